@@ -1,0 +1,74 @@
+/**
+ * What the other layers may rely on about the shape of a foot. Frame: mm, right-handed, right foot, +X medial, +Y dorsal,
+ * +Z towards the toes, origin on the ground under the most posterior point of the calcaneus. Left = mirror in X.
+ */
+import type { BoneId, JointId, RegionId, Side } from '../ids';
+import type { Vec3 } from '../units';
+
+/** A closed, outward triangle surface. positions: 3 numbers a vertex (mm); indices: 3 a triangle, counter-clockwise outside. */
+export interface Mesh {
+  readonly positions: Float32Array;
+  readonly indices: Uint32Array;
+}
+
+export type PoseName = 'asScanned' | 'standing';
+export type ArchShape = 'neutral' | 'high' | 'low';
+
+/** What makes one foot differ from another, right or left apart. `heelToSecondHeadMm` is H of the measured table. */
+export interface FootParameters {
+  readonly heelToSecondHeadMm: number;
+  readonly arch: ArchShape;
+}
+
+export interface Joint {
+  readonly id: JointId;
+  readonly first: BoneId;
+  readonly second: BoneId;
+  readonly centre: Vec3;
+  /** Unit normal from first to second bone. */
+  readonly normal: Vec3;
+  /** Unit vector of the long direction of the facet, across the normal. */
+  readonly major: Vec3;
+  /** Full extents along major and across it. */
+  readonly extentsMm: readonly [number, number];
+}
+
+export interface Foot {
+  readonly parameters: FootParameters;
+  readonly pose: PoseName;
+  readonly side: Side;
+  readonly bones: ReadonlyMap<BoneId, Mesh>;
+  readonly joints: ReadonlyMap<JointId, Joint>;
+  /** Quiet outline of the whole foot and ankle: drawn, not measured. */
+  readonly outline: Mesh;
+}
+
+/** The long axis of a long bone: s = (p - origin) . axis, 0 at the most proximal point of the bone, lengthMm at the most distal. */
+export interface BoneAxis {
+  readonly origin: Vec3;
+  readonly axis: Vec3;
+  /** Unit, across the axis, towards the back of the foot. */
+  readonly dorsal: Vec3;
+  /** Unit, across the axis, towards the outer side: -medial. */
+  readonly lateral: Vec3;
+  readonly lengthMm: number;
+}
+
+/** A stretch of a long bone between two stations along its axis. Zones of MT5 tile it from the tip to the head. */
+export interface Zone {
+  readonly region: RegionId;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'zone';
+
+/** A named part of a bone's surface, a function of the point and not of the triangulation. */
+export interface Region {
+  readonly id: RegionId;
+  readonly bone: BoneId;
+  readonly kind: RegionKind;
+  readonly centre: Vec3;
+  /** True where the surface point p (mm, foot frame) lies in the region. */
+  readonly contains: (p: Vec3) => boolean;
+}

@@ -1,0 +1,158 @@
+/**
+ * A case: a list of claims and nothing else about the injury. A claim says one thing about one subject, with its status, the
+ * kind of source it came from, and what it supersedes. No identifiers of a person: there is no field for one.
+ */
+import * as v from 'valibot';
+import type { CaseId, ClaimId } from '../ids';
+import { activityId, boneId, factorId, id, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
+import { isoDate, text } from '../units/schema';
+
+export const CASE_FORMAT = 'underfoot-case';
+export const CASE_VERSION = 1;
+
+export const STATUSES = ['reported', 'confirmed', 'inferred', 'ruledOut'] as const;
+export const status = v.picklist(STATUSES);
+export type ClaimStatus = v.InferOutput<typeof status>;
+
+/** Only an examination, an imaging report or an operation report can confirm or rule out. Inference is our own. */
+export const SOURCE_KINDS = [
+  'examination',
+  'imaging',
+  'operation',
+  'person',
+  'team',
+  'media',
+  'generalKnowledge',
+] as const;
+export const sourceKind = v.picklist(SOURCE_KINDS);
+export type SourceKind = v.InferOutput<typeof sourceKind>;
+
+const bounded = (min: number, max: number, message: string) =>
+  v.pipe(v.number(message), v.finite(message), v.minValue(min, message), v.maxValue(max, message));
+
+export const AGE_BANDS = ['under 12', '12-17', '18-34', '35-49', '50-64', '65 and over'] as const;
+export const FOLLOW_UP_FINDINGS = [
+  'tender',
+  'not tender',
+  'line visible',
+  'two cortices bridged',
+  'united',
+  'walking without pain',
+  'training',
+  'broken again',
+] as const;
+
+const place = v.variant('by', [
+  v.strictObject({ by: v.literal('region'), region: regionId }),
+  /** From the most proximal point of the bone along its axis. */
+  v.strictObject({ by: v.literal('distance'), mm: bounded(0, 120, 'a distance along a foot bone is 0 to 120 mm') }),
+]);
+export type Place = v.InferOutput<typeof place>;
+
+/** subject -> its value. The closed list of what a case can claim. "Not stated" = no current claim. */
+export const subjectValues = {
+  side: v.picklist(['right', 'left']),
+  bone: boneId,
+  place,
+  injury: injuryId,
+  direction: v.picklist(['transverse', 'oblique', 'spiral', 'avulsion', 'comminuted', 'incomplete']),
+  displacement: v.strictObject({
+    displaced: v.boolean(),
+    mm: v.optional(bounded(0, 30, 'displacement is 0 to 30 mm')),
+  }),
+  onset: v.picklist(['single event', 'gradual', 'acute on gradual']),
+  mechanism: mechanismId,
+  injuryDate: isoDate,
+  treatment: v.strictObject({ option: optionId, on: v.optional(isoDate) }),
+  followUp: v.strictObject({ finding: v.picklist(FOLLOW_UP_FINDINGS), on: isoDate }),
+  ageBand: v.picklist(AGE_BANDS),
+  massKg: bounded(20, 250, 'a mass is 20 to 250 kg: is it in another unit?'),
+  heightCm: bounded(80, 230, 'a height is 80 to 230 cm: is it in another unit?'),
+  footShape: v.picklist(['neutral', 'high', 'low']),
+  activity: activityId,
+  level,
+  riskFactor: factorId,
+} as const;
+export const SUBJECTS = Object.keys(subjectValues) as readonly Subject[];
+export type Subject = keyof typeof subjectValues;
+export type SubjectValue<S extends Subject> = v.InferOutput<(typeof subjectValues)[S]>;
+
+/** Subjects of which several claims may hold at once. */
+export const MANY: ReadonlySet<Subject> = new Set<Subject>(['followUp', 'riskFactor', 'treatment']);
+
+const claimOf = <S extends Subject>(subject: S) =>
+  v.strictObject({
+    id: id<ClaimId>(),
+    subject: v.literal(subject),
+    value: subjectValues[subject],
+    status,
+    source: v.strictObject({ kind: sourceKind, on: v.optional(isoDate) }),
+    supersedes: v.optional(id<ClaimId>()),
+    /** "No names here": never told unless asked for. */
+    note: v.optional(text(300)),
+  });
+
+export const claim = v.variant('subject', [
+  claimOf('side'),
+  claimOf('bone'),
+  claimOf('place'),
+  claimOf('injury'),
+  claimOf('direction'),
+  claimOf('displacement'),
+  claimOf('onset'),
+  claimOf('mechanism'),
+  claimOf('injuryDate'),
+  claimOf('treatment'),
+  claimOf('followUp'),
+  claimOf('ageBand'),
+  claimOf('massKg'),
+  claimOf('heightCm'),
+  claimOf('footShape'),
+  claimOf('activity'),
+  claimOf('level'),
+  claimOf('riskFactor'),
+]);
+export type Claim = v.InferOutput<typeof claim>;
+
+export const caseFile = v.strictObject({
+  format: v.literal(CASE_FORMAT),
+  version: v.literal(CASE_VERSION),
+  id: id<CaseId>(),
+  /** Invented cases say so; their one-line scenario comes from content by this key. */
+  demo: v.optional(v.strictObject({ invented: v.literal(true), scenario: text(40) })),
+  claims: v.pipe(v.array(claim), v.maxLength(200, 'a case has at most 200 claims')),
+  /** "No names here": never told unless asked for. */
+  note: v.optional(text(1000)),
+});
+export type CaseFile = v.InferOutput<typeof caseFile>;
+
+/** The current value of one subject. Contradictions stay contradictions. */
+export type Fact<S extends Subject> =
+  | { readonly state: 'notStated'; readonly ruledOut: readonly Claim[] }
+  | {
+      readonly state: 'stated';
+      readonly value: SubjectValue<S>;
+      readonly status: Exclude<ClaimStatus, 'ruledOut'>;
+      readonly claims: readonly ClaimId[];
+      readonly ruledOut: readonly Claim[];
+    }
+  | {
+      readonly state: 'contradiction';
+      readonly values: readonly {
+        readonly value: SubjectValue<S>;
+        readonly status: Exclude<ClaimStatus, 'ruledOut'>;
+        readonly claims: readonly ClaimId[];
+      }[];
+      readonly ruledOut: readonly Claim[];
+    };
+
+type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatment'>;
+
+export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
+  readonly caseId: CaseId;
+  readonly demo: boolean;
+  /** In order of date, oldest first. */
+  readonly treatments: readonly Extract<Claim, { subject: 'treatment' }>[];
+  readonly followUps: readonly Extract<Claim, { subject: 'followUp' }>[];
+  readonly riskFactors: readonly Extract<Claim, { subject: 'riskFactor' }>[];
+};

@@ -1,0 +1,115 @@
+/**
+ * The Explanation: versioned plain data, no sentence and no pixel. Every screen, page, script and question is a telling of it.
+ * It survives JSON: no function, no Map, no typed array, no NaN.
+ */
+
+import type { FootParameters, Zone } from '../anatomy/types';
+import type { ClaimStatus, Place } from '../cases/schema';
+import type { Mark } from '../content/schema';
+import type {
+  ActivityId,
+  BoneId,
+  CaseId,
+  ClaimId,
+  FindingId,
+  QuestionId,
+  RegionId,
+  Side,
+  SourceId,
+  VesselId,
+} from '../ids';
+import type { StationTable } from '../mechanics/types';
+import type { FeedingTable } from '../perfusion/types';
+import type { Message } from './messages';
+
+export const EXPLANATION_VERSION = 1;
+
+/** Five words for how far a finding can be trusted, strongest first. Computed, never written by hand. */
+export const CONFIDENCES = ['established', 'supported', 'reported', 'uncertain', 'unknown'] as const;
+export type Confidence = (typeof CONFIDENCES)[number];
+
+/** What capped the confidence. */
+export type ConfidenceReason =
+  | { readonly by: 'claim'; readonly status: ClaimStatus | 'contradiction' | 'notStated' }
+  | { readonly by: 'source'; readonly mark: Mark }
+  | { readonly by: 'model'; readonly limit: string }
+  | { readonly by: 'nothing' };
+
+/** What a finding lights on the foot, by id. */
+export type Shown =
+  | { readonly kind: 'bone'; readonly bone: BoneId }
+  | { readonly kind: 'region'; readonly bone: BoneId; readonly region: RegionId }
+  | { readonly kind: 'vessel'; readonly bone: BoneId; readonly vessel: VesselId }
+  | { readonly kind: 'stations'; readonly bone: BoneId }
+  | { readonly kind: 'feeding'; readonly bone: BoneId }
+  | { readonly kind: 'break' }
+  | { readonly kind: 'screw'; readonly bone: BoneId };
+
+/** Where a finding comes from; `compute` + `inputs` run again to the stored value (src/explain/bases.ts). */
+export interface Basis {
+  readonly sources: readonly { readonly source: SourceId | null; readonly mark: Mark }[];
+  readonly claims: readonly ClaimId[];
+  readonly compute: string;
+  readonly inputs: Readonly<Record<string, unknown>>;
+}
+
+export interface Finding {
+  readonly id: FindingId;
+  readonly message: Message;
+  /** `sentence`: the one sentence of its question. `claim`: what the case says. `more`: on request. */
+  readonly depth: 'sentence' | 'claim' | 'more';
+  readonly shows: readonly Shown[];
+  readonly confidence: { readonly level: Confidence; readonly reason: ConfidenceReason };
+  readonly basis: Basis;
+  /** Made from an override and not from the case: looks different everywhere. */
+  readonly whatIf: boolean;
+}
+
+export interface Question {
+  readonly id: QuestionId;
+  readonly findings: readonly Finding[];
+}
+
+/** Where the break is drawn. Precision follows what is known: a region is drawn at its middle and called a region. */
+export interface BreakAt {
+  readonly bone: BoneId;
+  readonly sMm: number;
+  readonly region: RegionId;
+  readonly precision: 'distance' | 'region';
+  readonly status: Exclude<ClaimStatus, 'ruledOut'>;
+  readonly whatIf: boolean;
+  /** Spiral breaks are drawn as a band between two stations. */
+  readonly direction: 'transverse' | 'oblique' | 'spiral' | 'avulsion' | 'comminuted' | 'incomplete' | 'notStated';
+}
+
+/** What a what-if may change. Each key overrides the fact of the same name; null-free: absent = not overridden. */
+export interface WhatIf {
+  readonly place?: Place;
+  readonly massKg?: number;
+  readonly footShape?: 'neutral' | 'high' | 'low';
+  readonly activity?: ActivityId;
+  /** Places the model's peak by hand: used to see that the comparison sentence follows. Share of bone length. */
+  readonly beamHeldToShare?: number;
+}
+export const NO_WHAT_IF: WhatIf = {};
+
+export interface Explanation {
+  readonly version: typeof EXPLANATION_VERSION;
+  readonly caseId: CaseId;
+  readonly demo: boolean;
+  readonly whatIf: WhatIf;
+  readonly side:
+    | { readonly state: 'stated'; readonly side: Side; readonly status: ClaimStatus }
+    | { readonly state: 'notStated' }
+    | { readonly state: 'contradiction' };
+  readonly foot: FootParameters;
+  readonly bone: BoneId | null;
+  readonly breakAt: BreakAt | null;
+  /** Zones of the bone in question, tip to head; empty when it has none. */
+  readonly zones: readonly Zone[];
+  readonly stations: StationTable | null;
+  readonly feeding: FeedingTable | null;
+  /** True while any content used has not been reviewed by a clinician. */
+  readonly draft: boolean;
+  readonly questions: readonly [Question, Question, Question, Question, Question];
+}

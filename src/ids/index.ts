@@ -1,0 +1,87 @@
+/**
+ * Branded identifiers. An id names a thing in `content/` or in a case; it carries no other meaning.
+ * Bones are a closed list (the skeleton is known), everything else is checked against the content at the border.
+ */
+
+declare const brand: unique symbol;
+type Id<Name extends string> = string & { readonly [brand]: Name };
+
+export type JointId = Id<'Joint'>;
+export type RegionId = Id<'Region'>;
+export type VesselId = Id<'Vessel'>;
+export type AttachmentId = Id<'Attachment'>;
+export type InjuryId = Id<'Injury'>;
+export type MechanismId = Id<'Mechanism'>;
+export type OptionId = Id<'Option'>;
+export type StageId = Id<'Stage'>;
+export type StudyId = Id<'Study'>;
+export type SourceId = Id<'Source'>;
+export type CautionId = Id<'Caution'>;
+export type ActivityId = Id<'Activity'>;
+export type FactorId = Id<'Factor'>;
+export type ClaimId = Id<'Claim'>;
+export type CaseId = Id<'Case'>;
+export type FindingId = Id<'Finding'>;
+
+/** Marks a checked string as an id. The only place where an id is made from a string. */
+export const idOf = <T extends Id<string>>(text: string): T => text as T;
+
+/** The 28 bones of the foot: 7 tarsals, 5 metatarsals, 14 phalanges, 2 hallux sesamoids, heel to toe. */
+export const BONE_IDS = [
+  'calcaneus',
+  'talus',
+  'navicular',
+  'cuboid',
+  'cuneiformMedial',
+  'cuneiformIntermediate',
+  'cuneiformLateral',
+  'metatarsal1',
+  'metatarsal2',
+  'metatarsal3',
+  'metatarsal4',
+  'metatarsal5',
+  'sesamoidMedial',
+  'sesamoidLateral',
+  'phalanxProximal1',
+  'phalanxProximal2',
+  'phalanxProximal3',
+  'phalanxProximal4',
+  'phalanxProximal5',
+  'phalanxMiddle2',
+  'phalanxMiddle3',
+  'phalanxMiddle4',
+  'phalanxMiddle5',
+  'phalanxDistal1',
+  'phalanxDistal2',
+  'phalanxDistal3',
+  'phalanxDistal4',
+  'phalanxDistal5',
+] as const;
+export type BoneId = (typeof BONE_IDS)[number];
+export const isBoneId = (text: string): text is BoneId => (BONE_IDS as readonly string[]).includes(text);
+
+/** The five questions, in the order people ask them. */
+export const QUESTION_IDS = ['where', 'how', 'why', 'options', 'back'] as const;
+export type QuestionId = (typeof QUESTION_IDS)[number];
+
+export const READERS = ['patient', 'broadcast', 'study'] as const;
+export type Reader = (typeof READERS)[number];
+
+export type Side = 'right' | 'left';
+
+/** How high the sport or work is played: decides which studies may speak. */
+export const LEVELS = ['everyday', 'recreational', 'competitive', 'professional'] as const;
+export type Level = (typeof LEVELS)[number];
+
+/** What a study counted the time to. No function accepts two endpoints as one. */
+export const ENDPOINTS = [
+  'union',
+  'clinical healing',
+  'release',
+  'training',
+  'sport',
+  'match play',
+  'performance',
+  'work',
+] as const;
+export type Endpoint = (typeof ENDPOINTS)[number];

@@ -1,0 +1,32 @@
+/** Schemas of ids, shared by content and case files. */
+import * as v from 'valibot';
+import {
+  type ActivityId,
+  BONE_IDS,
+  type FactorId,
+  type InjuryId,
+  LEVELS,
+  type MechanismId,
+  type OptionId,
+  type RegionId,
+} from '.';
+
+/** Letters and digits, words joined by hyphens; bone ids keep their camel case. */
+const ID = /^[a-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/;
+
+export const id = <T extends string>() =>
+  v.pipe(
+    v.string('expected an id'),
+    v.maxLength(60, 'an id has at most 60 characters'),
+    v.regex(ID, 'expected an id: letters and digits, words joined by hyphens'),
+    v.transform((s) => s as T),
+  );
+
+export const boneId = v.picklist(BONE_IDS);
+export const regionId = id<RegionId>();
+export const injuryId = id<InjuryId>();
+export const mechanismId = id<MechanismId>();
+export const optionId = id<OptionId>();
+export const activityId = id<ActivityId>();
+export const factorId = id<FactorId>();
+export const level = v.picklist(LEVELS);

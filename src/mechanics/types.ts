@@ -1,0 +1,52 @@
+/**
+ * Stations along a member: the only form in which load and stress leave this layer. Stations are measured from the proximal
+ * end of the bone along its axis (see BoneAxis). N tension +, stress tension +. Mz bends up/down (about the lateral axis), My
+ * bends sideways (about the dorsal axis).
+ */
+import type { BoneId } from '../ids';
+
+export interface SectionProperties {
+  readonly areaMm2: number;
+  /** Second moments about the centroid, axes lateral (bends up/down) and dorsal (bends sideways), and the product. */
+  readonly iLateralMm4: number;
+  readonly iDorsalMm4: number;
+  readonly iProductMm4: number;
+  /** Torsion constant. */
+  readonly jMm4: number;
+  /** Extreme fibre distances from the centroid: dorsal, plantar, lateral, medial. */
+  readonly toDorsalMm: number;
+  readonly toPlantarMm: number;
+  readonly toLateralMm: number;
+  readonly toMedialMm: number;
+}
+
+export interface Station {
+  readonly sMm: number;
+  readonly axialN: number;
+  readonly shearDorsalN: number;
+  readonly shearLateralN: number;
+  readonly bendingUpDownNmm: number;
+  readonly bendingSidewaysNmm: number;
+  readonly torsionNmm: number;
+  readonly section: SectionProperties;
+  /** Largest tension and largest compression on the outer surface, MPa (compression negative), each with its direction round the section (rad from dorsal towards lateral). */
+  readonly tensionMPa: number;
+  readonly tensionAtRad: number;
+  readonly compressionMPa: number;
+  readonly compressionAtRad: number;
+  /** Linear stress field over the section: sigma = a + b * dorsalMm + c * lateralMm about the section centroid (MPa, MPa/mm). The stage samples this. */
+  readonly field: readonly [a: number, b: number, c: number];
+  /** Within one depth of a held end, or where the bone is no slender member: drawn hatched, never coloured. */
+  readonly outsideBeamTheory: boolean;
+}
+
+export interface StationTable {
+  readonly bone: BoneId;
+  readonly stations: readonly Station[];
+  readonly peakTension: { readonly sMm: number; readonly mpa: number; readonly lowHighMPa: readonly [number, number] };
+  readonly peakCompression: {
+    readonly sMm: number;
+    readonly mpa: number;
+    readonly lowHighMPa: readonly [number, number];
+  };
+}

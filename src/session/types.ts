@@ -1,0 +1,76 @@
+/**
+ * What stage and pages know of each other: only this. A vanilla store; commands are the only way to change it.
+ */
+import type { CaseFile, Claim } from '../cases/schema';
+import type { Content } from '../content/schema';
+import type { Explanation, WhatIf } from '../explain/types';
+import type { BoneId, ClaimId, QuestionId, Reader, RegionId } from '../ids';
+
+export const VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back', 'close'] as const;
+export type ViewId = (typeof VIEWS)[number];
+
+export const THEMES = ['auto', 'paper', 'slate', 'print', 'contrast'] as const;
+export type Theme = (typeof THEMES)[number];
+
+/** Something went wrong: what, where, what to do. Nothing was lost and nothing half-applied. */
+export interface Problem {
+  readonly what: string;
+  readonly where: string | null;
+  readonly remedy: string;
+}
+
+export interface SessionState {
+  readonly content: Content;
+  readonly file: CaseFile;
+  readonly whatIf: WhatIf;
+  /** Computed from exactly `file` and `whatIf`; null until the first run ends. `stale` while a newer run is on its way. */
+  readonly explanation: Explanation | null;
+  readonly stale: boolean;
+  readonly reader: Reader;
+  readonly question: QuestionId;
+  readonly selectedBone: BoneId | null;
+  readonly view: ViewId;
+  /** Increases with each command that asks the camera to move to `view`, so that the same view can be asked for twice. */
+  readonly viewTick: number;
+  readonly theme: Theme;
+  readonly problem: Problem | null;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly keepOnDevice: boolean;
+  /** What the stage is doing for a question of the quiz: light this bone without naming any; report picks instead of selecting. */
+  readonly quiz: {
+    readonly litBone: BoneId | null;
+    readonly litRegion: RegionId | null;
+    readonly picking: boolean;
+  } | null;
+  readonly quizPick: BoneId | null;
+}
+
+export interface SessionCommands {
+  readonly openText: (text: string) => void;
+  readonly openCase: (file: CaseFile) => void;
+  readonly newCase: () => void;
+  readonly addClaim: (claim: Claim) => void;
+  readonly removeClaim: (id: ClaimId) => void;
+  readonly setWhatIf: (patch: Partial<WhatIf>) => void;
+  readonly dropWhatIf: () => void;
+  readonly ask: (question: QuestionId) => void;
+  readonly setReader: (reader: Reader) => void;
+  readonly selectBone: (bone: BoneId | null) => void;
+  readonly lookFrom: (view: ViewId) => void;
+  readonly setTheme: (theme: Theme) => void;
+  readonly setQuiz: (quiz: SessionState['quiz']) => void;
+  readonly pickForQuiz: (bone: BoneId) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly dismissProblem: () => void;
+  readonly setKeepOnDevice: (keep: boolean) => void;
+  /** Empties every store on this device and starts with the demo case. */
+  readonly finish: () => Promise<void>;
+}
+
+export interface Session {
+  readonly getState: () => SessionState;
+  readonly subscribe: (listener: (state: SessionState, previous: SessionState) => void) => () => void;
+  readonly commands: SessionCommands;
+}
