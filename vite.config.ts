@@ -1,0 +1,61 @@
+/** Build of the app: a static folder that runs from any sub-path, with the content checked and compiled in. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import react from '@vitejs/plugin-react';
+import { type Plugin, runnerImport } from 'vite';
+import { defineConfig } from 'vitest/config';
+import { metaPolicy } from './src/cli/security-headers.js';
+
+const root = import.meta.dirname;
+
+const yamlFiles = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => join(folder, name));
+
+/** `virtual:content`: content/ as one checked object. A broken file stops the build with file, line, path, what was expected. */
+const contentPlugin = (): Plugin => ({
+  name: 'underfoot-content',
+  resolveId: (id) => (id === 'virtual:content' ? '\0content' : null),
+  async load(id) {
+    if (id !== '\0content') return null;
+    const { module } = await runnerImport<typeof import('./src/content')>(join(root, 'src/content/index.ts'));
+    const files = yamlFiles(join(root, 'content'));
+    for (const file of files) this.addWatchFile(file);
+    const compiled = module.compileContent(
+      new Map(files.map((file) => [relative(root, file).replaceAll('\\', '/'), readFileSync(file, 'utf8')])),
+    );
+    if (!compiled.ok) {
+      const lines = compiled.problems.map((p) => `${p.file}:${p.line} ${p.path}: expected ${p.expected}, got ${p.got}`);
+      this.error(`content/ has ${lines.length} problem(s):\n${lines.join('\n')}`);
+    }
+    return `export default JSON.parse(${JSON.stringify(JSON.stringify(compiled.content))});`;
+  },
+});
+
+/** The policy in the page itself, for hosts that send no headers. The development server needs inline scripts and goes without. */
+const policyPlugin = (): Plugin => ({
+  name: 'underfoot-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: metaPolicy() },
+      injectTo: 'head-prepend',
+    },
+  ],
+});
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), contentPlugin(), policyPlugin()],
+  build: { target: 'es2022', assetsInlineLimit: 0, chunkSizeWarningLimit: 1200, modulePreload: { polyfill: false } },
+  worker: { format: 'es' },
+  test: {
+    include: ['tests/unit/**/*.test.{ts,tsx}', 'tests/reference/**/*.test.ts'],
+    environment: 'node',
+    testTimeout: 30_000,
+    reporters: [['default', { summary: false }], 'json', './tests/tools/against-reporter.ts'],
+    outputFile: { json: 'test-results/unit.json' },
+  },
+});
