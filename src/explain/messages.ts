@@ -1,11 +1,220 @@
 /**
  * Every message an Explanation can carry: id and typed arguments, never a sentence. `src/wording` has the sentences. A new
- * message is added here first; the compiler then asks wording for its three tellings.
+ * message is added here first; the compiler then asks wording for its three tellings. Arguments are plain JSON.
+ *
+ * A message with `claim` tells what a case says: wording hedges it by its status. A message with `given` follows from what a
+ * case says: wording opens it with a condition unless the case is confirmed.
  */
+import type { ClaimStatus, Subject, SubjectValue } from '../cases/schema';
+import type { Mark } from '../content/schema';
+import type {
+  ActivityId,
+  AttachmentId,
+  BoneId,
+  ClaimId,
+  Endpoint,
+  FactorId,
+  InjuryId,
+  JointId,
+  Level,
+  MechanismId,
+  OptionId,
+  RegionId,
+  SourceId,
+  StageId,
+  StudyId,
+  VesselId,
+} from '../ids';
+import type { FeedingState } from '../perfusion/types';
+import type { IsoDate, Quantity } from '../units';
+
+export interface ClaimTag {
+  readonly status: ClaimStatus;
+  readonly claims: readonly ClaimId[];
+}
+/** How sure the facts are from which a finding follows. `none`: it follows from no fact of the case. */
+export type Given = 'confirmed' | 'reported' | 'inferred' | 'contradiction' | 'none';
+
+/** One subject with one value of its type. */
+export type ClaimValue = { readonly [S in Subject]: { readonly subject: S; readonly value: SubjectValue<S> } }[Subject];
+
+export type ModelKind = 'beam stress' | 'pull-off' | 'tie overload' | 'joint force' | 'not modelled';
+
+/** A text of the content with three tellings, by address. */
+export type TextAddress =
+  | { readonly kind: 'bone'; readonly bone: BoneId }
+  | { readonly kind: 'attachment'; readonly attachment: AttachmentId }
+  | { readonly kind: 'mechanism'; readonly mechanism: MechanismId }
+  | { readonly kind: 'activity'; readonly activity: ActivityId }
+  | { readonly kind: 'injury'; readonly injury: InjuryId; readonly part: 'what' | 'nameCaveat' | 'heals' }
+  | { readonly kind: 'injuryNotSeen'; readonly injury: InjuryId; readonly index: number }
+  | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
+  | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
+  | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
+  | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
+  | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
+  | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
+  | { readonly kind: 'factor'; readonly factor: FactorId };
+
+/** A figure of a study, with how surely it was read. */
+export interface ArmFigures {
+  readonly study: StudyId;
+  readonly source: SourceId;
+  readonly mark: Mark;
+  readonly option: OptionId;
+  readonly population: string;
+  readonly level: Level;
+  readonly n: number | null;
+  readonly time: {
+    readonly endpoint: Endpoint;
+    readonly centre: 'mean' | 'median';
+    readonly weeks: Quantity;
+  } | null;
+  readonly event: {
+    readonly what: 'failure' | 'nonunion' | 'union' | 'refracture' | 'returned';
+    readonly count: number | null;
+    readonly of: number | null;
+    readonly percent: number | null;
+  } | null;
+}
+
+/** Whether the arms of one comparison differ by more than chance, and by how much. */
+export interface Comparison {
+  readonly trial: string;
+  readonly design: 'randomised' | 'cohort' | 'series' | 'pooled' | 'register';
+  readonly what: 'failure' | 'nonunion' | 'union' | 'refracture' | 'returned';
+  readonly arms: readonly [ArmFigures, ArmFigures];
+  /** Share of the first arm less share of the second, with its 95 % interval. */
+  readonly difference: Quantity;
+  readonly apart: boolean;
+}
+
 export interface Messages {
-  /** Replaced by the explain helper. */
-  placeholder: Record<string, never>;
+  // Any question
+  claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
+  notStated: { readonly subject: Subject };
+  contradiction: {
+    readonly subject: Subject;
+    readonly values: readonly { readonly claim: ClaimTag; readonly of: ClaimValue }[];
+  };
+  contentText: { readonly at: TextAddress };
+
+  // Where
+  brokenHere: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
+  boneHurt: { readonly claim: ClaimTag; readonly bone: BoneId };
+  nothingLocated: Record<string, never>;
+  classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
+  classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
+  placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };
+  neighbours: {
+    readonly bone: BoneId;
+    readonly behind: readonly BoneId[];
+    readonly beside: readonly BoneId[];
+    readonly ahead: readonly BoneId[];
+    readonly joints: readonly JointId[];
+  };
+  zoneBorder: {
+    readonly region: RegionId;
+    readonly from: Quantity;
+    readonly to: Quantity;
+    /** Whether the border is read from the joint between the fourth and fifth metatarsals. */
+    readonly facet: boolean;
+  };
+  breakDrawn: {
+    readonly given: Given;
+    readonly bone: BoneId;
+    readonly region: RegionId;
+    readonly fromTip: Quantity;
+    readonly precision: 'distance' | 'region';
+  };
+  attachedHere: { readonly region: RegionId; readonly attachments: readonly AttachmentId[] };
+  sideDefault: Record<string, never>;
+  code: { readonly injury: InjuryId; readonly root: string };
+
+  // How
+  mechanismUsual: { readonly injury: InjuryId; readonly mechanisms: readonly MechanismId[] };
+  howUnknown: Record<string, never>;
+  modelApplies: { readonly mechanism: MechanismId; readonly model: ModelKind };
+  modelMissing: { readonly mechanism: MechanismId; readonly model: Exclude<ModelKind, 'beam stress'> };
+  beamPeaks: {
+    readonly activity: ActivityId;
+    readonly mass: Quantity;
+    readonly massAssumed: boolean;
+    readonly tension: Quantity;
+    readonly tensionFromTip: Quantity;
+    readonly tensionRegion: RegionId | null;
+    readonly tensionSide: 'top' | 'sole' | 'outer' | 'inner';
+    readonly compression: Quantity;
+    readonly compressionFromTip: Quantity;
+    readonly compressionRegion: RegionId | null;
+    readonly compressionSide: 'top' | 'sole' | 'outer' | 'inner';
+  };
+  beamAgrees: { readonly peakRegion: RegionId; readonly occursRegion: RegionId; readonly injury: InjuryId };
+  beamDisagrees: { readonly peakRegion: RegionId | null; readonly occursRegion: RegionId; readonly injury: InjuryId };
+  beamLeavesOut: { readonly region: RegionId };
+  outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };
+  massRaises: { readonly mass: Quantity; readonly more: Quantity; readonly rise: Quantity };
+
+  // Why
+  whyUnknown: Record<string, never>;
+  fedBy: {
+    readonly region: RegionId;
+    readonly main: readonly VesselId[];
+    readonly others: readonly VesselId[];
+  };
+  feedingBorder: { readonly bone: BoneId; readonly at: Quantity; readonly region: RegionId };
+  breakLeaves: {
+    readonly given: Given;
+    readonly parts: readonly {
+      readonly region: RegionId;
+      readonly state: FeedingState;
+      readonly remaining: readonly VesselId[];
+    }[];
+  };
+
+  // Options
+  optionsUsual: { readonly injury: InjuryId; readonly options: readonly OptionId[] };
+  optionsUnknown: Record<string, never>;
+  trialArms: {
+    readonly trial: string;
+    readonly design: Comparison['design'];
+    readonly arms: readonly ArmFigures[];
+  };
+  studiesDisagree: { readonly apart: readonly Comparison[]; readonly alike: readonly Comparison[] };
+
+  // Back
+  backRange: {
+    readonly given: Given;
+    readonly injury: InjuryId;
+    readonly option: OptionId;
+    readonly endpoint: Endpoint;
+    readonly level: Level | null;
+    readonly weeks: Quantity;
+    readonly arms: readonly ArmFigures[];
+  };
+  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
+  backUnknown: Record<string, never>;
+  backDates: {
+    readonly given: Given;
+    readonly from: 'treatment' | 'injury';
+    readonly start: IsoDate;
+    readonly weeks: Quantity;
+    readonly endpoint: Endpoint;
+    readonly earliest: IsoDate;
+    readonly latest: IsoDate;
+  };
+  stageUsual: {
+    readonly stage: StageId;
+    readonly number: number;
+    readonly of: number;
+    readonly weeks: Quantity | null;
+    readonly openEnded: boolean;
+    readonly dates: { readonly from: IsoDate; readonly to: IsoDate | null } | null;
+  };
+  followUpWeek: { readonly claim: ClaimTag; readonly of: ClaimValue; readonly week: Quantity; readonly from: 'treatment' | 'injury' };
+  forecastMissed: { readonly forecast: ArmFigures; readonly actual: ArmFigures };
 }
 
 export type MessageId = keyof Messages;
 export type Message = { readonly [K in MessageId]: { readonly id: K; readonly args: Messages[K] } }[MessageId];
+export type MessageOf<K extends MessageId> = Extract<Message, { readonly id: K }>;

@@ -12,7 +12,10 @@ import type {
   CaseId,
   ClaimId,
   FindingId,
+  InjuryId,
+  OptionId,
   QuestionId,
+  Reader,
   RegionId,
   Side,
   SourceId,
@@ -20,7 +23,8 @@ import type {
 } from '../ids';
 import type { StationTable } from '../mechanics/types';
 import type { FeedingTable } from '../perfusion/types';
-import type { Message } from './messages';
+import type { IsoDate } from '../units';
+import type { Given, Message } from './messages';
 
 export const EXPLANATION_VERSION = 1;
 
@@ -63,6 +67,8 @@ export interface Finding {
   readonly basis: Basis;
   /** Made from an override and not from the case: looks different everywhere. */
   readonly whatIf: boolean;
+  /** Readers it is meant for; absent = all. Codes, for one, are for study only. */
+  readonly readers?: readonly Reader[];
 }
 
 export interface Question {
@@ -105,6 +111,14 @@ export interface Explanation {
   readonly foot: FootParameters;
   readonly bone: BoneId | null;
   readonly breakAt: BreakAt | null;
+  /** Class of injury, stated or the only one that fits the place. */
+  readonly injury: InjuryId | null;
+  /** Treatment in force, as stated. */
+  readonly option: OptionId | null;
+  /** Day from which weeks are counted, once one is known. */
+  readonly start: { readonly date: IsoDate; readonly from: 'treatment' | 'injury' } | null;
+  /** How sure the facts are on which the explanation of this break rests; `none` when nothing was stated. */
+  readonly given: Given;
   /** Zones of the bone in question, tip to head; empty when it has none. */
   readonly zones: readonly Zone[];
   readonly stations: StationTable | null;
