@@ -204,6 +204,8 @@ export const study = v.strictObject({
   design: v.picklist(['randomised', 'cohort', 'series', 'pooled', 'register']),
   population: text(120),
   level,
+  /** Further levels that took part, when the people were mixed. */
+  alsoLevels: v.optional(v.array(level)),
   n: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
   time: v.nullable(
     v.strictObject({

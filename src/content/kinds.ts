@@ -1,0 +1,57 @@
+/** Which file holds which kind of record, and the schema it is held to. The order here is the order of reading. */
+import {
+  activity,
+  attachment,
+  beamInputs,
+  bone,
+  caution,
+  factor,
+  injury,
+  joint,
+  mechanism,
+  option,
+  region,
+  source,
+  stage,
+  study,
+  vessel,
+} from './schema';
+
+export const KINDS = {
+  bones: { file: 'bones.yaml', schema: bone, key: 'id' },
+  joints: { file: 'joints.yaml', schema: joint, key: 'id' },
+  regions: { file: 'regions.yaml', schema: region, key: 'id' },
+  attachments: { file: 'attachments.yaml', schema: attachment, key: 'id' },
+  vessels: { file: 'vessels.yaml', schema: vessel, key: 'id' },
+  mechanisms: { file: 'mechanisms.yaml', schema: mechanism, key: 'id' },
+  activities: { file: 'activities.yaml', schema: activity, key: 'id' },
+  beams: { file: 'beam.yaml', schema: beamInputs, key: 'bone' },
+  injuries: { file: 'injuries/', schema: injury, key: 'id' },
+  options: { file: 'options.yaml', schema: option, key: 'id' },
+  stages: { file: 'stages.yaml', schema: stage, key: 'id' },
+  studies: { file: 'studies.yaml', schema: study, key: 'id' },
+  cautions: { file: 'cautions.yaml', schema: caution, key: 'id' },
+  factors: { file: 'factors.yaml', schema: factor, key: 'id' },
+  sources: { file: 'sources.yaml', schema: source, key: 'id' },
+} as const;
+export type Kind = keyof typeof KINDS;
+export const KIND_NAMES = Object.keys(KINDS) as readonly Kind[];
+
+export const WORDS_FILE = 'words.yaml';
+export const SHAPE_FOLDER = 'anatomy/';
+
+/** `content/bones.yaml`, `/x/content/bones.yaml` and `bones.yaml` are the same file. */
+export const nameOf = (path: string): string => {
+  const parts = path.replaceAll('\\', '/').split('/');
+  const at = parts.lastIndexOf('content');
+  return parts.slice(at + 1).join('/');
+};
+
+export const kindOf = (name: string): Kind | 'words' | 'shape' | null => {
+  if (name === WORDS_FILE) return 'words';
+  if (name.startsWith(SHAPE_FOLDER)) return 'shape';
+  return (
+    KIND_NAMES.find((k) => (KINDS[k].file.endsWith('/') ? name.startsWith(KINDS[k].file) : name === KINDS[k].file)) ??
+    null
+  );
+};

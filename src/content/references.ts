@@ -1,0 +1,81 @@
+/** Which ids a record points at. A reference that leads nowhere is a problem with its line. */
+import type { Kind } from './kinds';
+import type {
+  Attachment,
+  BeamInputs,
+  Bone,
+  Caution,
+  Evidence,
+  Injury,
+  JointRecord,
+  Mechanism,
+  Option,
+  RegionRecord,
+  Stage,
+  Study,
+  Vessel,
+} from './schema';
+import type { Path } from './yaml-file';
+
+export interface Reference {
+  readonly path: Path;
+  readonly to: Kind;
+  readonly id: string;
+}
+
+const ref = (to: Kind, id: string, ...path: Path): Reference => ({ to, id, path });
+const list = (to: Kind, ids: readonly string[], ...path: Path): Reference[] =>
+  ids.map((id, i) => ref(to, id, ...path, i));
+
+const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Reference | null)[] } = {
+  joints: (r: JointRecord) => list('bones', r.bones, 'bones'),
+  regions: (r: RegionRecord) => [ref('bones', r.bone, 'bone')],
+  attachments: (r: Attachment) => [ref('regions', r.region, 'region'), ref('bones', r.bone, 'bone')],
+  vessels: (r: Vessel) => [
+    ref('bones', r.bone, 'bone'),
+    ref('regions', r.enters, 'enters'),
+    ...r.feeds.map((f, i) => ref('regions', f.region, 'feeds', i, 'region')),
+  ],
+  mechanisms: (r: Mechanism) => [r.activity ? ref('activities', r.activity, 'activity') : null],
+  beams: (r: BeamInputs) => [ref('bones', r.bone, 'bone')],
+  injuries: (r: Injury) => [
+    ref('bones', r.bone, 'bone'),
+    ref('regions', r.region, 'region'),
+    ref('regions', r.occursAt.region, 'occursAt', 'region'),
+    ...list('mechanisms', r.mechanisms, 'mechanisms'),
+    ...list('options', r.options, 'options'),
+    ...list('factors', r.factors, 'factors'),
+    ...r.stages.flatMap((s, i) => [
+      ref('stages', s.stage, 'stages', i, 'stage'),
+      s.option ? ref('options', s.option, 'stages', i, 'option') : null,
+    ]),
+  ],
+  studies: (r: Study) => [
+    ref('sources', r.source, 'source'),
+    ref('options', r.option, 'option'),
+    ...list('injuries', r.injuries, 'injuries'),
+  ],
+  cautions: (r: Caution) => [...list('injuries', r.injuries, 'injuries'), ...list('options', r.options, 'options')],
+};
+
+/** Every `{source, mark}` in a record, wherever it sits. */
+export const evidenceIn = (value: unknown, path: Path = []): { path: Path; evidence: Evidence }[] => {
+  if (value === null || typeof value !== 'object') return [];
+  const record = value as Record<string, unknown>;
+  const here =
+    'source' in record && 'mark' in record && Object.keys(record).length === 2
+      ? [{ path, evidence: record as unknown as Evidence }]
+      : [];
+  const entries: [string | number, unknown][] = Array.isArray(value)
+    ? value.map((v, i) => [i, v])
+    : Object.entries(record);
+  return [...here, ...entries.flatMap(([key, inner]) => evidenceIn(inner, [...path, key]))];
+};
+
+export const referencesOf = (kind: Kind, record: Bone | Stage | Option | object): Reference[] => {
+  const own = (REFERENCES[kind] as ((r: object) => readonly (Reference | null)[]) | undefined)?.(record) ?? [];
+  const evidence = evidenceIn(record).map(({ path, evidence: e }) =>
+    e.source ? ref('sources', e.source, ...path, 'source') : null,
+  );
+  return [...own, ...evidence].filter((r): r is Reference => r !== null);
+};

@@ -1,0 +1,91 @@
+/**
+ * Which arms of which studies may speak, and the range of what they printed. Arms read second-hand, weakly or from memory never
+ * enter a range. One endpoint, one option at a time: mixing them does not compile where the endpoints are known, and throws
+ * where they are not.
+ */
+import type { Endpoint, InjuryId, Level, OptionId, SourceId, StudyId } from '../ids';
+import type { TimedArm, WeekRange } from './types';
+
+/** What this folder needs of a study row of content/studies.yaml. */
+export interface StudyLike {
+  readonly id: StudyId;
+  readonly source: SourceId;
+  readonly mark: string;
+  readonly read: string;
+  readonly injuries: readonly InjuryId[];
+  readonly option: OptionId;
+  readonly population: string;
+  readonly level: Level;
+  readonly alsoLevels?: readonly Level[] | undefined;
+  readonly n: number | null;
+  readonly time: {
+    readonly endpoint: Endpoint;
+    readonly centreWeeks: number;
+    readonly centre: 'mean' | 'median';
+    readonly sdWeeks: number | null;
+    readonly rangeWeeks: readonly number[] | null;
+  } | null;
+}
+
+/** Read by us, in a primary report: only these may make a range. */
+export const isQuotable = (study: Pick<StudyLike, 'mark' | 'read'>): boolean =>
+  study.mark === 'seen' && study.read !== 'secondary';
+
+export interface ArmFilter<E extends Endpoint> {
+  readonly injury: InjuryId;
+  readonly option: OptionId;
+  readonly endpoint: E;
+  /** Only arms that studied this level; absent = every level. */
+  readonly level?: Level;
+}
+
+export const armsFor = <E extends Endpoint>(studies: readonly StudyLike[], filter: ArmFilter<E>): TimedArm<E>[] =>
+  studies.flatMap((s) => {
+    const { time } = s;
+    if (!time || time.endpoint !== filter.endpoint || s.option !== filter.option || !isQuotable(s)) return [];
+    if (!s.injuries.includes(filter.injury)) return [];
+    if (filter.level && s.level !== filter.level && !s.alsoLevels?.includes(filter.level)) return [];
+    const [low, high] = time.rangeWeeks ?? [];
+    return [
+      {
+        id: s.id,
+        source: s.source,
+        option: s.option,
+        population: s.population,
+        level: s.level,
+        n: s.n,
+        endpoint: filter.endpoint,
+        centreWeeks: time.centreWeeks,
+        centre: time.centre,
+        sdWeeks: time.sdWeeks,
+        rangeWeeks: low !== undefined && high !== undefined ? ([low, high] as const) : null,
+      },
+    ];
+  });
+
+type IsUnion<T, All = T> = T extends All ? ([All] extends [T] ? false : true) : never;
+/** Two named endpoints at once are no endpoint. The whole list passes: then the endpoint is only known when it runs. */
+export type OneEndpoint<E extends Endpoint> = Endpoint extends E ? E : IsUnion<E> extends true ? never : E;
+
+/**
+ * The spread of the printed centres (means or medians), null when no arm is left. It is not an interval for a person.
+ * Throws RangeError when arms of two endpoints or two options are given: they can't be compared.
+ */
+export const rangeOf = <E extends Endpoint>(
+  arms: readonly TimedArm<E>[] & ([OneEndpoint<E>] extends [never] ? never : unknown),
+): WeekRange<E> | null => {
+  const list: readonly TimedArm<E>[] = arms;
+  const [first] = list;
+  if (!first) return null;
+  if (list.some((a) => a.endpoint !== first.endpoint))
+    throw new RangeError('rangeOf: arms count to different endpoints');
+  if (list.some((a) => a.option !== first.option)) throw new RangeError('rangeOf: arms are of different options');
+  const centres = list.map((a) => a.centreWeeks);
+  return {
+    endpoint: first.endpoint,
+    option: first.option,
+    lowWeeks: Math.min(...centres),
+    highWeeks: Math.max(...centres),
+    arms: list,
+  };
+};
