@@ -71,4 +71,6 @@ export interface Region {
   readonly centre: Vec3;
   /** True where the surface point p (mm, foot frame) lies in the region. */
   readonly contains: (p: Vec3) => boolean;
+  /** Stretch of the bone's long axis that the region covers; equal numbers for a point. Long bones only. */
+  readonly spanMm?: readonly [from: number, to: number];
 }

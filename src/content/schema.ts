@@ -151,16 +151,22 @@ export const activity = v.strictObject({
 });
 export type Activity = v.InferOutput<typeof activity>;
 
-/** Named inputs of the beam: cortex thickness, canal diameters, moduli, bands. Keys are fixed by `src/mechanics`. */
+/**
+ * Named inputs of the beam, fixed before any stress is computed. Keys are fixed by `src/mechanics`: the canal is an ellipse
+ * between two shares of the bone's length; beyond them the wall thins to the metaphyseal cortex at the bone's ends.
+ */
 export const beamInputs = v.strictObject({
   bone: boneId,
   canalAcrossMm: figure,
   canalUpDownMm: figure,
   cortexMetaphysisMm: figure,
-  cortexShaftMm: figure,
   corticalModulusGPa: figure,
   canalFromShare: figure,
   canalToShare: figure,
+  /** Direction of the pull of fibularis brevis, parts of a unit vector in the foot's frame. */
+  brevisMedial: figure,
+  brevisUp: figure,
+  brevisBack: figure,
 });
 export type BeamInputs = v.InferOutput<typeof beamInputs>;
 

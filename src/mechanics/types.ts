@@ -6,6 +6,8 @@
 import type { BoneId } from '../ids';
 
 export interface SectionProperties {
+  /** Centroid of the bone in the section, mm dorsal and lateral of the bone axis. */
+  readonly centroidMm: readonly [dorsal: number, lateral: number];
   readonly areaMm2: number;
   /** Second moments about the centroid, axes lateral (bends up/down) and dorsal (bends sideways), and the product. */
   readonly iLateralMm4: number;
@@ -43,10 +45,20 @@ export interface Station {
 export interface StationTable {
   readonly bone: BoneId;
   readonly stations: readonly Station[];
-  readonly peakTension: { readonly sMm: number; readonly mpa: number; readonly lowHighMPa: readonly [number, number] };
-  readonly peakCompression: {
-    readonly sMm: number;
-    readonly mpa: number;
-    readonly lowHighMPa: readonly [number, number];
-  };
+  readonly peakTension: Peak;
+  readonly peakCompression: Peak;
+  /** Stretch of the bone that facet and ligaments hold. */
+  readonly heldMm: readonly [from: number, to: number];
+}
+
+/** The largest stress among the stations where beam theory holds. */
+export interface Peak {
+  readonly sMm: number;
+  readonly mpa: number;
+  /** Smallest and largest when canal, cortex and load are taken at the ends of their bands. */
+  readonly lowHighMPa: readonly [number, number];
+  /** Where along the bone the peak moves while they are. */
+  readonly sLowHighMm: readonly [number, number];
+  /** True when the stress still rises past the last station of beam theory: then the place of the peak is the theory's edge. */
+  readonly atEdgeOfTheory: boolean;
 }

@@ -1,6 +1,10 @@
 /** What a vessel's loss leaves: four words, never a flow figure. */
 import type { BoneId, RegionId, VesselId } from '../ids';
 
+/**
+ * asBefore: its main feeder still reaches it (a lost secondary feeder shows in `remaining`). mainCut: main lost, another of its own
+ * feeders remains. borderOnly: what remains all comes from a bordering territory. none: nothing we know of reaches it.
+ */
 export const FEEDING_STATES = ['asBefore', 'mainCut', 'borderOnly', 'none'] as const;
 export type FeedingState = (typeof FEEDING_STATES)[number];
 
