@@ -1,0 +1,100 @@
+/** `npm run bench`: ratios of one run, never a timed test. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type Browser, chromium } from '@playwright/test';
+import { build } from 'vite';
+import { factsOf, readCase } from '../../src/cases';
+import { loadContent } from '../../src/cli/load-content';
+import { serve } from '../../src/cli/serve.js';
+import { explain, NO_WHAT_IF } from '../../src/explain';
+import { findBrowser, HEADLESS_FLAGS, THREE_WAYS } from '../tools/find-browser.js';
+import { sizesOf } from './sizes';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const RUNS = 7;
+const median = (values: number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+const buildInto = (folder: string, outDir: string, publicDir: string) =>
+  build({
+    configFile: false,
+    root: folder,
+    base: './',
+    publicDir,
+    logLevel: 'warn',
+    build: { outDir, emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  });
+
+/** Milliseconds from navigation to the page's own ready mark, cold cache. */
+const timeToReady = async (browser: Browser, url: string): Promise<number> => {
+  const context = await browser.newContext({ viewport: { width: 1024, height: 768 } });
+  const page = await context.newPage();
+  await page.addInitScript(() => {
+    const watch = new MutationObserver(() => {
+      if (document.querySelector('[data-ready="true"]')) {
+        (globalThis as { readyAt?: number }).readyAt ??= performance.now();
+        watch.disconnect();
+      }
+    });
+    watch.observe(document, { subtree: true, childList: true, attributes: true });
+  });
+  await page.goto(url);
+  await page.waitForFunction(() => (globalThis as { readyAt?: number }).readyAt !== undefined, null, {
+    timeout: 60_000,
+  });
+  const at = await page.evaluate(() => (globalThis as { readyAt?: number }).readyAt ?? Number.NaN);
+  await context.close();
+  return at;
+};
+
+const firstPicture = async (): Promise<void> => {
+  const found = await findBrowser();
+  if (!found) return console.error(THREE_WAYS);
+  await build({ root, logLevel: 'warn' });
+  await buildInto(`${root}/tests/bench/bare`, `${root}/test-results/bare`, `${root}/public`);
+  const app = await serve({ folder: `${root}/dist` });
+  const bare = await serve({ folder: `${root}/test-results/bare` });
+  const browser = await chromium.launch({ executablePath: found.path, args: HEADLESS_FLAGS });
+  const times: { app: number[]; bare: number[] } = { app: [], bare: [] };
+  for (let run = 0; run < RUNS; run++) {
+    times.bare.push(await timeToReady(browser, bare.url));
+    times.app.push(await timeToReady(browser, app.url));
+  }
+  await browser.close();
+  await app.close();
+  await bare.close();
+  const [a, b] = [median(times.app), median(times.bare)];
+  console.log(
+    `first picture: app ${a.toFixed(0)} ms, bare three.js page ${b.toFixed(0)} ms, ratio ${(a / b).toFixed(2)} (median of ${RUNS}, same run, software rendering)`,
+  );
+};
+
+const timeOfExplain = (): void => {
+  const content = loadContent(root);
+  for (const name of ['handball-zone-2', 'dancer-spiral', 'hill-runner']) {
+    const read = readCase(readFileSync(`${root}/content/cases/${name}.case.json`, 'utf8'));
+    if (!read.ok) throw new Error(`demo case ${name} does not read`);
+    const facts = factsOf(read.file);
+    const times: number[] = [];
+    for (let run = 0; run < RUNS; run++) {
+      const started = performance.now();
+      explain(content, facts, NO_WHAT_IF);
+      times.push(performance.now() - started);
+    }
+    console.log(
+      `explain ${name}: first ${times[0]?.toFixed(0)} ms, then median ${median(times.slice(1)).toFixed(1)} ms`,
+    );
+  }
+};
+
+const sizes = (): void => {
+  const { parts, scriptBeforeStageKB, allKB } = sizesOf(`${root}/dist`);
+  console.log('\nsize of the built app, gzip');
+  for (const part of parts.filter((p) => p.kB >= 1))
+    console.log(`${part.kB.toFixed(1).padStart(8)} kB  ${part.first ? 'first' : 'later'}  ${part.file}`);
+  console.log(`script before the stage: ${scriptBeforeStageKB} kB of 350; everything: ${allKB} kB of 6000`);
+};
+
+timeOfExplain();
+await firstPicture();
+sizes();
