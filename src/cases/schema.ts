@@ -27,8 +27,18 @@ export const SOURCE_KINDS = [
 export const sourceKind = v.picklist(SOURCE_KINDS);
 export type SourceKind = v.InferOutput<typeof sourceKind>;
 
+/** A number within bounds. Minus zero becomes zero: JSON text does not keep it. */
 const bounded = (min: number, max: number, message: string) =>
-  v.pipe(v.number(message), v.finite(message), v.minValue(min, message), v.maxValue(max, message));
+  v.pipe(
+    v.number(message),
+    v.finite(message),
+    v.minValue(min, message),
+    v.maxValue(max, message),
+    v.transform((n) => n + 0),
+  );
+/** Mass and height are rounded wherever a file is read or written: a file needs no more, and less points at a person. */
+const roundedTo1 = (min: number, max: number, message: string) =>
+  v.pipe(bounded(min, max, message), v.transform(Math.round));
 
 export const AGE_BANDS = ['under 12', '12-17', '18-34', '35-49', '50-64', '65 and over'] as const;
 export const FOLLOW_UP_FINDINGS = [
@@ -66,8 +76,8 @@ export const subjectValues = {
   treatment: v.strictObject({ option: optionId, on: v.optional(isoDate) }),
   followUp: v.strictObject({ finding: v.picklist(FOLLOW_UP_FINDINGS), on: isoDate }),
   ageBand: v.picklist(AGE_BANDS),
-  massKg: bounded(20, 250, 'a mass is 20 to 250 kg: is it in another unit?'),
-  heightCm: bounded(80, 230, 'a height is 80 to 230 cm: is it in another unit?'),
+  massKg: roundedTo1(20, 250, 'a mass is 20 to 250 kg: is it in another unit?'),
+  heightCm: roundedTo1(80, 230, 'a height is 80 to 230 cm: is it in another unit?'),
   footShape: v.picklist(['neutral', 'high', 'low']),
   activity: activityId,
   level,
@@ -120,13 +130,17 @@ export const caseFile = v.strictObject({
   id: id<CaseId>(),
   /** Invented cases say so; their one-line scenario comes from content by this key. */
   demo: v.optional(v.strictObject({ invented: v.literal(true), scenario: text(40) })),
-  claims: v.pipe(v.array(claim), v.maxLength(200, 'a case has at most 200 claims')),
+  /** Counted before each is looked at: a file of a million broken claims gives one problem. */
+  claims: v.pipe(v.array(v.unknown()), v.maxLength(200, 'a case has at most 200 claims'), v.array(claim)),
   /** "No names here": never told unless asked for. */
   note: v.optional(text(1000)),
 });
 export type CaseFile = v.InferOutput<typeof caseFile>;
 
-/** The current value of one subject. Contradictions stay contradictions. */
+/**
+ * The current value of one subject. Contradictions stay contradictions: two current claims that differ, or one value that another
+ * current claim rules out (then `values` holds that one value and `ruledOut` the claim against it).
+ */
 export type Fact<S extends Subject> =
   | { readonly state: 'notStated'; readonly ruledOut: readonly Claim[] }
   | {
@@ -146,13 +160,15 @@ export type Fact<S extends Subject> =
       readonly ruledOut: readonly Claim[];
     };
 
-type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatment'>;
+export type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatment'>;
 
 export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   readonly caseId: CaseId;
   readonly demo: boolean;
-  /** In order of date, oldest first. */
+  /** In order of date, oldest first; undated before dated, so that the last one is the latest known. Never a ruled-out claim. */
   readonly treatments: readonly Extract<Claim, { subject: 'treatment' }>[];
   readonly followUps: readonly Extract<Claim, { subject: 'followUp' }>[];
   readonly riskFactors: readonly Extract<Claim, { subject: 'riskFactor' }>[];
+  /** Current claims that rule out a treatment, a follow-up finding or a risk factor. */
+  readonly ruledOut: readonly Claim[];
 };

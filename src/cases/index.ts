@@ -1,0 +1,38 @@
+/** The case file: what is known, how well, and from whom. */
+export { checkClaims } from './check-claims';
+export {
+  type ClaimableKey,
+  type ClaimableWhatIf,
+  claimFromWhatIf,
+  emptyCase,
+  newClaim,
+  type Said,
+  withClaim,
+  withoutClaim,
+} from './edit-case';
+export { currentClaims, factsOf, SINGLE_SUBJECTS } from './facts';
+export { CASE_PROBLEM_WORDS, type CaseProblem, type CaseProblemCode } from './problems';
+export { checkCaseFile, MAX_CASE_BYTES, type ReadResult, readCase, tooBig } from './read-case';
+export {
+  AGE_BANDS,
+  CASE_FORMAT,
+  CASE_VERSION,
+  type CaseFile,
+  type Claim,
+  type ClaimStatus,
+  type Fact,
+  type Facts,
+  FOLLOW_UP_FINDINGS,
+  MANY,
+  type Place,
+  type SingleSubject,
+  SOURCE_KINDS,
+  type SourceKind,
+  STATUSES,
+  SUBJECTS,
+  type Subject,
+  type SubjectValue,
+  subjectValues,
+} from './schema';
+export { STATUS_LIMITS } from './status-limits';
+export { writeCase } from './write-case';
