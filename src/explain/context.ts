@@ -1,0 +1,77 @@
+/**
+ * What a computation may look at besides its inputs: the content and the foot. Building a foot is dear, so feet are kept by
+ * their parameters, and what is derived from a foot is kept with it. Kept values are pure functions of their keys.
+ */
+import * as v from 'valibot';
+import { boneAxis, buildFoot, footParametersFor, regionsOf, shapeSchema, zoneAt, zonesOf } from '../anatomy';
+import type { BoneAxis, Foot, FootParameters, Region, Zone } from '../anatomy/types';
+import type { Content } from '../content/schema';
+import type { BoneId, RegionId } from '../ids';
+
+export interface Context {
+  readonly content: Content;
+  readonly footFor: (parameters: FootParameters) => Foot;
+}
+
+type Shape = v.InferOutput<typeof shapeSchema>;
+
+const shapes = new WeakMap<object, Shape>();
+const feet = new WeakMap<object, Map<string, Foot>>();
+
+const shapeOf = (content: Content): Shape => {
+  const kept = shapes.get(content);
+  if (kept !== undefined) return kept;
+  const shape = v.parse(shapeSchema, content.shape);
+  shapes.set(content, shape);
+  return shape;
+};
+
+const keyOf = (parameters: FootParameters): string =>
+  JSON.stringify(Object.entries(parameters).sort(([a], [b]) => a.localeCompare(b)));
+
+/** The standing right foot of these parameters: the one given when it is that foot, else built and kept. */
+export const contextOf = (content: Content, given?: Foot): Context => ({
+  content,
+  footFor: (parameters) => {
+    const key = keyOf(parameters);
+    if (given !== undefined && given.side === 'right' && given.pose === 'standing' && keyOf(given.parameters) === key)
+      return given;
+    const kept = feet.get(content) ?? new Map<string, Foot>();
+    feet.set(content, kept);
+    const foot = kept.get(key) ?? buildFoot(shapeOf(content), parameters, 'standing');
+    kept.set(key, foot);
+    return foot;
+  },
+});
+
+interface Derived {
+  readonly zones: readonly Zone[];
+  readonly regions: readonly Region[];
+  readonly axes: Map<BoneId, BoneAxis>;
+}
+const derived = new WeakMap<Foot, Derived>();
+const derivedFrom = (foot: Foot): Derived => {
+  const kept = derived.get(foot);
+  if (kept !== undefined) return kept;
+  const made: Derived = { zones: zonesOf(foot), regions: regionsOf(foot), axes: new Map() };
+  derived.set(foot, made);
+  return made;
+};
+
+export const ZONED_BONE: BoneId = 'metatarsal5';
+
+export const axisOn = (foot: Foot, bone: BoneId): BoneAxis => {
+  const { axes } = derivedFrom(foot);
+  const axis = axes.get(bone) ?? boneAxis(foot, bone);
+  axes.set(bone, axis);
+  return axis;
+};
+/** Zones of a bone, tip to head; only the fifth metatarsal has any. */
+export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] => (bone === ZONED_BONE ? derivedFrom(foot).zones : []);
+export const regionsOn = (foot: Foot): readonly Region[] => derivedFrom(foot).regions;
+export const zoneNamed = (foot: Foot, region: RegionId): Zone | null =>
+  derivedFrom(foot).zones.find((z) => z.region === region) ?? null;
+/** The zone at a station of the fifth metatarsal. */
+export const zoneAtStation = (foot: Foot, sMm: number): RegionId | null => zoneAt(derivedFrom(foot).zones, sMm);
+
+export { footParametersFor };

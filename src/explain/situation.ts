@@ -1,0 +1,80 @@
+/** Everything one run goes by, worked out once: what is known, the foot, where the break lies on it, its class. */
+import type { Foot, FootParameters } from '../anatomy/types';
+import type { Facts } from '../cases/schema';
+import type { Injury } from '../content/schema';
+import type { InjuryId, RegionId } from '../ids';
+import { givenOf } from './build';
+import { type Context, contextOf, footParametersFor } from './context';
+import type { ClaimTag, Given } from './messages';
+import { locate } from './place';
+import { injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
+import type { BreakAt, WhatIf } from './types';
+import type { Content } from '../content/schema';
+
+export interface Situation {
+  readonly context: Context;
+  readonly facts: Facts;
+  readonly whatIf: WhatIf;
+  readonly known: Resolved;
+  readonly parameters: FootParameters;
+  /** The foot's shape is an override and not the person's. */
+  readonly shapeWhatIf: boolean;
+  readonly region: Known<RegionId> | null;
+  readonly breakAt: BreakAt | null;
+  /** Status and claims of bone and place together. */
+  readonly breakTag: ClaimTag;
+  readonly injury: Known<InjuryId> | null;
+  readonly injuryRecord: Injury | null;
+  readonly classesRuledOut: readonly InjuryId[];
+  readonly given: Given;
+}
+
+const parametersOf = (facts: Facts, whatIf: WhatIf): FootParameters => {
+  const height = knownOf(facts.heightCm)?.value;
+  const shape = whatIf.footShape ?? knownOf(facts.footShape)?.value;
+  return footParametersFor({ heightCm: height, footShape: shape });
+};
+
+export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot?: Foot): Situation => {
+  const context = contextOf(content, foot);
+  const known = resolve(content, facts, whatIf);
+  const parameters = parametersOf(facts, whatIf);
+  const { bone, place } = known;
+  const at = bone === null || place === null ? null : locate(context.footFor(parameters), bone.value, place.value);
+  const status = bone === null || place === null ? 'inferred' : weakest(bone.status, place.status);
+  const claims = [...new Set([...(bone?.claims ?? []), ...(place?.claims ?? [])])];
+  const whatIfPlace = place?.whatIf ?? false;
+  const region: Known<RegionId> | null = at === null ? null : { value: at.region, status, claims, whatIf: whatIfPlace };
+  const injury = injuryFrom(content, facts, region, known.mechanism?.value ?? null);
+  const breakTag: ClaimTag = { status, claims };
+  const fixed = whatIfPlace ? null : at === null ? null : breakTag;
+  return {
+    context,
+    facts,
+    whatIf,
+    known,
+    parameters,
+    shapeWhatIf: whatIf.footShape !== undefined,
+    region,
+    breakAt:
+      at === null || bone === null
+        ? null
+        : {
+            bone: bone.value,
+            sMm: at.sMm,
+            region: at.region,
+            precision: at.precision,
+            status,
+            whatIf: whatIfPlace,
+            direction: knownOf(facts.direction)?.value ?? 'notStated',
+          },
+    breakTag,
+    injury,
+    injuryRecord: injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null),
+    classesRuledOut: facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : [])),
+    given:
+      facts.injury.state === 'contradiction' || facts.place.state === 'contradiction'
+        ? 'contradiction'
+        : givenOf(fixed, injury === null || injury.whatIf ? null : tagOf(injury), fixed === null && bone !== null ? tagOf(bone) : null),
+  };
+};

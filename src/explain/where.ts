@@ -1,0 +1,312 @@
+/** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
+import type { Facts, Place } from '../cases/schema';
+import type { Bone } from '../content/schema';
+import type { BoneId, InjuryId, RegionId } from '../ids';
+import { compute, find, givenOf, message } from './build';
+import { factFindings } from './claims';
+import type { Context } from './context';
+import { ZONED_BONE, zoneNamed } from './context';
+import type { ClaimTag, Given } from './messages';
+import { locate, type OnFoot, tenth } from './place';
+import { classesIn, type Known, tagOf } from './resolve';
+import type { Situation } from './situation';
+import { textFinding } from './texts';
+import type { Finding } from './types';
+
+export const brokenHere = compute(
+  'where.brokenHere',
+  (context, inputs: OnFoot & { readonly claim: ClaimTag; readonly bone: BoneId; readonly place: Place }) => {
+    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
+    return at === null
+      ? message('boneHurt', { claim: inputs.claim, bone: inputs.bone })
+      : message('brokenHere', { claim: inputs.claim, bone: inputs.bone, region: at.region });
+  },
+);
+export const boneHurt = compute('where.boneHurt', (_, inputs: { readonly claim: ClaimTag; readonly bone: BoneId }) =>
+  message('boneHurt', inputs),
+);
+export const nothingLocated = compute('where.nothing', () => message('nothingLocated', {}));
+export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
+
+const ROWS: readonly Bone['group'][] = ['hindfoot', 'midfoot', 'forefoot', 'toes'];
+
+export const neighbours = compute('where.neighbours', ({ content }, inputs: { readonly bone: BoneId }) => {
+  const row = (id: BoneId): number => {
+    const group = content.bones.find((b) => b.id === id)?.group ?? 'forefoot';
+    return group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group);
+  };
+  const joints = content.joints.filter((j) => j.articular && j.bones.includes(inputs.bone));
+  const order = (id: BoneId): number => content.bones.find((b) => b.id === id)?.order ?? 0;
+  const others = [...new Set(joints.flatMap((j) => j.bones.filter((b) => b !== inputs.bone)))];
+  others.sort((a, b) => order(a) - order(b));
+  const here = row(inputs.bone);
+  return message('neighbours', {
+    bone: inputs.bone,
+    behind: others.filter((b) => row(b) < here),
+    beside: others.filter((b) => row(b) === here),
+    ahead: others.filter((b) => row(b) > here),
+    joints: joints.map((j) => j.id),
+  });
+});
+
+export const zoneBorder = compute('where.zoneBorder', (context, inputs: OnFoot & { readonly region: RegionId }) => {
+  const zone = zoneNamed(context.footFor(inputs.foot), inputs.region);
+  if (zone === null) throw new RangeError(`the drawn foot has no zone ${inputs.region}`);
+  return message('zoneBorder', {
+    region: inputs.region,
+    from: { value: tenth(zone.fromMm), unit: 'mm' },
+    to: { value: tenth(zone.toMm), unit: 'mm' },
+    facet: inputs.region.startsWith('mt5-zone-'),
+  });
+});
+
+export const breakDrawn = compute(
+  'where.breakDrawn',
+  (context, inputs: OnFoot & { readonly given: Given; readonly bone: BoneId; readonly place: Place }) => {
+    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
+    if (at === null) throw new RangeError('the place is not on the bone');
+    return message('breakDrawn', {
+      given: inputs.given,
+      bone: inputs.bone,
+      region: at.region,
+      fromTip: { value: at.sMm, unit: 'mm' },
+      precision: at.precision,
+    });
+  },
+);
+
+/** What is attached within a zone: by the middle of its footprint on the drawn bone. */
+export const attachedHere = compute('where.attached', (context, inputs: OnFoot & { readonly region: RegionId }) => {
+  const foot = context.footFor(inputs.foot);
+  const here = context.content.attachments.filter(
+    (a) => a.bone === ZONED_BONE && locate(foot, ZONED_BONE, { by: 'region', region: a.region })?.region === inputs.region,
+  );
+  return message('attachedHere', { region: inputs.region, attachments: here.map((a) => a.id) });
+});
+
+export const classFits = compute(
+  'where.classFits',
+  (_, inputs: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId }) =>
+    message('classFits', inputs),
+);
+export const classOpen = compute(
+  'where.classOpen',
+  ({ content }, inputs: { readonly region: RegionId; readonly ruledOut: readonly InjuryId[] }) =>
+    message('classOpen', {
+      region: inputs.region,
+      injuries: classesIn(content, inputs.region, inputs.ruledOut, null).map((i) => i.id),
+    }),
+);
+export const placeAgainstClass = compute(
+  'where.placeAgainstClass',
+  ({ content }, inputs: { readonly stated: RegionId; readonly injury: InjuryId }) => {
+    const expected = content.injuries.find((i) => i.id === inputs.injury)?.region;
+    if (expected === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    return message('placeAgainstClass', { ...inputs, expected });
+  },
+);
+export const code = compute('where.code', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const root = content.injuries.find((i) => i.id === inputs.injury)?.icd10cm.root;
+  if (root === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+  return message('code', { injury: inputs.injury, root });
+});
+
+export const whereFindings = (s: Situation): readonly Finding[] => {
+  const { context, facts } = s;
+  const found: Finding[] = [];
+  const shape = s.shapeWhatIf;
+  const bone = s.known.bone;
+  const place = s.known.place;
+  const region = s.region;
+
+  if (bone === null) {
+    const stated = facts.bone.state === 'contradiction' || facts.place.state === 'contradiction';
+    found.push(
+      find(context, 'where', {
+        id: 'headline',
+        depth: 'sentence',
+        compute: nothingLocated,
+        inputs: {},
+        unsure: stated ? 'contradiction' : 'notStated',
+      }),
+    );
+  } else if (place === null || region === null) {
+    found.push(
+      find(context, 'where', {
+        id: 'headline',
+        depth: 'sentence',
+        shows: [{ kind: 'bone', bone: bone.value }],
+        compute: boneHurt,
+        inputs: { claim: tagOf(bone), bone: bone.value },
+        claims: [tagOf(bone)],
+        whatIf: bone.whatIf,
+      }),
+    );
+  } else {
+    found.push(
+      find(context, 'where', {
+        id: 'headline',
+        depth: 'sentence',
+        shows: [{ kind: 'bone', bone: bone.value }, { kind: 'region', bone: bone.value, region: region.value }, { kind: 'break' }],
+        compute: brokenHere,
+        inputs: { foot: s.parameters, claim: s.breakTag, bone: bone.value, place: place.value },
+        claims: [s.breakTag],
+        models: ['drawnFoot'],
+        whatIf: place.whatIf || shape,
+      }),
+    );
+  }
+
+  found.push(...factFindings(context, 'where', 'side', facts, { unstatedDepth: 'claim' }));
+  if (facts.side.state !== 'stated')
+    found.push(
+      find(context, 'where', { id: 'sideDefault', depth: 'more', compute: sideDefault, inputs: {}, unsure: 'notStated' }),
+    );
+  if (facts.bone.state === 'contradiction') found.push(...factFindings(context, 'where', 'bone', facts));
+  found.push(...factFindings(context, 'where', 'place', facts, { silent: facts.injury.state === 'stated' }));
+  found.push(...factFindings(context, 'where', 'injury', facts, { silent: true }));
+  if (s.injury !== null && facts.injury.state !== 'stated' && region !== null) found.push(classFinding(s, s.injury, region));
+  if (s.injury === null && region !== null && facts.injury.state === 'notStated')
+    found.push(
+      find(context, 'where', {
+        id: 'classOpen',
+        depth: 'claim',
+        compute: classOpen,
+        inputs: { region: region.value, ruledOut: s.classesRuledOut },
+        claims: [tagOf(region)],
+        unsure: 'notStated',
+        whatIf: region.whatIf,
+      }),
+    );
+  if (s.injuryRecord !== null && region !== null && s.injuryRecord.region !== region.value && s.injury !== null)
+    found.push(
+      find(context, 'where', {
+        id: 'placeAgainstClass',
+        depth: 'claim',
+        compute: placeAgainstClass,
+        inputs: { stated: region.value, injury: s.injury.value },
+        claims: [tagOf(region), tagOf(s.injury)],
+        unsure: 'contradiction',
+        whatIf: region.whatIf,
+      }),
+    );
+  found.push(...factFindings(context, 'where', 'direction', facts, { shows: [{ kind: 'break' }] }));
+  found.push(...factFindings(context, 'where', 'displacement', facts));
+
+  if (bone !== null) found.push(...boneDetail(s, bone));
+  if (region !== null) found.push(...zoneDetail(s, region));
+  if (s.injury !== null) found.push(...classDetail(s, s.injury));
+  return found;
+};
+
+const classFinding = (s: Situation, injury: Known<InjuryId>, region: Known<RegionId>): Finding =>
+  find(s.context, 'where', {
+    id: 'class',
+    depth: 'claim',
+    compute: classFits,
+    inputs: { claim: tagOf(injury), injury: injury.value, region: region.value },
+    claims: [tagOf(injury)],
+    models: ['placeRule'],
+    whatIf: injury.whatIf,
+  });
+
+const boneDetail = (s: Situation, bone: Known<BoneId>): readonly Finding[] => {
+  const joints = s.context.content.joints.filter((j) => j.articular && j.bones.includes(bone.value));
+  return [
+    ...textFinding(s.context, 'where', {
+      id: 'bone',
+      at: { kind: 'bone', bone: bone.value },
+      shows: [{ kind: 'bone', bone: bone.value }],
+    }),
+    find(s.context, 'where', {
+      id: 'neighbours',
+      depth: 'more',
+      shows: [...new Set(joints.flatMap((j) => j.bones))].map((b) => ({ kind: 'bone', bone: b }) as const),
+      compute: neighbours,
+      inputs: { bone: bone.value },
+      evidence: joints.map((j) => j.evidence),
+    }),
+  ];
+};
+
+const zoneDetail = (s: Situation, region: Known<RegionId>): readonly Finding[] => {
+  const { context } = s;
+  const record = context.content.regions.find((r) => r.id === region.value);
+  const evidence = record === undefined ? [] : [record.evidence];
+  const shows = [{ kind: 'region', bone: ZONED_BONE, region: region.value }] as const;
+  const found: Finding[] = [
+    find(context, 'where', {
+      id: 'zoneBorder',
+      depth: 'more',
+      shows,
+      compute: zoneBorder,
+      inputs: { foot: s.parameters, region: region.value },
+      evidence,
+      models: ['drawnFoot'],
+      whatIf: s.shapeWhatIf || region.whatIf,
+    }),
+  ];
+  if (s.breakAt !== null && s.known.place !== null)
+    found.push(
+      find(context, 'where', {
+        id: 'breakDrawn',
+        depth: 'more',
+        shows: [{ kind: 'break' }],
+        compute: breakDrawn,
+        inputs: { foot: s.parameters, given: givenOf(s.breakTag), bone: s.breakAt.bone, place: s.known.place.value },
+        claims: [s.breakTag],
+        models: ['drawnFoot'],
+        whatIf: s.breakAt.whatIf || s.shapeWhatIf,
+      }),
+    );
+  const inputs = { foot: s.parameters, region: region.value };
+  const held = attachedHere.run(context, inputs);
+  const ids = held.id === 'attachedHere' ? held.args.attachments : [];
+  if (ids.length > 0)
+    found.push(
+      find(context, 'where', {
+        id: 'attached',
+        depth: 'more',
+        shows,
+        compute: attachedHere,
+        inputs,
+        evidence: context.content.attachments.filter((a) => ids.includes(a.id)).map((a) => a.evidence),
+        models: ['drawnFoot'],
+        whatIf: s.shapeWhatIf || region.whatIf,
+      }),
+    );
+  return found;
+};
+
+const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
+  const { context } = s;
+  const at = (part: 'what' | 'nameCaveat') => ({ kind: 'injury', injury: injury.value, part }) as const;
+  const record = s.injuryRecord;
+  const found: Finding[] = [
+    ...textFinding(context, 'where', { id: 'className', at: at('what'), whatIf: injury.whatIf }),
+    ...textFinding(context, 'where', { id: 'nameCaveat', at: at('nameCaveat'), whatIf: injury.whatIf }),
+  ];
+  record?.classification.forEach((_, index) => {
+    found.push(
+      ...textFinding(context, 'where', {
+        id: `classification.${index + 1}`,
+        at: { kind: 'classification', injury: injury.value, index },
+        whatIf: injury.whatIf,
+        readers: ['study'],
+      }),
+    );
+  });
+  if (record !== null)
+    found.push(
+      find(context, 'where', {
+        id: 'code',
+        depth: 'more',
+        compute: code,
+        inputs: { injury: injury.value },
+        evidence: [record.icd10cm.evidence],
+        whatIf: injury.whatIf,
+        readers: ['study'],
+      }),
+    );
+  return found;
+};
