@@ -1,0 +1,199 @@
+/**
+ * Signed distance fields of the masses a bone is joined from: negative inside, mm. Distances are exact for rods and blocks
+ * and close to it near the surface for the rest, which is all the sampling needs.
+ * Smooth join: quadratic polynomial of width k (I. Quilez, "smooth minimum").
+ */
+import { add, cross, dot, length, normalize, radians, scale, subtract, type Vec3 } from '../units';
+import type { Mass } from './shape';
+
+export type Field = (x: number, y: number, z: number) => number;
+export interface Box {
+  readonly min: Vec3;
+  readonly max: Vec3;
+}
+
+export const smoothMin = (a: number, b: number, k: number): number => {
+  const h = Math.max(k - Math.abs(a - b), 0);
+  return Math.min(a, b) - (h * h) / (4 * k);
+};
+export const smoothMax = (a: number, b: number, k: number): number => -smoothMin(-a, -b, k);
+
+/** Right-handed frame: l along, u as near to `up` as it can be, m across (medial for a bone lying straight ahead). */
+export const frameOf = (along: Vec3, up: Vec3): readonly [m: Vec3, u: Vec3, l: Vec3] => {
+  const l = normalize(along);
+  const across = cross(up, l);
+  const m = length(across) < 1e-6 ? normalize(cross([1, 0, 0], l)) : normalize(across);
+  return [m, cross(l, m), l];
+};
+
+type Sized = Extract<Mass, { size: unknown }>;
+
+const boxed = (s: Sized, centre: Vec3, round: number | null): Field => {
+  const [m, u, l] = frameOf(s.along ?? [0, 0, 1], s.up ?? [0, 1, 0]);
+  const c = add(centre, s.at);
+  const [a, b, d] = [s.size[0] / 2, s.size[1] / 2, s.size[2] / 2];
+  return (x, y, z) => {
+    const px = x - c[0];
+    const py = y - c[1];
+    const pz = z - c[2];
+    const i = px * m[0] + py * m[1] + pz * m[2];
+    const j = px * u[0] + py * u[1] + pz * u[2];
+    const k = px * l[0] + py * l[1] + pz * l[2];
+    if (round === null) {
+      const k0 = Math.hypot(i / a, j / b, k / d);
+      const k1 = Math.hypot(i / (a * a), j / (b * b), k / (d * d));
+      return k1 < 1e-9 ? -Math.min(a, b, d) : (k0 * (k0 - 1)) / k1;
+    }
+    const qi = Math.abs(i) - a + round;
+    const qj = Math.abs(j) - b + round;
+    const qk = Math.abs(k) - d + round;
+    return Math.hypot(Math.max(qi, 0), Math.max(qj, 0), Math.max(qk, 0)) + Math.min(Math.max(qi, qj, qk), 0) - round;
+  };
+};
+
+export const rod = (from: Vec3, to: Vec3, radius: readonly [number, number]): Field => {
+  const way = subtract(to, from);
+  const square = dot(way, way);
+  return (x, y, z) => {
+    const px = x - from[0];
+    const py = y - from[1];
+    const pz = z - from[2];
+    const t = Math.min(1, Math.max(0, (px * way[0] + py * way[1] + pz * way[2]) / square));
+    return Math.hypot(px - way[0] * t, py - way[1] * t, pz - way[2] * t) - (radius[0] + (radius[1] - radius[0]) * t);
+  };
+};
+
+const roller = (s: Extract<Mass, { is: 'roller' }>, centre: Vec3): Field => {
+  const axis = normalize(s.along);
+  const c = add(centre, s.at);
+  return (x, y, z) => {
+    const px = x - c[0];
+    const py = y - c[1];
+    const pz = z - c[2];
+    const along = px * axis[0] + py * axis[1] + pz * axis[2];
+    const out = Math.hypot(px - axis[0] * along, py - axis[1] * along, pz - axis[2] * along) - s.radius + s.round;
+    const end = Math.abs(along) - s.width / 2 + s.round;
+    return Math.hypot(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
+  };
+};
+
+interface Station {
+  readonly at: Vec3;
+  readonly m: Vec3;
+  readonly u: Vec3;
+  readonly w: number;
+  readonly h: number;
+  readonly corner: number;
+}
+
+const PER_SPAN = 6;
+/** Catmull-Rom value at t in [0, 1] between b and c. */
+const spline = (a: number, b: number, c: number, d: number, t: number): number =>
+  b + 0.5 * t * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
+
+const stationsOf = (s: Extract<Mass, { is: 'shaft' }>, centre: Vec3): readonly Station[] => {
+  const rows = s.sections.map((q) => [...add(centre, q.at), q.width / 2, q.height / 2, q.roll ?? 0, q.corner ?? 2.3]);
+  const raw: number[][] = [];
+  const row = (i: number): number[] => rows[Math.min(rows.length - 1, Math.max(0, i))] ?? [];
+  for (let i = 0; i + 1 < rows.length; i++) {
+    for (let j = 0; j < PER_SPAN + (i + 2 === rows.length ? 1 : 0); j++) {
+      const [a, b, c, d] = [row(i - 1), row(i), row(i + 1), row(i + 2)];
+      raw.push(b.map((_, k) => spline(a[k] ?? 0, b[k] ?? 0, c[k] ?? 0, d[k] ?? 0, j / PER_SPAN)));
+    }
+  }
+  const point = (i: number): Vec3 => {
+    const r = raw[Math.min(raw.length - 1, Math.max(0, i))] ?? [];
+    return [r[0] ?? 0, r[1] ?? 0, r[2] ?? 0];
+  };
+  return raw.map((r, i) => {
+    const [m0, u0, l] = frameOf(subtract(point(i + 1), point(i - 1)), s.up ?? [0, 1, 0]);
+    const roll = radians(r[5] ?? 0);
+    const m = add(scale(m0, Math.cos(roll)), scale(u0, Math.sin(roll)));
+    return { at: point(i), m, u: cross(l, m), w: r[3] ?? 1, h: r[4] ?? 1, corner: r[6] ?? 2 };
+  });
+};
+
+const shaft = (s: Extract<Mass, { is: 'shaft' }>, centre: Vec3): Field => {
+  const stations = stationsOf(s, centre);
+  const last = stations.length - 2;
+  return (x, y, z) => {
+    let best = Number.POSITIVE_INFINITY;
+    let at = 0;
+    let share = 0;
+    for (let i = 0; i <= last; i++) {
+      const p = stations[i] as Station;
+      const q = stations[i + 1] as Station;
+      const wx = q.at[0] - p.at[0];
+      const wy = q.at[1] - p.at[1];
+      const wz = q.at[2] - p.at[2];
+      let t = ((x - p.at[0]) * wx + (y - p.at[1]) * wy + (z - p.at[2]) * wz) / (wx * wx + wy * wy + wz * wz);
+      t = Math.min(1, Math.max(0, t));
+      const d = (x - p.at[0] - wx * t) ** 2 + (y - p.at[1] - wy * t) ** 2 + (z - p.at[2] - wz * t) ** 2;
+      if (d < best) {
+        best = d;
+        at = i;
+        share = t;
+      }
+    }
+    const p = stations[at] as Station;
+    const q = stations[at + 1] as Station;
+    const mix = (a: number, b: number): number => a + (b - a) * share;
+    const px = x - mix(p.at[0], q.at[0]);
+    const py = y - mix(p.at[1], q.at[1]);
+    const pz = z - mix(p.at[2], q.at[2]);
+    const a = px * mix(p.m[0], q.m[0]) + py * mix(p.m[1], q.m[1]) + pz * mix(p.m[2], q.m[2]);
+    const b = px * mix(p.u[0], q.u[0]) + py * mix(p.u[1], q.u[1]) + pz * mix(p.u[2], q.u[2]);
+    const w = mix(p.w, q.w);
+    const h = mix(p.h, q.h);
+    const n = mix(p.corner, q.corner);
+    const r = (Math.abs(a / w) ** n + Math.abs(b / h) ** n) ** (1 / n);
+    const flat = Math.hypot(a, b);
+    const side = r < 0.15 ? -Math.min(w, h) * (1 - r) : flat * (1 - 1 / r);
+    const beyond = Math.sqrt(Math.max(0, best - flat * flat));
+    return beyond < 1e-6 ? side : Math.hypot(Math.max(side, 0), beyond) + Math.min(side, 0) * 0.02;
+  };
+};
+
+const around = (points: readonly Vec3[], reach: number): Box => ({
+  min: [0, 1, 2].map((k) => Math.min(...points.map((p) => p[k] ?? 0)) - reach) as unknown as Vec3,
+  max: [0, 1, 2].map((k) => Math.max(...points.map((p) => p[k] ?? 0)) + reach) as unknown as Vec3,
+});
+
+const sizedBox = (s: Sized, centre: Vec3, rounded: boolean): Box => {
+  const axes = frameOf(s.along ?? [0, 0, 1], s.up ?? [0, 1, 0]);
+  const half = [0, 1, 2].map((k) => {
+    const terms = axes.map((a, i) => Math.abs((a[k] ?? 0) * (s.size[i] ?? 0)) / 2);
+    return rounded ? terms.reduce((sum, t) => sum + t, 0) : Math.hypot(...terms);
+  }) as unknown as Vec3;
+  const c = add(centre, s.at);
+  return { min: subtract(c, half), max: add(c, half) };
+};
+
+/** The field of one mass and the box that holds it. */
+export const fieldOf = (s: Mass, centre: Vec3): { readonly field: Field; readonly box: Box } => {
+  switch (s.is) {
+    case 'ellipsoid':
+      return { field: boxed(s, centre, null), box: sizedBox(s, centre, false) };
+    case 'block':
+      return {
+        field: boxed(s, centre, Math.min(s.round, ...s.size.map((q) => q / 2))),
+        box: sizedBox(s, centre, true),
+      };
+    case 'rod': {
+      const ends = [add(centre, s.from), add(centre, s.to)] as const;
+      return { field: rod(ends[0], ends[1], s.radius), box: around(ends, Math.max(...s.radius)) };
+    }
+    case 'roller':
+      return { field: roller(s, centre), box: around([add(centre, s.at)], Math.hypot(s.radius, s.width / 2)) };
+    case 'shaft': {
+      const reach = Math.max(...s.sections.map((q) => Math.max(q.width, q.height))) * 0.6;
+      return {
+        field: shaft(s, centre),
+        box: around(
+          s.sections.map((q) => add(centre, q.at)),
+          reach,
+        ),
+      };
+    }
+  }
+};

@@ -1,0 +1,22 @@
+/** The shape of a foot: bones, joints and outline from the parameters in content/anatomy, and measures of them. */
+export { boneAxis, stationOf } from './bone-axis';
+export { assembleFoot, buildBone, buildFoot, jointsOf } from './build';
+export { decodeGlb, encodeGlb, type ReadModel } from './glb';
+export {
+  eulerCharacteristic,
+  meshBounds,
+  meshCentroid,
+  meshVolume,
+  mirrorMesh,
+  openEdges,
+  type PrincipalExtents,
+  principalExtents,
+} from './mesh';
+export { mirrorFoot } from './mirror';
+export { DEFAULT_FOOT, footParametersFor, H_BOUNDS_MM } from './parameters';
+export { regionsOf } from './regions';
+export { type Shape, shapeSchema } from './shape';
+export { prepareAnatomy } from './simplify';
+export { sliceMesh } from './slice';
+export type * from './types';
+export { zoneAt, zonesOf } from './zones';

@@ -1,0 +1,76 @@
+/**
+ * A pose is one rigid motion a bone: the turns of content/anatomy/pose.yaml applied in order, each about a pivot and axis
+ * given in the as-scanned reference foot and carried along by the turns before it where its bones were turned.
+ */
+import type { BoneId } from '../ids';
+import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../units';
+import type { Shape, Turn } from './shape';
+import type { ArchShape, PoseName } from './types';
+
+/** Rotation (three rows) then shift. */
+export interface Motion {
+  readonly rows: readonly [Vec3, Vec3, Vec3];
+  readonly shift: Vec3;
+}
+
+export const STILL: Motion = {
+  rows: [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ],
+  shift: [0, 0, 0],
+};
+
+export const moveDirection = (m: Motion, d: Vec3): Vec3 => [dot(m.rows[0], d), dot(m.rows[1], d), dot(m.rows[2], d)];
+export const movePoint = (m: Motion, p: Vec3): Vec3 => add(moveDirection(m, p), m.shift);
+
+const rotate = (d: Vec3, axis: Vec3, angle: number): Vec3 =>
+  add(
+    add(scale(d, Math.cos(angle)), scale(cross(axis, d), Math.sin(angle))),
+    scale(axis, dot(axis, d) * (1 - Math.cos(angle))),
+  );
+
+const turning = (pivot: Vec3, axis: Vec3, degrees: number): Motion => {
+  const a = normalize(axis);
+  const angle = radians(degrees);
+  const columns = (
+    [
+      [1, 0, 0],
+      [0, 1, 0],
+      [0, 0, 1],
+    ] as const
+  ).map((d) => rotate(d, a, angle));
+  const row = (k: 0 | 1 | 2): Vec3 => [columns[0]?.[k] ?? 0, columns[1]?.[k] ?? 0, columns[2]?.[k] ?? 0];
+  const motion: Motion = { rows: [row(0), row(1), row(2)], shift: [0, 0, 0] };
+  return { ...motion, shift: subtract(pivot, movePoint(motion, pivot)) };
+};
+
+const after = (second: Motion, first: Motion): Motion => {
+  const column = (k: 0 | 1 | 2): Vec3 => moveDirection(second, [first.rows[0][k], first.rows[1][k], first.rows[2][k]]);
+  const [a, b, c] = [column(0), column(1), column(2)];
+  return {
+    rows: [
+      [a[0], b[0], c[0]],
+      [a[1], b[1], c[1]],
+      [a[2], b[2], c[2]],
+    ],
+    shift: movePoint(second, first.shift),
+  };
+};
+
+/** The motion of every bone from the as-scanned pose, reference foot. */
+export const motionsOf = (shape: Shape, pose: PoseName, arch: ArchShape): ReadonlyMap<BoneId, Motion> => {
+  const motions = new Map<BoneId, Motion>();
+  const turns: readonly Turn[] = [
+    ...(pose === 'standing' ? shape.pose.standing : []),
+    ...(arch === 'neutral' ? [] : shape.pose[arch]),
+  ];
+  for (const t of turns) {
+    const lead = t.bones[0];
+    const carried = (lead && motions.get(lead)) ?? STILL;
+    const turn = turning(movePoint(carried, t.pivot), moveDirection(carried, t.axis), t.degrees);
+    for (const bone of t.bones) motions.set(bone, after(turn, motions.get(bone) ?? STILL));
+  }
+  return motions;
+};

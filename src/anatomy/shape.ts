@@ -1,0 +1,131 @@
+/**
+ * The shape parameters of the foot as kept in content/anatomy: one key a file (`scale`, `joints`, `tarsals`, `metatarsals`,
+ * `toes`, `pose`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
+ * Frame: right foot, as-scanned pose, +X medial, +Y dorsal, +Z towards the toes, ground y = 0, origin under the heel.
+ */
+import * as v from 'valibot';
+import { boneId } from '../ids/schema';
+
+const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
+const length = v.pipe(figure, v.minValue(0.05, 'a length is above 0'), v.maxValue(400, 'at most 400 mm'));
+const vec3 = v.tuple([figure, figure, figure]);
+const name = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*$/, 'expected a name in camel case'));
+
+/** Extent [medial-lateral, dorsal-plantar, along] of a mass before it is turned by `along` and `up`. */
+const size = v.tuple([length, length, length]);
+const common = { name, join: v.optional(length) };
+const turned = { along: v.optional(vec3), up: v.optional(vec3) };
+
+/** A named mass of a bone; `at` is relative to the bone's `centre`. */
+export const mass = v.variant('is', [
+  v.strictObject({ is: v.literal('ellipsoid'), ...common, at: vec3, size, ...turned }),
+  v.strictObject({ is: v.literal('block'), ...common, at: vec3, size, round: length, ...turned }),
+  v.strictObject({ is: v.literal('rod'), ...common, from: vec3, to: vec3, radius: v.tuple([length, length]) }),
+  v.strictObject({
+    is: v.literal('roller'),
+    ...common,
+    at: vec3,
+    along: vec3,
+    radius: length,
+    width: length,
+    round: length,
+  }),
+  v.strictObject({
+    is: v.literal('shaft'),
+    ...common,
+    up: v.optional(vec3),
+    /** Sections along the shaft, proximal first. `corner` 2 = ellipse, 4 = nearly a rectangle; `roll` deg about the axis. */
+    sections: v.pipe(
+      v.array(
+        v.strictObject({
+          name,
+          at: vec3,
+          width: length,
+          height: length,
+          roll: v.optional(figure),
+          corner: v.optional(v.pipe(figure, v.minValue(1.6), v.maxValue(6))),
+        }),
+      ),
+      v.minLength(2),
+    ),
+  }),
+]);
+export type Mass = v.InferOutput<typeof mass>;
+
+export const boneShape = v.strictObject({
+  /** Centroid, foot frame. */
+  centre: vec3,
+  /** Grid step of the sampling, mm. */
+  step: v.pipe(figure, v.minValue(0.3), v.maxValue(3)),
+  /** Triangles of the display mesh. */
+  triangles: v.pipe(v.number(), v.integer(), v.minValue(60), v.maxValue(700)),
+  /** Width of a smooth join where a mass does not say, mm. */
+  join: length,
+  /** Depth of the pad under each facet, mm. */
+  pad: v.optional(v.pipe(figure, v.minValue(0), v.maxValue(15))),
+  masses: v.array(mass),
+  hollows: v.optional(v.array(mass)),
+  /** Flat cuts: what lies beyond `at` along `normal` goes. */
+  cuts: v.optional(v.array(v.strictObject({ name, at: vec3, normal: vec3, join: length }))),
+});
+export type BoneShape = v.InferOutput<typeof boneShape>;
+
+const joint = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/)),
+  first: boneId,
+  second: boneId,
+  /** False: bones that come near each other without a facet; the surface only keeps them apart. */
+  articular: v.boolean(),
+  centre: vec3,
+  normal: vec3,
+  major: vec3,
+  extents: v.tuple([length, length]),
+  /** Bone-to-bone gap, mm. */
+  gap: length,
+  /** Radius of curvature along the long direction and across it, mm; positive: first bone convex; 0: flat. */
+  radii: v.tuple([figure, figure]),
+});
+export type JointShape = v.InferOutput<typeof joint>;
+
+/** A turn of `bones` (deg, right-handed about `axis`) about `pivot`; turns apply in order, each in the frame before it. */
+const turn = v.strictObject({
+  name: v.string(),
+  bones: v.pipe(v.array(boneId), v.minLength(1)),
+  pivot: vec3,
+  axis: vec3,
+  degrees: v.pipe(figure, v.minValue(-90), v.maxValue(90)),
+});
+export type Turn = v.InferOutput<typeof turn>;
+
+const skin = v.strictObject({
+  name,
+  from: vec3,
+  to: vec3,
+  radius: v.tuple([length, length]),
+  flat: v.optional(figure),
+});
+export type Skin = v.InferOutput<typeof skin>;
+
+const bonesOf = v.record(boneId, boneShape);
+
+export const shapeSchema = v.strictObject({
+  scale: v.strictObject({
+    referenceHMm: length,
+    defaultHMm: length,
+    /** Foot length over body height, and H over foot length. */
+    footLengthPerHeight: figure,
+    hPerFootLength: figure,
+  }),
+  joints: v.array(joint),
+  tarsals: bonesOf,
+  metatarsals: bonesOf,
+  toes: bonesOf,
+  pose: v.strictObject({ standing: v.array(turn), high: v.array(turn), low: v.array(turn) }),
+  outline: v.strictObject({
+    step: length,
+    join: length,
+    triangles: v.pipe(v.number(), v.integer(), v.minValue(300), v.maxValue(5000)),
+    masses: v.array(skin),
+  }),
+});
+export type Shape = v.InferOutput<typeof shapeSchema>;

@@ -1,0 +1,52 @@
+/**
+ * From a dense surface to the few facets that are drawn. meshoptimizer's simplifier is WebAssembly: await `prepareAnatomy`
+ * once before building (in the browser only inside a worker whose policy allows it).
+ */
+import { MeshoptSimplifier } from 'meshoptimizer/simplifier';
+import type { Mesh } from './types';
+
+export const prepareAnatomy = async (): Promise<void> => {
+  await MeshoptSimplifier.ready;
+};
+
+/** Largest connected piece: a stray island of the field is not a bone. */
+const largestPiece = (mesh: Mesh): Mesh => {
+  const parent = Uint32Array.from({ length: mesh.positions.length / 3 }, (_, i) => i);
+  const root = (i: number): number => {
+    let r = i;
+    while ((parent[r] ?? r) !== r) r = parent[r] ?? r;
+    parent[i] = r;
+    return r;
+  };
+  for (let t = 0; t < mesh.indices.length; t += 3) {
+    const [a, b, c] = [0, 1, 2].map((e) => root(mesh.indices[t + e] ?? 0)) as [number, number, number];
+    parent[b] = a;
+    parent[root(c)] = a;
+  }
+  const count = new Map<number, number>();
+  for (const i of mesh.indices) count.set(root(i), (count.get(root(i)) ?? 0) + 1);
+  const [main] = [...count].sort((p, q) => q[1] - p[1]);
+  return { positions: mesh.positions, indices: mesh.indices.filter((i) => root(i) === main?.[0]) };
+};
+
+/** Drops vertices that no triangle uses and numbers the rest in order of use. */
+const compact = (mesh: Mesh): Mesh => {
+  const place = new Map<number, number>();
+  const positions: number[] = [];
+  const indices = mesh.indices.map((i) => {
+    const known = place.get(i);
+    if (known !== undefined) return known;
+    place.set(i, place.size);
+    positions.push(mesh.positions[3 * i] ?? 0, mesh.positions[3 * i + 1] ?? 0, mesh.positions[3 * i + 2] ?? 0);
+    return place.size - 1;
+  });
+  return { positions: new Float32Array(positions), indices };
+};
+
+export const simplify = (mesh: Mesh, triangles: number): Mesh => {
+  const whole = largestPiece(mesh);
+  const [indices] = MeshoptSimplifier.simplify(whole.indices, whole.positions, 3, 3 * triangles, 1, [
+    'RegularizeLight',
+  ]);
+  return compact({ positions: whole.positions, indices });
+};
