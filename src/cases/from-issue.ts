@@ -13,12 +13,16 @@ export const pathOf = (issue: Pick<Issue, 'path'>): string | null => {
   return path === '' ? null : path.slice(0, 200);
 };
 
-/** `("a" | "b")` as the schema says it -> `a, b`. */
-const choices = (expected: string): string =>
-  expected
+const MOST_CHOICES = 8;
+/** `("a" | "b")` as the schema says it -> `a, b`; the beginning of a long list stands for it. */
+const choices = (expected: string): string => {
+  const all = expected
     .replace(/^\(|\)$/g, '')
     .replaceAll('"', '')
-    .replaceAll(' | ', ', ');
+    .split(' | ');
+  const few = all.slice(0, MOST_CHOICES).join(', ');
+  return all.length > MOST_CHOICES ? `${few} or one of ${all.length - MOST_CHOICES} more` : few;
+};
 
 /** Which measure a number out of bounds belongs to: the key it stands under, or the subject of its claim. */
 const measureOf = (issue: Issue): keyof typeof MEASURES | null => {

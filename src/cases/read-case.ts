@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { checkClaims } from './check-claims';
 import { fromIssue } from './from-issue';
+import { placeOfJsonError } from './json-place';
 import { caseMigrations, isJsonObject } from './migrations';
 import { type CaseProblem, caseProblem, quoted } from './problems';
 import { CASE_FORMAT, type CaseFile, caseFile } from './schema';
@@ -47,16 +48,6 @@ const depthOf = (text: string): number => {
   return deepest;
 };
 
-/** Engines word it differently; all we want is the place. */
-const placeOfJsonError = (text: string, message: string): string => {
-  const lineAndColumn = /line (\d+) column (\d+)/.exec(message);
-  if (lineAndColumn) return `line ${lineAndColumn[1]}, column ${lineAndColumn[2]}`;
-  const position = /position (\d+)/.exec(message)?.[1];
-  if (position === undefined) return 'it ends too early or is not text';
-  const before = text.slice(0, Number(position)).split('\n');
-  return `line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
-};
-
 const BYTE_ORDER_MARK = /^\uFEFF/;
 
 export const readCase = (given: string): ReadResult => {
@@ -79,7 +70,13 @@ export const readCase = (given: string): ReadResult => {
   const migrated = caseMigrations.migrate(raw);
   if (!migrated.ok) {
     const { oldest: from, current: to } = caseMigrations;
-    return refused(caseProblem(migrated.reason, 'version', { found: quoted(migrated.found), from, to }));
+    return refused(
+      caseProblem(migrated.reason, 'version', {
+        found: migrated.found === undefined ? 'not given' : quoted(migrated.found),
+        from,
+        to,
+      }),
+    );
   }
 
   const checked = v.safeParse(caseFile, migrated.file);

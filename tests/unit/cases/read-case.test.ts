@@ -1,0 +1,186 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type CaseProblemCode, MAX_CASE_BYTES, readCase, tooBig, writeCase } from '../../../src/cases';
+import { anyCase } from './any-case';
+
+const SIDE = { id: 'c1', subject: 'side', value: 'right', status: 'reported', source: { kind: 'person' } };
+const caseWith = (claims: unknown, more: object = {}) => ({
+  format: 'underfoot-case',
+  version: 1,
+  id: 'a-case',
+  claims,
+  ...more,
+});
+const claim = (more: object) => caseWith([{ ...SIDE, ...more }]);
+const chain = (...supersedes: (string | undefined)[]) =>
+  caseWith(supersedes.map((other, i) => ({ ...SIDE, id: `c${i + 1}`, ...(other ? { supersedes: other } : {}) })));
+
+const expectProblem = (text: string, code: CaseProblemCode, where: string | null) => {
+  const result = readCase(text);
+  expect(result.ok, 'should be refused').toBe(false);
+  if (result.ok) throw new Error('unreachable');
+  expect({ code: result.problem.code, where: result.problem.where }).toEqual({ code, where });
+  expect(result.problem.what).not.toMatch(/\{\w+\}|undefined|\[object/);
+  expect(result.problem.remedy.length).toBeGreaterThan(5);
+  return result.problem;
+};
+
+describe('bad files: each refused with what, where and what to do', () => {
+  const bad: readonly (readonly [string, object, CaseProblemCode, string | null])[] = [
+    ['unknown key of the case', caseWith([], { patient: 'x' }), 'unknownKey', 'patient'],
+    ['unknown key of a claim', claim({ colour: 1 }), 'unknownKey', 'claims[0].colour'],
+    ['constructor as a key', claim({ constructor: 1 }), 'unknownKey', 'claims[0].constructor'],
+    ['missing id', caseWith([], { id: undefined }), 'missing', 'id'],
+    ['missing subject', claim({ subject: undefined }), 'missing', 'claims[0].subject'],
+    ['missing value', claim({ value: undefined }), 'missing', 'claims[0].value'],
+    ['claims not a list', caseWith({}), 'badValue', 'claims'],
+    ['a claim that is text', caseWith(['right']), 'badValue', 'claims[0]'],
+    ['unknown subject', claim({ subject: 'name' }), 'badValue', 'claims[0].subject'],
+    ['value of the wrong kind', claim({ value: 3 }), 'badValue', 'claims[0].value'],
+    ['mass of 7500 kg', claim({ subject: 'massKg', value: 7500 }), 'wrongUnit', 'claims[0].value'],
+    ['mass as text', claim({ subject: 'massKg', value: 'NaN' }), 'badValue', 'claims[0].value'],
+    ['mass null', claim({ subject: 'massKg', value: null }), 'badValue', 'claims[0].value'],
+    [
+      'negative distance',
+      claim({ subject: 'place', value: { by: 'distance', mm: -1 } }),
+      'wrongUnit',
+      'claims[0].value.mm',
+    ],
+    ['30 February', claim({ subject: 'injuryDate', value: '2026-02-30' }), 'badValue', 'claims[0].value'],
+    ['a bone there is not', claim({ subject: 'bone', value: 'metatarsal6' }), 'badValue', 'claims[0].value'],
+    ['an id with blanks', claim({ subject: 'injury', value: 'a b' }), 'badValue', 'claims[0].value'],
+    [
+      'a demo that is not invented',
+      caseWith([], { demo: { invented: false, scenario: 'x' } }),
+      'badValue',
+      'demo.invented',
+    ],
+    ['a note that is too long', caseWith([], { note: 'x'.repeat(1001) }), 'badValue', 'note'],
+    ['201 claims', caseWith(Array.from({ length: 201 }, () => 1)), 'badValue', 'claims'],
+    ['two claims with one id', caseWith([SIDE, SIDE]), 'duplicateId', 'claims[1].id'],
+    ['a claim that replaces itself', claim({ supersedes: 'c1' }), 'supersedesItself', 'claims[0].supersedes'],
+    ['a claim that replaces nothing known', claim({ supersedes: 'c9' }), 'supersedesUnknown', 'claims[0].supersedes'],
+    ['a circle of two', chain('c2', 'c1'), 'supersedesCycle', 'claims[0].supersedes'],
+    ['a circle of three behind a tail', chain('c2', 'c3', 'c4', 'c2'), 'supersedesCycle', 'claims[1].supersedes'],
+    [
+      'replacing a claim about something else',
+      caseWith([SIDE, { ...SIDE, id: 'c2', subject: 'footShape', value: 'low', supersedes: 'c1' }]),
+      'supersedesOtherSubject',
+      'claims[1].supersedes',
+    ],
+    ['a person confirming', claim({ status: 'confirmed' }), 'statusNotAllowed', 'claims[0].status'],
+    ['version from the future', caseWith([], { version: 2 }), 'newer', 'version'],
+    ['version before the first', caseWith([], { version: -1 }), 'badVersion', 'version'],
+    ['version as text', caseWith([], { version: '1' }), 'badVersion', 'version'],
+    ['no version', caseWith([], { version: undefined }), 'badVersion', 'version'],
+    ['not a case', { hello: 1 }, 'notACase', null],
+    ['a list', [1], 'notACase', null],
+  ];
+  test.each(bad)('%s', (_, file, code, where) => {
+    expectProblem(JSON.stringify(file), code, where);
+  });
+
+  test('__proto__ is an unknown key, not a way in', () => {
+    const text = JSON.stringify(claim({})).replace('"id":"c1"', '"id":"c1","__proto__":{"status":"confirmed"}');
+    expectProblem(text, 'unknownKey', 'claims[0].__proto__');
+    expectProblem('{"__proto__":{"format":"underfoot-case"}}', 'notACase', null);
+  });
+
+  test('says where the JSON breaks', () => {
+    expect(expectProblem('{\n  "format": underfoot\n}', 'notJson', null).what).toContain('line 2, column 13');
+    expect(expectProblem('{"format": NaN}', 'notJson', null).what).toContain('line 1, column 12');
+    expectProblem('{"format"', 'notJson', null);
+    expectProblem(' \n', 'empty', null);
+    expectProblem('%PDF-1.7', 'notJson', null);
+  });
+
+  test('a number too large for a computer is out of range', () => {
+    const text = JSON.stringify(claim({ subject: 'massKg', value: 7 })).replace('"value":7', '"value":1e999');
+    expect(expectProblem(text, 'wrongUnit', 'claims[0].value').what).toContain('Infinity');
+  });
+
+  test('several problems come together, in the order of the file', () => {
+    const result = readCase(
+      JSON.stringify(
+        caseWith([
+          { ...SIDE, value: 1 },
+          { ...SIDE, status: 'sure' },
+        ]),
+      ),
+    );
+    expect(result.ok ? [] : result.problems.map((p) => p.where)).toEqual(['claims[0].value', 'claims[1].status']);
+  });
+});
+
+describe('units that people mix up', () => {
+  test.each([
+    ['massKg', 75000, 'grams', '75'],
+    ['massKg', 300, 'pounds', '136'],
+    ['massKg', 12, 'stone', '76'],
+    ['heightCm', 1.75, 'metres', '175'],
+    ['heightCm', 1750, 'millimetres', '175'],
+    ['heightCm', 5.9, 'feet', '180'],
+    ['heightCm', 68, 'inches', '173'],
+  ])('%s %d looks like %s: %s', (subject, value, unit, ours) => {
+    const problem = expectProblem(JSON.stringify(claim({ subject, value })), 'wrongUnit', 'claims[0].value');
+    expect(problem.what).toContain('is it in another unit?');
+    expect(problem.remedy).toContain(unit);
+    expect(problem.remedy).toContain(`(${ours})`);
+  });
+
+  test('7500 fits no unit we know: asks for one in range', () => {
+    const problem = expectProblem(
+      JSON.stringify(claim({ subject: 'massKg', value: 7500 })),
+      'wrongUnit',
+      'claims[0].value',
+    );
+    expect(problem.remedy).toBe('Write it in kg, between 20 and 250.');
+  });
+});
+
+describe('size and depth are looked at before anything is parsed', () => {
+  test('40 MB', () => {
+    expect(tooBig(40 * 1024 * 1024)?.code).toBe('tooBig');
+    expect(tooBig(MAX_CASE_BYTES)).toBe(null);
+    // Not JSON at all: had it been parsed, the answer would be another.
+    expectProblem('x'.repeat(40 * 1024 * 1024), 'tooBig', null);
+  });
+  test('a million brackets', () => {
+    expectProblem('['.repeat(1_000_000), 'tooDeep', null);
+    expectProblem(`${'{"a":'.repeat(5000)}1${'}'.repeat(5000)}`, 'tooDeep', null);
+  });
+  test('brackets inside text are text', () => {
+    expect(readCase(JSON.stringify(claim({ note: `${'['.repeat(50)}\\"${'{'.repeat(50)}` }))).ok).toBe(true);
+  });
+  test('half a million broken claims give one problem, not half a million', () => {
+    const result = readCase(JSON.stringify(caseWith(Array.from({ length: 500_000 }, () => 1))));
+    expect(result.ok ? 0 : result.problems.length).toBe(1);
+  });
+});
+
+describe('what is read', () => {
+  test('a byte order mark does no harm', () => {
+    expect(readCase(`\uFEFF${JSON.stringify(claim({}))}`).ok).toBe(true);
+  });
+
+  test('mass and height are rounded', () => {
+    const result = readCase(JSON.stringify(claim({ subject: 'massKg', value: 71.6 })));
+    expect(result.ok && result.file.claims[0]?.value).toBe(72);
+  });
+
+  test('readCase(writeCase(x)) = x, and writing again gives the same text', () => {
+    fc.assert(
+      fc.property(anyCase(), (file) => {
+        const text = writeCase(file);
+        const back = readCase(text);
+        expect(back).toEqual({ ok: true, file });
+        if (back.ok) expect(writeCase(back.file)).toBe(text);
+      }),
+    );
+  });
+
+  test('writeCase refuses to write what could not be read', () => {
+    const [broken] = [{ ...caseWith([SIDE, SIDE]) }];
+    expect(() => writeCase(broken as never)).toThrow(/claims\[1\]\.id/);
+  });
+});
