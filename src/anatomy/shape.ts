@@ -1,5 +1,5 @@
 /**
- * The shape parameters of the foot as kept in content/anatomy: one key a file (`scale`, `joints`, `tarsals`, `metatarsals`,
+ * The shape parameters of the foot as kept in content/anatomy: one key a file, named like it (`scale`, `joints`, `tarsals`, `metatarsals`,
  * `toes`, `pose`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
  * Frame: right foot, as-scanned pose, +X medial, +Y dorsal, +Z towards the toes, ground y = 0, origin under the heel.
  */

@@ -1,4 +1,4 @@
-/** Reads and checks content/anatomy from the disk: each file is one key of the shape, named like the file. */
+/** Reads and checks content/anatomy from the disk: the keys of its files, put together. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
@@ -7,13 +7,16 @@ import { type Shape, shapeSchema } from '../anatomy';
 
 const FOLDER = fileURLToPath(new URL('../../content/anatomy/', import.meta.url));
 
+const withoutReview = ({ review: _, ...rest }: Record<string, unknown>): Record<string, unknown> => rest;
+
 export const readShape = (): Shape =>
   v.parse(
     shapeSchema,
-    Object.fromEntries(
-      readdirSync(FOLDER)
+    Object.assign(
+      {},
+      ...readdirSync(FOLDER)
         .filter((name) => name.endsWith('.yaml'))
         .sort()
-        .map((name) => [name.replace('.yaml', ''), parse(readFileSync(`${FOLDER}${name}`, 'utf8'))]),
+        .map((name) => withoutReview(parse(readFileSync(`${FOLDER}${name}`, 'utf8')))),
     ),
   );
