@@ -1,0 +1,161 @@
+/** The 3D figure: reads the session, sends commands. Loaded lazily; the pages around it work without it. */
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { Foot } from '../anatomy/types';
+import { QUESTION_IDS } from '../ids';
+import type { Session, ViewId } from '../session/types';
+import { NARROW_PX } from './camera/framing';
+import { viewOfQuestion } from './camera/views';
+import type { Engine } from './engine';
+import { OverlaySvg } from './overlay/OverlaySvg';
+import { Controls } from './parts/Controls';
+import { FigureFoot } from './parts/FigureFoot';
+import { Grip } from './parts/Grip';
+import { showingOf, sideText } from './showing';
+import './stage.css';
+import { useEngine } from './use-engine';
+import { useGestures } from './use-gestures';
+import { useLook } from './use-look';
+import { stageSay } from './words';
+
+export interface StageProps {
+  readonly session: Session;
+  /** A right foot, standing. The left foot is its mirror image, made while drawing. */
+  readonly foot: Foot;
+  /** For a patient at arm's length: larger labels, thicker contour, no handle on the break. */
+  readonly large?: boolean;
+  /** Id of the text that describes the picture. */
+  readonly describedBy?: string;
+}
+
+export const Stage = ({ session, foot, large = false, describedBy }: StageProps) => {
+  const state = useSyncExternalStore(session.subscribe, session.getState);
+  const [surface, setSurface] = useState<HTMLDivElement | null>(null);
+  const root = useRef<HTMLElement>(null);
+  const [dragMm, setDragMm] = useState<number | null>(null);
+  const { engine, failed, size, canvas } = useEngine(surface, foot);
+  const { tokens, measure } = useLook(surface, state.theme);
+  const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
+  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale } = state;
+  const narrow = size !== null && size.width < NARROW_PX;
+
+  const showing = useMemo(() => {
+    if (tokens === null || measure === null) return null;
+    const labelPx = (narrow ? 14 : 15) * (large ? 1.35 : 1);
+    const contourPx = large ? 2.6 : 1.9;
+    return showingOf({
+      foot,
+      content,
+      explanation,
+      question,
+      reader,
+      selectedBone,
+      quiz,
+      dragMm,
+      tokens,
+      measure,
+      labelPx,
+      contourPx,
+      narrow,
+    });
+  }, [foot, content, explanation, question, reader, selectedBone, quiz, dragMm, tokens, measure, narrow, large]);
+
+  // The hand's preview ends when the explanation has caught up with it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the new explanation that ends the preview
+  useEffect(() => setDragMm(null), [explanation]);
+
+  useReady(root.current, engine, explanation !== null && !stale, showing);
+
+  useEffect(() => {
+    if (engine === null || size === null || showing === null) return;
+    engine.show(showing);
+    engine.setSize(size);
+  }, [engine, size, showing]);
+
+  const animated = useCallback(() => !matchMedia('(prefers-reduced-motion: reduce)').matches, []);
+  const look = useCallback((to: ViewId) => engine?.look(to, animated()), [engine, animated]);
+  const hasBone = (explanation?.bone ?? null) !== null;
+  const opening = quiz === null ? viewOfQuestion(question, hasBone, narrow) : 'outer';
+
+  // Each question opens with its own view; a named view asked for by command goes before it until the next question.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new question moves even where both open alike
+  useEffect(() => look(opening), [look, opening, question]);
+  const lastTick = useRef(viewTick);
+  useEffect(() => {
+    if (lastTick.current === viewTick) return;
+    lastTick.current = viewTick;
+    look(view);
+  }, [look, view, viewTick]);
+
+  const wishes = useMemo(
+    () => ({
+      onPick: (bone: Parameters<typeof session.commands.selectBone>[0]) => {
+        if (session.getState().quiz?.picking === true) {
+          if (bone !== null) session.commands.pickForQuiz(bone);
+        } else session.commands.selectBone(bone);
+      },
+      onLook: (to: ViewId) => session.commands.lookFrom(to),
+      onReset: () => look(opening),
+    }),
+    [session, look, opening],
+  );
+  const gestures = useGestures(engine, surface, wishes);
+  const figure = QUESTION_IDS.indexOf(question) + 1;
+
+  return (
+    <figure className="stage" ref={root} data-ready="false" data-large={large || undefined}>
+      <div
+        className="stage-picture"
+        ref={setSurface}
+        role="application"
+        aria-label={`${say('stage.label')}. ${say('stage.keys')}`}
+        aria-describedby={describedBy}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture takes the keys of the standards while it has focus
+        tabIndex={0}
+        {...gestures}
+      >
+        {failed ? (
+          <p className="stage-none">{say('stage.noPicture')}</p>
+        ) : (
+          <>
+            <canvas ref={canvas} className="stage-canvas" />
+            {engine !== null && <Overlay engine={engine} />}
+          </>
+        )}
+      </div>
+      {engine !== null && !large && quiz === null && question === 'where' && explanation?.breakAt != null && (
+        <Grip engine={engine} session={session} breakAt={explanation.breakAt} foot={foot} onDrag={setDragMm} />
+      )}
+      <FigureFoot
+        engine={engine}
+        say={say}
+        figure={figure}
+        side={sideText(explanation, say)}
+        note={narrow ? null : say('stage.outlineNote')}
+      >
+        {engine !== null && <Controls engine={engine} say={say} onReset={wishes.onReset} />}
+      </FigureFoot>
+    </figure>
+  );
+};
+
+const Overlay = ({ engine }: { readonly engine: Engine }) => {
+  const frame = useSyncExternalStore(engine.subscribe, engine.getFrame);
+  return frame === null ? null : <OverlaySvg shapes={frame.overlay.shapes} colours={frame.tokens.colours} />;
+};
+
+/** Attributes that tests wait for: `data-ready` once the fine frame of what is now shown is on the screen. */
+const useReady = (root: HTMLElement | null, engine: Engine | null, current: boolean, showing: unknown): void => {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new showing must be drawn again before it is ready
+  useEffect(() => {
+    if (root === null || engine === null) return;
+    root.dataset.ready = 'false';
+    return engine.subscribe(() => {
+      const { frame } = engine;
+      if (frame === null) return;
+      root.dataset.frames = String(frame.count);
+      root.dataset.triangles = String(frame.triangles);
+      root.dataset.drawCalls = String(frame.calls);
+      root.dataset.ready = String(current && frame.atRest);
+    });
+  }, [root, engine, current, showing]);
+};

@@ -1,0 +1,38 @@
+/** The named views and the view each question opens with. Angles are of a right foot; a left foot mirrors the azimuth. */
+import type { QuestionId } from '../../ids';
+import type { ViewId } from '../../session/types';
+import { radians } from '../../units';
+
+interface Angles {
+  readonly azimuthRad: number;
+  readonly elevationRad: number;
+}
+
+const view = (azimuthDeg: number, elevationDeg: number): Angles => ({
+  azimuthRad: radians(azimuthDeg),
+  elevationRad: radians(elevationDeg),
+});
+
+/** A little from the front and from above, so that the five rays fan out; top and sole lie along the plate's long side. */
+export const VIEW_ANGLES: Readonly<Record<ViewId, Angles>> = {
+  outer: view(-66, 24),
+  inner: view(68, 18),
+  top: view(-90, 90),
+  sole: view(-90, -90),
+  front: view(-8, 22),
+  back: view(-172, 14),
+  close: view(-66, 28),
+};
+
+/** Number keys 1 to 7 ask for the views in this order. */
+export const anglesOf = (id: ViewId, mirrored: boolean): Angles => {
+  const { azimuthRad, elevationRad } = VIEW_ANGLES[id];
+  return { azimuthRad: mirrored ? -azimuthRad : azimuthRad, elevationRad };
+};
+
+/** On a narrow plate the zones would be noise from afar: it opens close. */
+export const viewOfQuestion = (question: QuestionId, hasBone: boolean, narrow: boolean): ViewId => {
+  if (!hasBone) return 'outer';
+  if (question === 'where') return narrow ? 'close' : 'outer';
+  return question === 'back' ? 'outer' : 'close';
+};

@@ -1,0 +1,229 @@
+/**
+ * Draws one plate: the quiet outline, the bones, their contour and the strokes laid on them. Knows colours, pixels and triangles;
+ * knows nothing of cases. Used by the live stage and for pictures made off screen. Parallel projection only.
+ *
+ * Plain three.js, not fiber: the scene is four meshes whose state is a handful of uniforms, so a reconciler would add weight
+ * (about 120 kB compressed) and no clarity. No multisampling: one fine frame at rest is smoother and cheaper.
+ */
+import {
+  BufferAttribute,
+  BufferGeometry,
+  Group,
+  OrthographicCamera,
+  Scene,
+  type ShaderMaterial,
+  type Camera as ThreeCamera,
+  Mesh as ThreeMesh,
+  WebGLRenderer,
+} from 'three';
+import type { Foot } from '../../anatomy/types';
+import { BONE_IDS, type BoneId } from '../../ids';
+import { add, scale } from '../../units';
+import { basisOf, type Camera, type Size } from '../camera/camera';
+import { boneMaterial, flatMaterial, hullMaterial, type Layer, type LayerKind } from './materials';
+import { type PlateMesh, plateMesh } from './plate-mesh';
+import { type Stroke, strokeMesh } from './strokes';
+import { rgb, type Tokens } from './tokens';
+
+/** What is to be seen, in the words of the drawing. */
+export interface Drawing {
+  readonly chosen: BoneId | null;
+  /** A second bone in full ink, when the person looks at another than the chosen one. */
+  readonly selected: BoneId | null;
+  /** What the chosen bone's texture says. */
+  readonly layer: Layer;
+  /** The other bones stand back. */
+  readonly dimOthers: boolean;
+  readonly strokes: readonly Stroke[];
+  readonly mirrored: boolean;
+  /** CSS px. */
+  readonly contourPx: number;
+}
+
+const EYE_DISTANCE_MM = 1000;
+const DEPTH_MM = 2000;
+
+export class Plate {
+  readonly mesh: PlateMesh;
+  private readonly renderer: WebGLRenderer;
+  private readonly scene = new Scene();
+  private readonly group = new Group();
+  private readonly eye = new OrthographicCamera();
+  private readonly bones: ThreeMesh<BufferGeometry, ShaderMaterial[]>;
+  private readonly hull: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private readonly outlineHull: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private readonly outlineBody: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private strokes: readonly ReturnType<typeof strokeMesh>[] = [];
+  private drawing: Drawing | null = null;
+  private tokens: Tokens | null = null;
+  private moving: boolean | null = null;
+
+  /** Throws when the browser gives no WebGL 2. */
+  constructor(canvas: HTMLCanvasElement | OffscreenCanvas, foot: Foot) {
+    this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, stencil: false });
+    this.renderer.setClearColor(0, 0);
+    this.renderer.info.autoReset = false;
+    this.mesh = plateMesh(foot.bones);
+    const geometry = geometryOf(this.mesh);
+    this.bones = new ThreeMesh(geometry, []);
+    this.hull = new ThreeMesh(geometry, hullMaterial());
+    const around = geometryOf(plateMesh(new Map([['calcaneus', foot.outline]])));
+    this.outlineHull = new ThreeMesh(around, hullMaterial({ background: true }));
+    this.outlineBody = new ThreeMesh(around, flatMaterial());
+    [this.outlineHull, this.outlineBody, this.bones, this.hull].forEach((mesh, order) => {
+      mesh.renderOrder = order;
+      mesh.frustumCulled = false;
+      this.group.add(mesh);
+    });
+    this.scene.add(this.group);
+  }
+
+  /** True when pixels are made by the processor: frames are then dear. */
+  get software(): boolean {
+    const gl = this.renderer.getContext();
+    const info = gl.getExtension('WEBGL_debug_renderer_info');
+    const name = info === null ? '' : String(gl.getParameter(info.UNMASKED_RENDERER_WEBGL));
+    return /swiftshader|llvmpipe|software|basic render/i.test(name);
+  }
+
+  get counts(): { readonly triangles: number; readonly calls: number } {
+    return { triangles: this.renderer.info.render.triangles, calls: this.renderer.info.render.calls };
+  }
+
+  setDrawing(drawing: Drawing, tokens: Tokens): void {
+    this.drawing = drawing;
+    this.tokens = tokens;
+    this.moving = null;
+    this.group.scale.x = drawing.mirrored ? -1 : 1;
+    for (const old of this.strokes) {
+      this.group.remove(old);
+      old.geometry.dispose();
+      old.material.dispose();
+    }
+    this.strokes = drawing.strokes.map((stroke, i) => {
+      const mesh = strokeMesh(stroke, tokens);
+      mesh.renderOrder = 10 + i;
+      this.group.add(mesh);
+      return mesh;
+    });
+    this.bones.geometry.clearGroups();
+    const runs: { start: number; count: number; material: number }[] = [];
+    for (const { bone, start, count } of this.mesh.ranges) {
+      const material = bone === drawing.chosen ? 1 : bone === drawing.selected ? 2 : 0;
+      const last = runs.at(-1);
+      if (last?.material === material) last.count += count;
+      else runs.push({ start, count, material });
+    }
+    for (const { start, count, material } of runs) this.bones.geometry.addGroup(start, count, material);
+  }
+
+  /** One frame. `ratio`: device pixels per CSS pixel. */
+  draw(camera: Camera, size: Size, ratio: number, moving: boolean): void {
+    if (this.drawing === null || this.tokens === null) throw new Error('Plate.draw: nothing to draw yet');
+    if (this.moving !== moving) this.cut(this.drawing, this.tokens, moving);
+    this.renderer.setPixelRatio(ratio);
+    this.renderer.setSize(size.width, size.height, false);
+    this.aim(camera, size);
+    this.measure(camera, size, ratio, this.drawing);
+    this.renderer.info.reset();
+    this.renderer.render(this.scene, this.eye as ThreeCamera);
+  }
+
+  dispose(): void {
+    for (const mesh of [this.bones, this.hull, this.outlineHull, this.outlineBody, ...this.strokes]) {
+      mesh.geometry.dispose();
+      for (const material of [mesh.material].flat()) material.dispose();
+    }
+    this.renderer.dispose();
+  }
+
+  /** Chooses the shader variants for this drawing. Zone hatch swims while the camera moves, so it waits for rest. */
+  private cut(drawing: Drawing, tokens: Tokens, moving: boolean): void {
+    this.moving = moving;
+    for (const material of this.bones.material) material.dispose();
+    const other: LayerKind = drawing.dimOthers ? 'context' : 'shade';
+    this.bones.material = [
+      boneMaterial({ kind: other }, tokens, moving),
+      boneMaterial(drawing.layer, tokens, moving),
+      boneMaterial({ kind: 'shade' }, tokens, moving),
+    ];
+    const { colours } = tokens;
+    const set = (mesh: ThreeMesh<BufferGeometry, ShaderMaterial>, name: string, value: unknown): void => {
+      const uniform = mesh.material.uniforms[name];
+      if (uniform !== undefined) uniform.value = value;
+    };
+    set(this.hull, 'uColour', rgb(drawing.dimOthers ? colours['context-contour'] : colours.ink));
+    set(this.hull, 'uChosenColour', rgb(colours.ink));
+    const indexOf = (bone: BoneId | null): number => (bone === null ? -1 : BONE_IDS.indexOf(bone));
+    set(this.hull, 'uChosen', [indexOf(drawing.chosen), indexOf(drawing.selected)]);
+    set(this.outlineHull, 'uColour', rgb(colours['context-contour']));
+    set(this.outlineBody, 'uColour', rgb(colours.plate));
+  }
+
+  private aim(camera: Camera, size: Size): void {
+    const { right, up, eye } = basisOf(camera);
+    const at = add(camera.target, scale(eye, EYE_DISTANCE_MM));
+    const e = this.eye;
+    e.left = (-size.width / 2) * camera.mmPerPx;
+    e.right = -e.left;
+    e.top = (size.height / 2) * camera.mmPerPx;
+    e.bottom = -e.top;
+    e.near = 0;
+    e.far = DEPTH_MM;
+    e.updateProjectionMatrix();
+    e.matrixAutoUpdate = false;
+    // biome-ignore format: the matrix is easier to check as rows
+    e.matrix.set(
+      right[0], up[0], eye[0], at[0],
+      right[1], up[1], eye[1], at[1],
+      right[2], up[2], eye[2], at[2],
+      0, 0, 0, 1,
+    );
+    e.matrixWorldNeedsUpdate = true;
+  }
+
+  private measure(camera: Camera, size: Size, ratio: number, drawing: Drawing): void {
+    const pixels = [size.width * ratio, size.height * ratio];
+    const materials = [
+      ...this.bones.material,
+      this.hull.material,
+      this.outlineHull.material,
+      ...this.strokes.map((mesh) => mesh.material),
+    ];
+    const stippleMm = 5.6 * camera.mmPerPx;
+    const values: Readonly<Record<string, unknown>> = {
+      uCss: ratio,
+      uSize: pixels,
+      uCellMm: 2 ** Math.round(Math.log2(stippleMm)),
+      uMmPerPx: camera.mmPerPx / ratio,
+    };
+    for (const material of materials) {
+      for (const [name, value] of Object.entries(values)) {
+        const uniform = material.uniforms[name];
+        if (uniform !== undefined) uniform.value = value;
+      }
+    }
+    const width = (mesh: ThreeMesh<BufferGeometry, ShaderMaterial>, name: string, px: number): void => {
+      const uniform = mesh.material.uniforms[name];
+      if (uniform !== undefined) uniform.value = px * ratio;
+    };
+    width(this.hull, 'uWidth', drawing.dimOthers ? 0.7 * drawing.contourPx : drawing.contourPx);
+    width(this.hull, 'uChosenWidth', drawing.contourPx);
+    width(this.outlineHull, 'uWidth', 1.1);
+    for (const mesh of this.strokes) {
+      const uniform = mesh.material.uniforms.uHalf;
+      if (uniform !== undefined) uniform.value = (mesh.userData.widthPx as number) * 0.5 * ratio;
+    }
+  }
+}
+
+const geometryOf = (mesh: PlateMesh): BufferGeometry => {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(mesh.positions, 3));
+  geometry.setAttribute('normal', new BufferAttribute(mesh.normals, 3));
+  geometry.setAttribute('smoothNormal', new BufferAttribute(mesh.smooth, 3));
+  geometry.setAttribute('bary', new BufferAttribute(mesh.bary, 3));
+  geometry.setAttribute('along', new BufferAttribute(mesh.along, 3));
+  geometry.setAttribute('bone', new BufferAttribute(mesh.bone, 1));
+  return geometry;
+};

@@ -1,0 +1,263 @@
+/**
+ * The engraver, in GLSL 3. One texture on a bone says one thing: shade, zones, blood or stress are compile-time variants.
+ * Lengths called `Px` are device pixels; `uCss` is device pixels per CSS pixel. p is in mm of the foot frame, so everything
+ * cut into the bone stays glued to it. Colours are sRGB and leave as they came.
+ */
+
+export const BONE_VERTEX = /* glsl */ `
+in vec3 bary;
+in vec3 along;
+uniform vec3 uAxisOrigin, uAxis, uDorsal, uLateral;
+out vec3 vP;
+out vec3 vNormal;
+out vec3 vView;
+out vec3 vBary;
+out vec3 vAlong;
+out vec3 vLocal;
+void main() {
+  vP = position;
+  vNormal = normal;
+  vView = normalMatrix * normal;
+  vBary = bary;
+  vAlong = along;
+  vec3 d = position - uAxisOrigin;
+  vLocal = vec3(dot(d, uAxis), dot(d, uDorsal), dot(d, uLateral));
+  gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+}`;
+
+const ENGRAVING = /* glsl */ `
+// Share of a pixel under a line of the given half width whose middle is d away, all in px.
+float under(float d, float halfWidth) {
+  return clamp(min(d + 0.5, halfWidth) - max(d - 0.5, -halfWidth), 0.0, 1.0);
+}
+float slope(float u) { return max(length(vec2(dFdx(u), dFdy(u))), 1e-6); }
+// Lines of constant pitch on the screen, glued to the bone: two families in powers of two, one of them fading in.
+float lines(float u, float share, float pitchPx) {
+  float g = slope(u);
+  float level = log2(g * pitchPx);
+  float whole = floor(level);
+  float rest = level - whole;
+  float spacing = exp2(whole + 1.0);
+  float t = u / spacing;
+  float halfWidth = 0.5 * share * pitchPx;
+  float first = under(abs(fract(t) - 0.5) * spacing / g, halfWidth);
+  float second = under(abs(fract(t + 0.5) - 0.5) * spacing / g, halfWidth * (1.0 - rest));
+  return max(first, second);
+}`;
+
+const STIPPLE = /* glsl */ `
+vec2 scatter(vec2 cell) {
+  vec3 q = fract(vec3(cell.xyx) * vec3(0.1031, 0.1030, 0.0973));
+  q += dot(q, q.yzx + 33.33);
+  return fract((q.xx + q.yz) * q.zy);
+}
+// Round dots on the screen whose ink share is exact whatever the slant: radius from the cell's own area in pixels. The cell
+// is one size on the whole bone, so that neighbouring facets of one share never differ in dots.
+float stipple(vec3 local, vec3 n, float share, float cellMm) {
+  vec3 m = abs(vec3(dot(n, uAxis), dot(n, uDorsal), dot(n, uLateral)));
+  vec2 q = m.x > m.y && m.x > m.z ? local.yz : (m.y > m.z ? local.xz : local.xy);
+  mat2 jacobian = mat2(dFdx(q), dFdy(q));
+  float det = determinant(jacobian);
+  if (abs(det) < 1e-9 || share <= 0.0) return 0.0;
+  mat2 toPx = inverse(jacobian);
+  float radius = sqrt(share * cellMm * cellMm / (3.14159265 * abs(det)));
+  vec2 here = floor(q / cellMm);
+  float ink = 0.0;
+  for (int i = -1; i <= 1; i++) for (int j = -1; j <= 1; j++) {
+    vec2 cell = here + vec2(i, j);
+    vec2 middle = (cell + 0.5 + 0.34 * (scatter(cell) - 0.5)) * cellMm;
+    ink = max(ink, clamp(radius - length(toPx * (q - middle)) + 0.5, 0.0, 1.0));
+  }
+  return ink;
+}`;
+
+export const BONE_FRAGMENT = /* glsl */ `
+precision highp float;
+in vec3 vP;
+in vec3 vNormal;
+in vec3 vView;
+in vec3 vBary;
+in vec3 vAlong;
+in vec3 vLocal;
+uniform vec3 uAxis, uDorsal, uLateral;
+uniform vec3 uFill, uShade, uInk, uBlood;
+uniform vec3 uStress[6];
+uniform float uCss, uPitch, uCellMm, uLengthMm, uTopMPa;
+uniform sampler2D uField;
+out vec4 colour;
+${ENGRAVING}
+#ifdef BLOOD
+${STIPPLE}
+#endif
+vec4 fieldAt(float s, int row) {
+  float x = clamp(s / uLengthMm, 0.0, 1.0) * 255.0;
+  int i = int(floor(x));
+  return mix(texelFetch(uField, ivec2(i, row), 0), texelFetch(uField, ivec2(min(i + 1, 255), row), 0), fract(x));
+}
+vec4 stepAt(float s) {
+  return texelFetch(uField, ivec2(int(clamp(s / uLengthMm, 0.0, 1.0) * 255.0 + 0.5), 0), 0);
+}
+// Screen hatch: its direction is the code and must not turn with the bone.
+float hatch(float pitchPx, float share, float sign) {
+  float u = (gl_FragCoord.x + sign * gl_FragCoord.y) * 0.70710678;
+  return under(abs(fract(u / pitchPx) - 0.5) * pitchPx, 0.5 * share * pitchPx);
+}
+void main() {
+  vec3 n = normalize(vNormal);
+  float lit = 0.5 * dot(normalize(vView), normalize(vec3(-0.5, 0.68, 0.54))) + 0.5;
+  float q = floor(6.0 * lit + 0.5) / 6.0;
+  vec3 fill = mix(uShade, uFill, smoothstep(0.15, 0.85, q));
+  float pitch = uPitch * uCss;
+#ifdef WHITE_LINE
+  float w = clamp(1.25 * lit - 0.62, 0.0, 0.6);
+#else
+  float w = clamp(0.92 - 1.15 * lit, 0.0, 0.78);
+#endif
+  w = floor(6.0 * w + 0.5) / 6.0;
+  float ink = 0.0;
+  float ridge = 0.55;
+  vec3 inkColour = uInk;
+#if defined(ZONES)
+  float zone = stepAt(vLocal.x).x;
+  float shaded = zone > 3.5 ? 1.0 : 0.0;
+#ifndef MOVING
+  float hatchPx = 6.0 * uCss;
+  if (zone < 1.5) ink = hatch(hatchPx, 0.25, -1.0);
+  else if (zone < 2.5) ink = max(hatch(hatchPx, 0.25, 1.0), hatch(hatchPx, 0.25, -1.0));
+  else if (zone < 3.5) ink = hatch(hatchPx, 0.25, 1.0);
+#endif
+  fill = mix(uFill, fill, shaded);
+  w *= shaded;
+  ridge *= 0.35 + 0.65 * shaded;
+#elif defined(BLOOD)
+  fill = uFill;
+  ink = stipple(vLocal, n, stepAt(vLocal.x).x, uCellMm);
+  inkColour = uBlood;
+  w = 0.0;
+  ridge = 0.0;
+#elif defined(STRESS)
+  vec4 f = fieldAt(vLocal.x, 0);
+  vec4 middle = fieldAt(vLocal.x, 1);
+  float sigma = f.x + f.y * (vLocal.y - middle.x) + f.z * (vLocal.z - middle.y);
+  float band = 6.0 * abs(sigma) / uTopMPa;
+  float nearest = clamp(floor(band + 0.5), 1.0, 5.0);
+  float isoPx = abs(band - nearest) / slope(band);
+  int step6 = int(clamp(floor(band), 0.0, 5.0));
+  if (f.w > 0.5) {
+    fill = uFill;
+    float u = dot(vLocal, vec3(0.8, 0.5, 0.5));
+    float dash = step(0.4, fract(dot(vLocal, vec3(-0.5, 0.7, 0.7)) / (pitch * 1.6 * uCellMm)));
+    ink = lines(u, 0.2, pitch * 1.5) * dash;
+  } else {
+    ridge = 0.0;
+#ifdef LINE_WIDTH_ONLY
+    fill = uFill;
+    ink = lines(dot(vP, vAlong), float(step6) / 6.8, pitch * 1.3);
+#else
+    fill = uStress[step6];
+    ink = 0.0;
+    inkColour = step6 >= 4 ? uFill : uInk;
+#endif
+    ink = max(ink, under(isoPx, 0.5 * uCss));
+  }
+  w = 0.0;
+#elif defined(OPEN)
+  w = 0.0;
+  ridge = 0.18;
+  fill = uFill;
+#endif
+  if (w > 0.01) {
+    float u = dot(vP, vAlong);
+    ink = max(ink, lines(u, w, pitch));
+#ifndef MOVING
+    vec3 slant = 0.6 * vAlong + 0.8 * cross(n, vAlong);
+    if (w > 0.55) ink = max(ink, lines(dot(vP, slant), w * 0.5, pitch * 1.4));
+#endif
+  }
+#ifdef CONTEXT
+  ink *= 0.42;
+  ridge *= 0.3;
+#endif
+  vec3 edge = vBary / max(fwidth(vBary), vec3(1e-6));
+  ink = max(ink, ridge * clamp(0.35 * uCss + 0.5 - min(edge.x, min(edge.y, edge.z)), 0.0, 1.0));
+  colour = vec4(mix(fill, inkColour, ink), 1.0);
+}`;
+
+/** The contour: back faces pushed outwards on the screen by `uWidth` device px along the smoothed normal. */
+export const HULL_VERTEX = /* glsl */ `
+in vec3 smoothNormal;
+in float bone;
+uniform float uWidth, uChosenWidth;
+uniform vec2 uSize, uChosen;
+flat out float vChosen;
+void main() {
+  vec2 off = abs(vec2(bone) - uChosen);
+  vChosen = min(off.x, off.y) < 0.5 ? 1.0 : 0.0;
+  vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  vec2 n = (projectionMatrix * vec4(normalMatrix * smoothNormal, 0.0)).xy * uSize;
+  float size = length(n);
+  float width = mix(uWidth, uChosenWidth, vChosen);
+  if (size > 1e-6) clip.xy += n / size * width * 2.0 / uSize * clip.w;
+  gl_Position = clip;
+}`;
+
+export const HULL_FRAGMENT = /* glsl */ `
+precision highp float;
+flat in float vChosen;
+uniform vec3 uColour, uChosenColour;
+out vec4 colour;
+void main() { colour = vec4(mix(uColour, uChosenColour, vChosen), 1.0); }`;
+
+/** One colour, no more: the body of the quiet outline. */
+export const FLAT_VERTEX = /* glsl */ `
+void main() { gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0); }`;
+export const FLAT_FRAGMENT = /* glsl */ `
+precision highp float;
+uniform vec3 uColour;
+out vec4 colour;
+void main() { colour = vec4(uColour, 1.0); }`;
+
+/** A stroke of constant width on the screen, with round ends, hidden by what lies in front of it. */
+export const STROKE_VERTEX = /* glsl */ `
+in vec3 from;
+in vec3 to;
+in float travelled;
+uniform float uHalf, uCss, uLift;
+uniform vec2 uSize;
+out vec2 vAt;
+flat out float vLength;
+out float vTravelled;
+void main() {
+  vec4 a = projectionMatrix * modelViewMatrix * vec4(from, 1.0);
+  vec4 b = projectionMatrix * modelViewMatrix * vec4(to, 1.0);
+  vec2 d = (b.xy - a.xy) * 0.5 * uSize;
+  float size = length(d);
+  vec2 dir = size > 1e-4 ? d / size : vec2(1.0, 0.0);
+  float reach = uHalf + 1.0;
+  float x = position.x < 0.5 ? -reach : size + reach;
+  float y = position.y * reach;
+  vAt = vec2(x, y);
+  vLength = size;
+  vTravelled = travelled + clamp(x / max(size, 1e-4), 0.0, 1.0) * distance(from, to);
+  vec2 offset = dir * (position.x < 0.5 ? -reach : reach) + vec2(-dir.y, dir.x) * y;
+  vec4 clip = position.x < 0.5 ? a : b;
+  clip.xy += offset * 2.0 / uSize;
+  clip.z -= uLift;
+  gl_Position = clip;
+}`;
+
+export const STROKE_FRAGMENT = /* glsl */ `
+precision highp float;
+in vec2 vAt;
+flat in float vLength;
+in float vTravelled;
+uniform float uHalf, uDashMm;
+uniform vec3 uColour;
+out vec4 colour;
+void main() {
+  if (uDashMm > 0.0 && fract(vTravelled / uDashMm) > 0.62) discard;
+  float d = length(vec2(vAt.x - clamp(vAt.x, 0.0, vLength), vAt.y));
+  float a = clamp(uHalf - d + 0.5, 0.0, 1.0);
+  if (a <= 0.0) discard;
+  colour = vec4(uColour, 1.0) * a;
+}`;

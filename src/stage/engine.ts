@@ -1,0 +1,253 @@
+/**
+ * The live stage without React: one plate, one camera, one overlay, and the clock of frames. A frame is drawn only when something
+ * asked for it: coarse ones while the camera moves, one fine one at rest. Everything else here is bookkeeping of these two.
+ */
+import type { Foot } from '../anatomy/types';
+import type { BoneId } from '../ids';
+import type { ViewId } from '../session/types';
+import type { Vec3 } from '../units';
+import {
+  type Bounds,
+  between,
+  type Camera,
+  keepInside,
+  orbit,
+  pan,
+  rayAt,
+  type Size,
+  zoomAbout,
+} from './camera/camera';
+import { frameView } from './camera/framing';
+import { firstHit } from './draw/pick';
+import { Plate } from './draw/plate';
+import type { Tokens } from './draw/tokens';
+import type { LabelBox } from './labels/layout';
+import { type LabelText, sizeOf } from './overlay/labels';
+import { NO_MEMORY, type Overlay, overlayOf } from './overlay/overlay';
+import type { Fonts, Measure } from './overlay/shapes';
+import { breakStrokes, type StageScene, showsRing } from './scene/scene';
+
+export interface Showing {
+  readonly scene: StageScene;
+  readonly labels: readonly LabelText[];
+  readonly fonts: Fonts;
+  readonly measure: Measure;
+  readonly tokens: Tokens;
+  readonly mirrored: boolean;
+  readonly contourPx: number;
+}
+
+export interface Frame {
+  readonly overlay: Overlay;
+  readonly camera: Camera;
+  readonly size: Size;
+  readonly tokens: Tokens;
+  /** The named view, or null once a hand has turned it. */
+  readonly view: ViewId | null;
+  readonly atRest: boolean;
+  readonly count: number;
+  readonly triangles: number;
+  readonly calls: number;
+}
+
+const REST_MS = 140;
+const MOTION_MS = 380;
+const MOST_PIXELS = 9e6;
+/** One pointer pixel turns the foot by this much. */
+export const TURN_PER_PX = 0.0085;
+
+const ease = (t: number): number => 1 - (1 - t) ** 3;
+
+export class Engine {
+  frame: Frame | null = null;
+  private readonly plate: Plate;
+  private readonly coarse: number;
+  private readonly bounds: Bounds;
+  private readonly listeners = new Set<() => void>();
+  private showing: Showing | null = null;
+  private size: Size = { width: 0, height: 0 };
+  private camera: Camera | null = null;
+  private widest = 1;
+  private mode: LabelBox['mode'] = 'ends';
+  private view: ViewId = 'outer';
+  private turned = false;
+  private memory = NO_MEMORY;
+  private motion: { from: Camera; to: Camera; start: number } | null = null;
+  private waiting = 0;
+  private rest: ReturnType<typeof setTimeout> | undefined;
+  private wantsRest = false;
+  private ring: boolean | null = null;
+  private count = 0;
+
+  /** Throws when the browser gives no WebGL 2. */
+  constructor(canvas: HTMLCanvasElement, foot: Foot) {
+    this.plate = new Plate(canvas, foot);
+    this.coarse = this.plate.software ? 0.75 : Math.min(2, globalThis.devicePixelRatio);
+    const p = this.plate.mesh.positions;
+    const reach = (k: number, pick: (a: number, b: number) => number, start: number): number => {
+      let value = start;
+      for (let i = k; i < p.length; i += 3) value = pick(value, p[i] ?? value);
+      return value;
+    };
+    const least = [0, 1, 2].map((k) => reach(k, Math.min, Infinity)) as unknown as Vec3;
+    const most = [0, 1, 2].map((k) => reach(k, Math.max, -Infinity)) as unknown as Vec3;
+    // The same box for the foot and its mirror image.
+    const wide = Math.max(Math.abs(least[0]), Math.abs(most[0]));
+    this.bounds = { min: [-wide, least[1], least[2]], max: [wide, most[1], most[2]] };
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+  readonly getFrame = (): Frame | null => this.frame;
+
+  setSize(size: Size): void {
+    if (size.width === this.size.width && size.height === this.size.height) return;
+    this.size = size;
+    if (!this.turned || this.camera === null) this.look(this.view, false);
+    else this.request(true);
+  }
+
+  show(showing: Showing): void {
+    const mirrorChanged = this.showing !== null && this.showing.mirrored !== showing.mirrored;
+    this.showing = showing;
+    this.ring = null;
+    if (this.camera === null || mirrorChanged) this.look(this.view, false);
+    else this.request(this.motion === null);
+  }
+
+  look(view: ViewId, animated: boolean): void {
+    this.view = view;
+    this.turned = false;
+    const { showing, size } = this;
+    if (showing === null || size.width === 0) return;
+    const sizes = showing.labels.map((label) => sizeOf(label, showing.fonts, showing.measure));
+    const space = {
+      widest: Math.max(0, ...sizes.map(({ width }) => width)),
+      tallest: Math.max(0, ...sizes.map(({ height }) => height)),
+      totalWidth: sizes.reduce((sum, { width }) => sum + width + 8, 0),
+    };
+    const bone = showing.scene.chosen ?? showing.scene.selected;
+    const { camera, mode } = frameView(this.plate.mesh, view, bone, showing.mirrored, size, space);
+    const whole = frameView(this.plate.mesh, view, null, showing.mirrored, size, space).camera;
+    this.widest = 1.5 * whole.mmPerPx;
+    if (mode !== this.mode) this.memory = { ...this.memory, placed: [] };
+    this.mode = mode;
+    if (this.camera === null || !animated) {
+      this.motion = null;
+      this.camera = camera;
+      this.request(true);
+    } else {
+      this.motion = { from: this.camera, to: camera, start: performance.now() };
+      this.request(false);
+    }
+  }
+
+  orbit(xPx: number, yPx: number): void {
+    this.move((camera) => orbit(camera, -xPx * TURN_PER_PX, yPx * TURN_PER_PX));
+  }
+  pan(xPx: number, yPx: number): void {
+    this.move((camera) => pan(camera, xPx, yPx));
+  }
+  /** Without a place: about the middle of the picture. */
+  zoom(factor: number, x = this.size.width / 2, y = this.size.height / 2): void {
+    this.move((camera) => zoomAbout(camera, this.size, factor, x, y));
+  }
+
+  pick(x: number, y: number): BoneId | null {
+    if (this.camera === null || this.showing === null) return null;
+    const { from, along } = rayAt(this.camera, this.size, x, y);
+    const mirror = (v: Vec3): Vec3 => (this.showing?.mirrored === true ? [-v[0], v[1], v[2]] : v);
+    return firstHit(this.plate.mesh, mirror(from), mirror(along))?.bone ?? null;
+  }
+
+  /** Once more as it stands: the context came back. */
+  redraw(): void {
+    this.request(true);
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.waiting);
+    clearTimeout(this.rest);
+    this.listeners.clear();
+    this.plate.dispose();
+  }
+
+  private move(change: (camera: Camera) => Camera): void {
+    if (this.camera === null) return;
+    this.motion = null;
+    this.turned = true;
+    this.camera = keepInside(change(this.camera), this.bounds, this.widest);
+    this.request(false);
+  }
+
+  private request(atRest: boolean): void {
+    this.wantsRest = atRest;
+    clearTimeout(this.rest);
+    if (this.waiting === 0) this.waiting = requestAnimationFrame((now) => this.tick(now));
+  }
+
+  private tick(now: number): void {
+    this.waiting = 0;
+    if (this.motion !== null) {
+      const { from, to, start } = this.motion;
+      const share = Math.min(1, Math.max(0, (now - start) / MOTION_MS));
+      this.camera = between(from, to, ease(share));
+      if (share < 1) {
+        this.draw(false);
+        this.request(false);
+        return;
+      }
+      this.motion = null;
+      this.wantsRest = true;
+    }
+    this.draw(this.wantsRest);
+    if (!this.wantsRest) this.rest = setTimeout(() => this.request(true), REST_MS);
+  }
+
+  private draw(atRest: boolean): void {
+    const { showing, camera, size } = this;
+    if (showing === null || camera === null || size.width === 0) return;
+    const { scene, tokens, mirrored } = showing;
+    const ring = scene.breakAt !== null && showsRing(scene.breakAt, camera.mmPerPx);
+    if (ring !== this.ring) {
+      this.ring = ring;
+      const broken = scene.breakAt === null || ring ? [] : breakStrokes(scene.breakAt);
+      const { chosen, selected, layer, dimOthers } = scene;
+      this.plate.setDrawing(
+        {
+          chosen,
+          selected,
+          layer,
+          dimOthers,
+          mirrored,
+          contourPx: showing.contourPx,
+          strokes: [...scene.borders, ...broken],
+        },
+        tokens,
+      );
+    }
+    const fine = Math.min(3, Math.max(2, globalThis.devicePixelRatio));
+    const affordable = Math.sqrt(MOST_PIXELS / (size.width * size.height));
+    this.plate.draw(camera, size, Math.min(affordable, atRest ? fine : this.coarse), !atRest);
+    const overlay = overlayOf({
+      scene,
+      mesh: this.plate.mesh,
+      camera,
+      size,
+      mirrored,
+      labels: showing.labels,
+      mode: this.mode,
+      fonts: showing.fonts,
+      measure: showing.measure,
+      before: this.memory,
+    });
+    this.memory = overlay.memory;
+    this.count += 1;
+    const { triangles, calls } = this.plate.counts;
+    const view = this.turned ? null : this.view;
+    this.frame = { overlay, camera, size, tokens, view, atRest, count: this.count, triangles, calls };
+    for (const listener of this.listeners) listener();
+  }
+}

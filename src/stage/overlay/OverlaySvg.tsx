@@ -1,0 +1,69 @@
+/** Paints the overlay's shapes as SVG. Hidden from assistive technology: pages say the same in words. */
+import { memo } from 'react';
+import type { TokenTable } from '../draw/tokens';
+import type { Point } from '../types';
+import { FAMILIES, ringPoints, type Shape } from './shapes';
+
+const path = (points: readonly Point[], closed = false): string =>
+  `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('')}${closed ? 'Z' : ''}`;
+
+const cased = (d: string, colour: string, width: number, plate: string, casing: number) => (
+  <>
+    {casing > 0 && <path d={d} fill="none" stroke={plate} strokeWidth={casing} strokeLinejoin="round" />}
+    <path d={d} fill="none" stroke={colour} strokeWidth={width} strokeLinejoin="round" />
+  </>
+);
+
+const ShapeSvg = ({ shape, colours }: { readonly shape: Shape; readonly colours: TokenTable }) => {
+  switch (shape.kind) {
+    case 'line':
+      return cased(path(shape.points), colours[shape.colour], shape.width, colours.plate, shape.casing);
+    case 'ring':
+      return cased(
+        path(ringPoints(shape.at, shape.radius, shape.gapRad)),
+        colours[shape.colour],
+        shape.width,
+        colours.plate,
+        shape.casing,
+      );
+    case 'area':
+      return (
+        <path
+          d={path(shape.points, true)}
+          fill={colours[shape.fill]}
+          fillOpacity={shape.opacity}
+          stroke={shape.stroke === null ? 'none' : colours[shape.stroke]}
+          strokeWidth={shape.width}
+          strokeLinejoin="round"
+        />
+      );
+    case 'disc':
+      return <circle cx={shape.at[0]} cy={shape.at[1]} r={shape.radius} fill={colours[shape.fill]} />;
+    case 'text':
+      return (
+        <text
+          x={shape.at[0]}
+          y={shape.at[1]}
+          fill={colours[shape.colour]}
+          textAnchor={shape.anchor}
+          fontFamily={FAMILIES[shape.font.family]}
+          fontSize={shape.font.px}
+          fontWeight={shape.font.weight}
+          fontStyle={shape.font.italic ? 'italic' : 'normal'}
+        >
+          {shape.text}
+        </text>
+      );
+  }
+};
+
+export const OverlaySvg = memo(
+  ({ shapes, colours }: { readonly shapes: readonly Shape[]; readonly colours: TokenTable }) => (
+    <svg className="stage-overlay" aria-hidden="true">
+      {shapes.map((shape, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no identity between frames
+        <ShapeSvg key={i} shape={shape} colours={colours} />
+      ))}
+    </svg>
+  ),
+);

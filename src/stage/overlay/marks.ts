@@ -1,0 +1,184 @@
+/** Marks laid over the bone: cord and blocks of the load, the screw, the zones' numbers. Screen shapes from stations. Pure. */
+import { fromBone } from '../../anatomy/bone-axis';
+import type { BoneAxis } from '../../anatomy/types';
+import { add, dot, scale, type Vec3 } from '../../units';
+import type { ScrewScene } from '../scene/scene';
+import type { Point, StationTable } from '../types';
+import type { Shape } from './shapes';
+
+/** Foot point -> picture. */
+export type Project = (p: Vec3) => Point;
+
+type Station = StationTable['stations'][number];
+
+/** How far along the bone a cord or a row of blocks reaches to either side of its peak, and how far off the surface it runs. */
+const REACH_MM = 13;
+const OFF_MM = 2.6;
+
+const shift = (points: readonly Point[], px: number): Point[] => {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const way = Math.hypot(last[0] - first[0], last[1] - first[1]) || 1;
+  const n: Point = [-(last[1] - first[1]) / way, (last[0] - first[0]) / way];
+  return points.map(([x, y]) => [x + n[0] * px, y + n[1] * px]);
+};
+
+/** A triangle that points from a to b, its tip at b. */
+const arrowHead = (a: Point, b: Point, size: number): Point[] => {
+  const way = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
+  const d: Point = [(b[0] - a[0]) / way, (b[1] - a[1]) / way];
+  const at = (along: number, across: number): Point => [
+    b[0] - d[0] * along - d[1] * across,
+    b[1] - d[1] * along + d[0] * across,
+  ];
+  return [b, at(size, size * 0.6), at(size, -size * 0.6)];
+};
+
+const line = (points: readonly Point[], colour: 'pulled' | 'pressed' | 'plate' | 'ink', width: number): Shape => ({
+  kind: 'line',
+  points,
+  colour,
+  width,
+  casing: 0,
+});
+
+/** Three taut threads with heads outwards. */
+const cord = (points: readonly Point[], k: number): Shape[] => {
+  const [first, second] = [points[0], points[1]];
+  const [last, before] = [points.at(-1), points.at(-2)];
+  if (first === undefined || second === undefined || last === undefined || before === undefined) return [];
+  const head = (from: Point, to: Point): Shape => ({
+    kind: 'area',
+    points: arrowHead(from, [to[0] + (to[0] - from[0]) * 0.5, to[1] + (to[1] - from[1]) * 0.5], 11 * k),
+    fill: 'pulled',
+    stroke: 'plate',
+    width: 1.5 * k,
+    opacity: 1,
+  });
+  return [
+    line(points, 'plate', 14 * k),
+    line(shift(points, -4 * k), 'pulled', 1.8 * k),
+    line(points, 'pulled', 2.2 * k),
+    line(shift(points, 4 * k), 'pulled', 1.8 * k),
+    head(second, first),
+    head(before, last),
+  ];
+};
+
+/** A row of blocks between heads that press on its ends. */
+const blocks = (points: readonly Point[], k: number): Shape[] => {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const way = Math.hypot(last[0] - first[0], last[1] - first[1]);
+  const count = Math.max(2, Math.floor(way / (11.5 * k)));
+  const at = (share: number): Point => {
+    const x = share * (points.length - 1);
+    const i = Math.min(points.length - 2, Math.floor(x));
+    const [a, b] = [points[i] ?? first, points[i + 1] ?? last];
+    return [a[0] + (b[0] - a[0]) * (x - i), a[1] + (b[1] - a[1]) * (x - i)];
+  };
+  const rows = Array.from({ length: count }, (_, i) =>
+    line([at((i + 0.11) / count), at((i + 0.89) / count)], 'pressed', 11 * k),
+  );
+  const out = (from: Point, to: Point): Point => {
+    const size = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+    return [to[0] + ((to[0] - from[0]) / size) * 13 * k, to[1] + ((to[1] - from[1]) / size) * 13 * k];
+  };
+  const head = (from: Point, to: Point): Shape => ({
+    kind: 'area',
+    points: arrowHead(out(from, to), to, 11 * k),
+    fill: 'pressed',
+    stroke: 'plate',
+    width: 1.5 * k,
+    opacity: 1,
+  });
+  return [line(points, 'plate', 15 * k), ...rows, head(at(0.2), first), head(at(0.8), last)];
+};
+
+const stationNear = (stations: StationTable, sMm: number): Station | undefined =>
+  stations.stations.reduce<Station | undefined>(
+    (best, s) => (best === undefined || Math.abs(s.sMm - sMm) < Math.abs(best.sMm - sMm) ? s : best),
+    undefined,
+  );
+
+/** Outer surface of a section in a direction, taken as an ellipse of its four extreme fibres. */
+const reachOf = ({ section }: Station, rad: number): number => {
+  const d = Math.cos(rad) > 0 ? section.toDorsalMm : section.toPlantarMm;
+  const l = Math.sin(rad) > 0 ? section.toLateralMm : section.toMedialMm;
+  return 1 / Math.hypot(Math.cos(rad) / Math.max(1, d), Math.sin(rad) / Math.max(1, l));
+};
+
+const besideBone = (stations: StationTable, axis: BoneAxis, sMm: number, rad: number, project: Project): Point[] =>
+  [-1, -0.5, 0, 0.5, 1].map((k) => {
+    const s = Math.min(axis.lengthMm, Math.max(0, sMm + k * REACH_MM));
+    const station = stationNear(stations, s);
+    const off = (station === undefined ? 5 : reachOf(station, rad)) + OFF_MM;
+    const [d, l] = station?.section.centroidMm ?? [0, 0];
+    return project(fromBone(axis, s, d + off * Math.cos(rad), l + off * Math.sin(rad)));
+  });
+
+/** `k` scales strokes; `eye` is the direction to the eye in the foot's frame. What lies behind the bone is left out. */
+export const loadShapes = (stations: StationTable, axis: BoneAxis, project: Project, eye: Vec3, k: number): Shape[] => {
+  const pulled = stationNear(stations, stations.peakTension.sMm);
+  const pressed = stationNear(stations, stations.peakCompression.sMm);
+  const seen = (rad: number): boolean =>
+    dot(add(scale(axis.dorsal, Math.cos(rad)), scale(axis.lateral, Math.sin(rad))), eye) > -0.45;
+  const long = (points: readonly Point[]): boolean => {
+    const [a, b] = [points[0], points.at(-1)];
+    return a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) > 44 * k;
+  };
+  const shapes: Shape[] = [];
+  if (pressed !== undefined && seen(pressed.compressionAtRad)) {
+    const points = besideBone(stations, axis, pressed.sMm, pressed.compressionAtRad, project);
+    if (long(points)) shapes.push(...blocks(points, k));
+  }
+  if (pulled !== undefined && seen(pulled.tensionAtRad)) {
+    const points = besideBone(stations, axis, pulled.sMm, pulled.tensionAtRad, project);
+    if (long(points)) shapes.push(...cord(points, k));
+  }
+  return shapes;
+};
+
+/** Drawn, not measured: it shows what lies in the canal, not which screw. mm. */
+const SCREW = { shaftMm: 4.6, headMm: 8, headLongMm: 2.6, threadFromShare: 0.55, pitchMm: 2.4 } as const;
+
+export const screwShapes = (screw: ScrewScene, project: Project, mmPerPx: number): Shape[] => {
+  const start = project(fromBone(screw.axis, screw.fromMm));
+  const end = project(fromBone(screw.axis, screw.toMm));
+  const way = Math.hypot(end[0] - start[0], end[1] - start[1]) || 1;
+  const d: Point = [(end[0] - start[0]) / way, (end[1] - start[1]) / way];
+  const at = (along: number, across: number): Point => [
+    start[0] + d[0] * along - d[1] * across,
+    start[1] + d[1] * along + d[0] * across,
+  ];
+  const half = SCREW.shaftMm / 2 / mmPerPx;
+  const head = SCREW.headMm / 2 / mmPerPx;
+  const headLong = SCREW.headLongMm / mmPerPx;
+  const shaft: Shape = {
+    kind: 'area',
+    points: [at(0, -half), at(way - half * 1.4, -half), at(way, 0), at(way - half * 1.4, half), at(0, half)],
+    fill: 'plate',
+    stroke: 'ink',
+    width: 1.7,
+    opacity: 1,
+  };
+  const threads: Shape[] = [];
+  // Looking along the screw there is no length to draw threads on.
+  const lengthMm = way * mmPerPx;
+  for (let s = lengthMm * SCREW.threadFromShare; s < lengthMm - 3; s += SCREW.pitchMm) {
+    const x = s / mmPerPx;
+    threads.push(line([at(x, -half * 1.3), at(x + half * 0.5, half * 1.3)], 'ink', 2));
+  }
+  return [
+    shaft,
+    ...threads,
+    {
+      kind: 'area',
+      points: [at(-headLong, -head * 0.7), at(0, -head), at(0, head), at(-headLong, head * 0.7)],
+      fill: 'ink',
+      stroke: 'plate',
+      width: 1.5,
+      opacity: 1,
+    },
+  ];
+};

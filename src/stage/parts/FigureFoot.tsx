@@ -1,0 +1,48 @@
+/** The strip under the picture: figure number, side and view in words, controls, scale bar. */
+import { type ReactNode, useSyncExternalStore } from 'react';
+import type { ViewId } from '../../session/types';
+import type { Engine } from '../engine';
+import { scaleBar } from '../scale-bar';
+import type { StageSay } from '../words';
+
+interface FigureFootProps {
+  readonly engine: Engine | null;
+  readonly say: StageSay;
+  readonly figure: number;
+  readonly side: string;
+  readonly note: string | null;
+  readonly children: ReactNode;
+}
+
+const nothing = (): (() => void) => () => undefined;
+
+export const FigureFoot = ({ engine, say, figure, side, note, children }: FigureFootProps) => {
+  const mmPerPx = useSyncExternalStore(engine?.subscribe ?? nothing, () => engine?.getFrame()?.camera.mmPerPx ?? null);
+  const view = useSyncExternalStore<ViewId | null>(
+    engine?.subscribe ?? nothing,
+    () => engine?.getFrame()?.view ?? null,
+  );
+  return (
+    <div className="stage-foot">
+      <figcaption>
+        <b>{say('stage.figure', { n: figure })}</b> {side}
+        {view !== null && `, ${say(`stage.view.${view}`)}`}.{note !== null && <small> {note}</small>}
+      </figcaption>
+      {children}
+      {mmPerPx !== null && <ScaleBar mmPerPx={mmPerPx} />}
+    </div>
+  );
+};
+
+const ScaleBar = ({ mmPerPx }: { readonly mmPerPx: number }) => {
+  const { mm, px } = scaleBar(mmPerPx);
+  return (
+    <div className="stage-scale">
+      <svg width={px + 2} height="9" aria-hidden="true">
+        <path d={`M1 8V2M1 8H${px + 1}V2`} fill="none" stroke="currentColor" strokeWidth="1.2" />
+        <path d={`M1 3.500H${1 + px / 2}`} stroke="currentColor" strokeWidth="3.5" />
+      </svg>
+      <span>{mm} mm</span>
+    </div>
+  );
+};

@@ -1,0 +1,196 @@
+/**
+ * From what is known to what is drawn: which bone carries which layer, which lines lie on it, where "here" is. Pure; the only
+ * place in the stage that reads an Explanation for the picture.
+ */
+import { boneAxis, fromBone, meshOf } from '../../anatomy/bone-axis';
+import type { BoneAxis, Foot } from '../../anatomy/types';
+import { zonesOf } from '../../anatomy/zones';
+import type { BoneId, QuestionId, RegionId } from '../../ids';
+import type { SessionState } from '../../session/types';
+import { add, scale, type Vec3 } from '../../units';
+import type { Layer } from '../draw/materials';
+import type { Stroke } from '../draw/strokes';
+import type { TokenName } from '../draw/tokens';
+import type { BreakAt, Explanation } from '../types';
+import { bloodField, stressField, topStress, zoneField } from './fields';
+import { breakLines, ringAt } from './lines';
+
+/** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
+export interface SceneInput {
+  readonly explanation: Explanation | null;
+  readonly question: QuestionId;
+  readonly selectedBone: BoneId | null;
+  readonly quiz: SessionState['quiz'];
+  /** The break under a dragging hand, ahead of the explanation. */
+  readonly dragMm: number | null;
+  readonly contourPx: number;
+}
+
+export interface BreakScene {
+  readonly at: BreakAt;
+  readonly axis: BoneAxis;
+  readonly sMm: number;
+  /** The sawtooth, mm. */
+  readonly lines: readonly (readonly Vec3[])[];
+  readonly centre: Vec3;
+  /** Largest extent of the cut, mm: decides between ring and sawtooth. */
+  readonly acrossMm: number;
+}
+
+export interface ScrewScene {
+  readonly axis: BoneAxis;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+export interface StageScene {
+  /** The bone in question; its texture is `layer`. */
+  readonly chosen: BoneId | null;
+  readonly selected: BoneId | null;
+  readonly layer: Layer;
+  readonly dimOthers: boolean;
+  readonly borders: readonly Stroke[];
+  readonly breakAt: BreakScene | null;
+  readonly screw: ScrewScene | null;
+  readonly explanation: Explanation | null;
+  readonly question: QuestionId;
+  readonly inQuiz: boolean;
+}
+
+const zoneStrokes = (foot: Foot, bone: BoneId, axis: BoneAxis, stations: readonly number[]): Stroke[] => {
+  const mesh = meshOf(foot, bone);
+  const lines = stations.map((s) => ringAt(mesh, axis, s)).filter((line) => line.length > 1);
+  return lines.length === 0 ? [] : [{ lines, colour: 'ink', widthPx: 1.6, dashMm: 0, liftMm: 0.7 }];
+};
+
+const breakScene = (foot: Foot, at: BreakAt, axis: BoneAxis, sMm: number): BreakScene => {
+  const mesh = meshOf(foot, at.bone);
+  const ring = ringAt(mesh, axis, sMm);
+  const centre = ring.length === 0 ? fromBone(axis, sMm) : middleOf(ring);
+  let acrossMm = 0;
+  for (const a of ring)
+    for (const b of ring) acrossMm = Math.max(acrossMm, Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]));
+  return { at, axis, sMm, lines: breakLines(mesh, axis, sMm, at.direction), centre, acrossMm };
+};
+
+const middleOf = (ring: readonly Vec3[]): Vec3 =>
+  scale(
+    ring.reduce<Vec3>((s, p) => add(s, p), [0, 0, 0]),
+    1 / ring.length,
+  );
+
+const shownKinds = (explanation: Explanation, question: QuestionId): ReadonlySet<string> =>
+  new Set(
+    explanation.questions
+      .filter(({ id }) => id === question)
+      .flatMap(({ findings }) => findings.flatMap(({ shows }) => shows.map(({ kind }) => kind))),
+  );
+
+const regionMiddle = (foot: Foot, region: RegionId): number | null => {
+  const zone = zonesOf(foot).find((z) => z.region === region);
+  return zone === undefined ? null : (zone.fromMm + zone.toMm) / 2;
+};
+
+const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState['quiz']>): StageScene => {
+  const base: StageScene = {
+    chosen: quiz.litBone,
+    selected: null,
+    layer: { kind: 'shade' },
+    dimOthers: quiz.litBone !== null,
+    borders: [],
+    breakAt: null,
+    screw: null,
+    explanation: input.explanation,
+    question: input.question,
+    inQuiz: true,
+  };
+  if (quiz.litRegion === null) return base;
+  const middle = regionMiddle(foot, quiz.litRegion);
+  if (middle === null) return base;
+  const axis = boneAxis(foot, 'metatarsal5');
+  const at: BreakAt = {
+    bone: 'metatarsal5',
+    sMm: middle,
+    region: quiz.litRegion,
+    precision: 'region',
+    status: 'confirmed',
+    whatIf: false,
+    direction: 'transverse',
+  };
+  return { ...base, chosen: 'metatarsal5', dimOthers: true, breakAt: breakScene(foot, at, axis, middle) };
+};
+
+const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: boolean): Layer => {
+  if (question === 'where' && e.zones.length > 0)
+    return { kind: 'zones', axis, field: zoneField(e.zones, axis.lengthMm) };
+  if (question === 'how' && e.stations !== null)
+    return { kind: 'stress', axis, field: stressField(e.stations, axis.lengthMm), topMPa: topStress(e.stations) };
+  if (question === 'why' && e.feeding !== null)
+    return { kind: 'blood', axis, field: bloodField(e.feeding, axis.lengthMm) };
+  return { kind: question === 'options' && screw ? 'open' : 'shade' };
+};
+
+export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
+  if (input.quiz !== null) return quizScene(foot, input, input.quiz);
+  const { explanation: e, question } = input;
+  const bone = e?.bone ?? null;
+  const selected = input.selectedBone === bone ? null : input.selectedBone;
+  const plain: StageScene = {
+    chosen: null,
+    selected,
+    layer: { kind: 'shade' },
+    dimOthers: selected !== null,
+    borders: [],
+    breakAt: null,
+    screw: null,
+    explanation: e,
+    question,
+    inQuiz: false,
+  };
+  if (e === null || bone === null) return plain;
+  const axis = boneAxis(foot, bone);
+  const shows = shownKinds(e, question);
+  const inner = e.zones
+    .filter(({ fromMm }) => fromMm > 0)
+    .map(({ fromMm }) => fromMm)
+    .slice(0, 3);
+  const sMm = input.dragMm ?? e.breakAt?.sMm ?? null;
+  const screwed = question === 'options' && shows.has('screw');
+  const at = e.breakAt === null || input.dragMm === null ? e.breakAt : { ...e.breakAt, whatIf: true };
+  return {
+    ...plain,
+    chosen: bone,
+    layer: layerOf(e, question, axis, screwed),
+    // The load runs through the whole foot: in "how" every bone keeps its ink.
+    dimOthers: question !== 'how',
+    borders: question === 'where' ? zoneStrokes(foot, bone, axis, inner) : [],
+    breakAt: at === null || sMm === null ? null : breakScene(foot, at, axis, sMm),
+    screw: screwed
+      ? { axis, fromMm: 0, toMm: Math.min(0.82 * axis.lengthMm, Math.max(0.62 * axis.lengthMm, (sMm ?? 0) + 15)) }
+      : null,
+  };
+};
+
+/** Below this size on the screen the sawtooth is a smudge: "here" is a ring instead, never both. */
+const RING_BELOW_PX = 36;
+
+export const showsRing = ({ acrossMm }: BreakScene, mmPerPx: number): boolean => acrossMm / mmPerPx < RING_BELOW_PX;
+
+/**
+ * The break as strokes. Confirmed: solid. Reported or inferred: an open line, hollow like the stamp. What-if: dashed. All on a
+ * casing of bone colour.
+ */
+export const breakStrokes = (scene: BreakScene): Stroke[] => {
+  const { lines, at } = scene;
+  const stroke = (colour: TokenName, widthPx: number, liftMm: number, dashMm = 0): Stroke => ({
+    lines,
+    colour,
+    widthPx,
+    dashMm,
+    liftMm,
+  });
+  const casing = stroke('ivory', 8, 1.2);
+  if (at.whatIf) return [casing, stroke('here', 3.2, 1.4, 3.4)];
+  if (at.status !== 'confirmed') return [casing, stroke('here', 5.2, 1.4), stroke('ivory', 2, 1.5)];
+  return [casing, stroke('here', 3.2, 1.4)];
+};

@@ -1,0 +1,86 @@
+/** From the session to what the engine shows: scene, labels in the reader's words, type sizes. Pure but for the measure passed in. */
+import type { Foot } from '../anatomy/types';
+import type { BoneId, QuestionId, Reader } from '../ids';
+import type { SessionState } from '../session/types';
+import type { Tokens } from './draw/tokens';
+import type { Showing } from './engine';
+import { boneLabels } from './labels/choose';
+import type { LabelText } from './overlay/labels';
+import { fontsFor, type Measure } from './overlay/shapes';
+import { type BreakScene, sceneOf } from './scene/scene';
+import type { Content, Explanation } from './types';
+import { type StageSay, type StageWord, stageSay } from './words';
+
+export interface ShowingInput {
+  readonly foot: Foot;
+  readonly content: Content;
+  readonly explanation: Explanation | null;
+  readonly question: QuestionId;
+  readonly reader: Reader;
+  readonly selectedBone: BoneId | null;
+  readonly quiz: SessionState['quiz'];
+  readonly dragMm: number | null;
+  readonly tokens: Tokens;
+  readonly measure: Measure;
+  readonly labelPx: number;
+  readonly contourPx: number;
+  readonly narrow: boolean;
+}
+
+export const isMirrored = (explanation: Explanation | null): boolean =>
+  explanation?.side.state === 'stated' && explanation.side.side === 'left';
+
+/** "Here" says how it is known: a reported break is never shown as a confirmed one. */
+const hereText = ({ at }: BreakScene, say: StageSay): string => {
+  const word: StageWord = at.whatIf
+    ? 'stage.here.whatIf'
+    : at.status === 'reported'
+      ? 'stage.here.reported'
+      : at.status === 'inferred'
+        ? 'stage.here.inferred'
+        : at.precision === 'region'
+          ? 'stage.here.region'
+          : 'stage.here';
+  return say(word);
+};
+
+export const showingOf = (input: ShowingInput): Showing => {
+  const scene = sceneOf(input.foot, input);
+  const say = stageSay(input.content.words);
+  const labels: LabelText[] = [];
+  if (scene.breakAt !== null && !scene.inQuiz) {
+    const { whatIf, status } = scene.breakAt.at;
+    const filled = !whatIf && status === 'confirmed';
+    labels.push({
+      id: 'here',
+      text: hereText(scene.breakAt, say),
+      second: null,
+      tag: filled ? 'filled' : 'open',
+      priority: 1000,
+    });
+  }
+  if (!scene.inQuiz) {
+    const room = { narrow: input.narrow, latin: !input.narrow };
+    for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, scene, input.reader, room)) {
+      labels.push({ id: bone, text, second, tag: null, priority });
+    }
+  }
+  return {
+    scene,
+    labels,
+    fonts: fontsFor(input.labelPx),
+    measure: input.measure,
+    tokens: input.tokens,
+    mirrored: isMirrored(input.explanation),
+    contourPx: input.contourPx,
+  };
+};
+
+/** The side as written in the picture: stated, stated but only reported, not stated, or in dispute. */
+export const sideText = (explanation: Explanation | null, say: StageSay): string => {
+  const side = explanation?.side;
+  if (side === undefined || side.state === 'notStated') return say('stage.side.notStated');
+  if (side.state === 'contradiction') return say('stage.side.contradiction');
+  const name = say(side.side === 'right' ? 'stage.side.right' : 'stage.side.left');
+  return side.status === 'confirmed' ? name : say('stage.side.asReported', { side: name });
+};
