@@ -5,7 +5,7 @@ import { QUESTION_IDS } from '../ids';
 import type { Session, ViewId } from '../session/types';
 import { NARROW_PX } from './camera/framing';
 import { viewOfQuestion } from './camera/views';
-import type { Engine } from './engine';
+import type { Engine, Showing } from './engine';
 import { OverlaySvg } from './overlay/OverlaySvg';
 import { Controls } from './parts/Controls';
 import { FigureFoot } from './parts/FigureFoot';
@@ -30,7 +30,7 @@ export interface StageProps {
 export const Stage = ({ session, foot, large = false, describedBy }: StageProps) => {
   const state = useSyncExternalStore(session.subscribe, session.getState);
   const [surface, setSurface] = useState<HTMLDivElement | null>(null);
-  const root = useRef<HTMLElement>(null);
+  const [root, setRoot] = useState<HTMLElement | null>(null);
   const [dragMm, setDragMm] = useState<number | null>(null);
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure } = useLook(surface, state.theme);
@@ -63,7 +63,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the new explanation that ends the preview
   useEffect(() => setDragMm(null), [explanation]);
 
-  useReady(root.current, engine, explanation !== null && !stale, showing);
+  useReady(root, engine, explanation !== null && !stale, showing);
 
   useEffect(() => {
     if (engine === null || size === null || showing === null) return;
@@ -102,7 +102,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
   const figure = QUESTION_IDS.indexOf(question) + 1;
 
   return (
-    <figure className="stage" ref={root} data-ready="false" data-large={large || undefined}>
+    <figure className="stage" ref={setRoot} data-ready="false" data-large={large || undefined}>
       <div
         className="stage-picture"
         ref={setSurface}
@@ -143,19 +143,20 @@ const Overlay = ({ engine }: { readonly engine: Engine }) => {
   return frame === null ? null : <OverlaySvg shapes={frame.overlay.shapes} colours={frame.tokens.colours} />;
 };
 
-/** Attributes that tests wait for: `data-ready` once the fine frame of what is now shown is on the screen. */
-const useReady = (root: HTMLElement | null, engine: Engine | null, current: boolean, showing: unknown): void => {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new showing must be drawn again before it is ready
+/** Attributes that tests wait for: `data-ready` once the fine frame of what is now asked for is on the screen. */
+const useReady = (root: HTMLElement | null, engine: Engine | null, current: boolean, showing: Showing | null): void => {
   useEffect(() => {
     if (root === null || engine === null) return;
-    root.dataset.ready = 'false';
-    return engine.subscribe(() => {
+    const tell = (): void => {
       const { frame } = engine;
-      if (frame === null) return;
-      root.dataset.frames = String(frame.count);
-      root.dataset.triangles = String(frame.triangles);
-      root.dataset.drawCalls = String(frame.calls);
-      root.dataset.ready = String(current && frame.atRest);
-    });
+      if (frame !== null) {
+        root.dataset.frames = String(frame.count);
+        root.dataset.triangles = String(frame.triangles);
+        root.dataset.drawCalls = String(frame.calls);
+      }
+      root.dataset.ready = String(current && frame?.atRest === true && frame.showing === showing);
+    };
+    tell();
+    return engine.subscribe(tell);
   }, [root, engine, current, showing]);
 };

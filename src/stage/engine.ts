@@ -17,7 +17,7 @@ import {
   type Size,
   zoomAbout,
 } from './camera/camera';
-import { frameView } from './camera/framing';
+import { frameView, type Shown, shownOf } from './camera/framing';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
@@ -45,6 +45,8 @@ export interface Frame {
   /** The named view, or null once a hand has turned it. */
   readonly view: ViewId | null;
   readonly atRest: boolean;
+  /** What this frame shows: ready means that it is what is asked for now. */
+  readonly showing: Showing;
   readonly count: number;
   readonly triangles: number;
   readonly calls: number;
@@ -63,6 +65,7 @@ export class Engine {
   private readonly plate: Plate;
   private readonly coarse: number;
   private readonly bounds: Bounds;
+  private readonly shown: Shown;
   private readonly listeners = new Set<() => void>();
   private showing: Showing | null = null;
   private size: Size = { width: 0, height: 0 };
@@ -83,6 +86,7 @@ export class Engine {
   constructor(canvas: HTMLCanvasElement, foot: Foot) {
     this.plate = new Plate(canvas, foot);
     this.coarse = this.plate.software ? 0.75 : Math.min(2, globalThis.devicePixelRatio);
+    this.shown = shownOf(this.plate.mesh, foot.outline);
     const p = this.plate.mesh.positions;
     const reach = (k: number, pick: (a: number, b: number) => number, start: number): number => {
       let value = start;
@@ -129,8 +133,8 @@ export class Engine {
       totalWidth: sizes.reduce((sum, { width }) => sum + width + 8, 0),
     };
     const bone = showing.scene.chosen ?? showing.scene.selected;
-    const { camera, mode } = frameView(this.plate.mesh, view, bone, showing.mirrored, size, space);
-    const whole = frameView(this.plate.mesh, view, null, showing.mirrored, size, space).camera;
+    const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space);
+    const whole = frameView(this.shown, view, null, showing.mirrored, size, space).camera;
     this.widest = 1.5 * whole.mmPerPx;
     if (mode !== this.mode) this.memory = { ...this.memory, placed: [] };
     this.mode = mode;
@@ -242,12 +246,13 @@ export class Engine {
       fonts: showing.fonts,
       measure: showing.measure,
       before: this.memory,
+      atRest,
     });
     this.memory = overlay.memory;
     this.count += 1;
     const { triangles, calls } = this.plate.counts;
     const view = this.turned ? null : this.view;
-    this.frame = { overlay, camera, size, tokens, view, atRest, count: this.count, triangles, calls };
+    this.frame = { overlay, camera, size, tokens, view, atRest, showing, count: this.count, triangles, calls };
     for (const listener of this.listeners) listener();
   }
 }

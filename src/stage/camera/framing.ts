@@ -3,11 +3,12 @@
  * the larger foot win; a narrow plate always labels top and bottom. Pure.
  */
 
+import type { Mesh } from '../../anatomy/types';
 import type { BoneId } from '../../ids';
 import type { ViewId } from '../../session/types';
 import type { PlateMesh } from '../draw/plate-mesh';
 import type { LabelBox } from '../labels/layout';
-import { type Camera, fitCamera, type Insets, type Size } from './camera';
+import { type Camera, fitCamera, type Insets, pan, type Size } from './camera';
 import { anglesOf } from './views';
 
 export interface LabelSpace {
@@ -36,22 +37,41 @@ const insetsOf = (mode: LabelBox['mode'], space: LabelSpace, size: Size): Insets
   return { left: 22, right: 22, top: row, bottom: row };
 };
 
-/** The vertices that a view must show, mirrored as drawn. `close` shows the bone in question and what surrounds it. */
-const pointsOf = (mesh: PlateMesh, bone: BoneId | null, mirrored: boolean): Float32Array => {
-  const range = mesh.ranges.find((r) => r.bone === bone);
+/** The vertices that a view must show, mirrored as drawn: the bone in question, or all bones within the foot's outline. */
+const pointsOf = (shown: Shown, bone: BoneId | null, mirrored: boolean): Float32Array => {
+  const range = shown.mesh.ranges.find((r) => r.bone === bone);
   const points =
     range === undefined
-      ? mesh.positions.slice()
-      : mesh.positions.slice(3 * range.start, 3 * (range.start + range.count));
+      ? shown.whole.slice()
+      : shown.mesh.positions.slice(3 * range.start, 3 * (range.start + range.count));
   if (mirrored) for (let i = 0; i < points.length; i += 3) points[i] = -(points[i] ?? 0);
   return points;
 };
 
+/** What can be framed. `whole`: bones and as much of the outline as is foot and not leg, 3 numbers a point. */
+export interface Shown {
+  readonly mesh: PlateMesh;
+  readonly whole: Float32Array;
+}
+
+export const shownOf = (mesh: PlateMesh, outline: Mesh): Shown => {
+  let top = 0;
+  for (let i = 1; i < mesh.positions.length; i += 3) top = Math.max(top, mesh.positions[i] ?? 0);
+  const around: number[] = [];
+  for (let i = 0; i < outline.positions.length; i += 3) {
+    const [x = 0, y = 0, z = 0] = outline.positions.slice(i, i + 3);
+    if (y <= top) around.push(x, y, z);
+  }
+  return { mesh, whole: Float32Array.from([...mesh.positions, ...around]) };
+};
+
 /** A close view leaves this share of the picture to the neighbours. */
-const AROUND = 1.32;
+const AROUND = 1.5;
+/** What lies above and behind a bone of the outer edge tells more than the paper below it. */
+const LOWER = 0.1;
 
 export const frameView = (
-  mesh: PlateMesh,
+  shown: Shown,
   view: ViewId,
   bone: BoneId | null,
   mirrored: boolean,
@@ -59,11 +79,13 @@ export const frameView = (
   space: LabelSpace,
 ): Framing => {
   const close = view === 'close' && bone !== null;
-  const points = pointsOf(mesh, close ? bone : null, mirrored);
+  const points = pointsOf(shown, close ? bone : null, mirrored);
   const angles = anglesOf(view, mirrored);
   const framed = (mode: LabelBox['mode']): Framing => {
     const camera = fitCamera(points, angles, size, insetsOf(mode, space, size));
-    return { mode, camera: close ? { ...camera, mmPerPx: camera.mmPerPx * AROUND } : camera };
+    if (!close) return { mode, camera };
+    const wide = { ...camera, mmPerPx: camera.mmPerPx * AROUND };
+    return { mode, camera: pan(wide, 0, LOWER * size.height) };
   };
   const ends = framed('ends');
   const rowHolds = space.totalWidth <= 1.8 * (size.width - 2 * PAD);

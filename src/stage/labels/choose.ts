@@ -20,6 +20,8 @@ const MOST: Readonly<Record<Reader, { readonly wide: number; readonly narrow: nu
   study: { wide: 9, narrow: 5 },
 };
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const neighboursOf = (foot: Foot, bone: BoneId): BoneId[] => [
   ...new Set(
     [...foot.joints.values()].flatMap(({ first, second }) =>
@@ -52,8 +54,8 @@ export const boneLabels = (
     return [
       {
         bone,
-        text: reader === 'study' ? record.term : record.plain,
-        second: reader === 'study' && room.latin ? record.latin : null,
+        text: capital(reader === 'study' ? record.term : record.plain),
+        second: reader === 'study' && room.latin ? capital(record.latin) : null,
         priority: 100 - i,
       },
     ];

@@ -13,6 +13,8 @@ export interface LabelItem {
   readonly anchor: Point;
   readonly width: number;
   readonly height: number;
+  /** The side whose way to the margin runs over less bone; without it the nearer margin. */
+  readonly prefer: 'low' | 'high' | null;
   /** Higher stays longer. */
   readonly priority: number;
 }
@@ -73,7 +75,7 @@ const chooseSides = (work: Work[], frame: Frame, previous: ReadonlyMap<string, P
   for (const w of work) {
     const before = previous.get(w.item.id)?.side;
     const nearer: Side = w.v < middle ? 'low' : 'high';
-    w.side = before !== undefined && Math.abs(w.v - middle) < HYSTERESIS ? before : nearer;
+    w.side = w.item.prefer ?? (before !== undefined && Math.abs(w.v - middle) < HYSTERESIS ? before : nearer);
   }
   const capacity = frame.along - 2 * frame.box.pad + GAP;
   const need = (side: Side): number => work.filter((w) => w.side === side).reduce((sum, w) => sum + w.size + GAP, 0);

@@ -33,9 +33,16 @@ export const sizeOf = (label: LabelText, fonts: Fonts, measure: Measure): { widt
   };
 };
 
-export const itemOf = (label: LabelText, anchor: Point, fonts: Fonts, measure: Measure): LabelItem => ({
+export const itemOf = (
+  label: LabelText,
+  anchor: Point,
+  prefer: LabelItem['prefer'],
+  fonts: Fonts,
+  measure: Measure,
+): LabelItem => ({
   id: label.id,
   anchor,
+  prefer,
   ...sizeOf(label, fonts, measure),
   priority: label.priority,
 });

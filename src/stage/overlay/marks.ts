@@ -1,7 +1,7 @@
 /** Marks laid over the bone: cord and blocks of the load, the screw, the zones' numbers. Screen shapes from stations. Pure. */
 import { fromBone } from '../../anatomy/bone-axis';
 import type { BoneAxis } from '../../anatomy/types';
-import { add, dot, scale, type Vec3 } from '../../units';
+import { add, cross, dot, length, normalize, scale, type Vec3 } from '../../units';
 import type { ScrewScene } from '../scene/scene';
 import type { Point, StationTable } from '../types';
 import type { Shape } from './shapes';
@@ -12,7 +12,7 @@ export type Project = (p: Vec3) => Point;
 type Station = StationTable['stations'][number];
 
 /** How far along the bone a cord or a row of blocks reaches to either side of its peak, and how far off the surface it runs. */
-const REACH_MM = 13;
+const REACH_MM = 11;
 const OFF_MM = 2.6;
 
 const shift = (points: readonly Point[], px: number): Point[] => {
@@ -21,6 +21,11 @@ const shift = (points: readonly Point[], px: number): Point[] => {
   const way = Math.hypot(last[0] - first[0], last[1] - first[1]) || 1;
   const n: Point = [-(last[1] - first[1]) / way, (last[0] - first[0]) / way];
   return points.map(([x, y]) => [x + n[0] * px, y + n[1] * px]);
+};
+
+const beyond = (from: Point, to: Point, px: number): Point => {
+  const size = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  return [to[0] + ((to[0] - from[0]) / size) * px, to[1] + ((to[1] - from[1]) / size) * px];
 };
 
 /** A triangle that points from a to b, its tip at b. */
@@ -49,7 +54,7 @@ const cord = (points: readonly Point[], k: number): Shape[] => {
   if (first === undefined || second === undefined || last === undefined || before === undefined) return [];
   const head = (from: Point, to: Point): Shape => ({
     kind: 'area',
-    points: arrowHead(from, [to[0] + (to[0] - from[0]) * 0.5, to[1] + (to[1] - from[1]) * 0.5], 11 * k),
+    points: arrowHead(from, beyond(from, to, 9 * k), 12 * k),
     fill: 'pulled',
     stroke: 'plate',
     width: 1.5 * k,
@@ -80,13 +85,9 @@ const blocks = (points: readonly Point[], k: number): Shape[] => {
   const rows = Array.from({ length: count }, (_, i) =>
     line([at((i + 0.11) / count), at((i + 0.89) / count)], 'pressed', 11 * k),
   );
-  const out = (from: Point, to: Point): Point => {
-    const size = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
-    return [to[0] + ((to[0] - from[0]) / size) * 13 * k, to[1] + ((to[1] - from[1]) / size) * 13 * k];
-  };
   const head = (from: Point, to: Point): Shape => ({
     kind: 'area',
-    points: arrowHead(out(from, to), to, 11 * k),
+    points: arrowHead(beyond(from, to, 13 * k), to, 11 * k),
     fill: 'pressed',
     stroke: 'plate',
     width: 1.5 * k,
@@ -101,58 +102,67 @@ const stationNear = (stations: StationTable, sMm: number): Station | undefined =
     undefined,
   );
 
-/** Outer surface of a section in a direction, taken as an ellipse of its four extreme fibres. */
-const reachOf = ({ section }: Station, rad: number): number => {
-  const d = Math.cos(rad) > 0 ? section.toDorsalMm : section.toPlantarMm;
-  const l = Math.sin(rad) > 0 ? section.toLateralMm : section.toMedialMm;
-  return 1 / Math.hypot(Math.cos(rad) / Math.max(1, d), Math.sin(rad) / Math.max(1, l));
+/** Half the width of a section as the eye sees it, mm: `across` is the picture's direction across the bone, in the foot's frame. */
+const halfWidth = ({ section }: Station, axis: BoneAxis, across: Vec3): number => {
+  const [d, l] = [dot(axis.dorsal, across), dot(axis.lateral, across)];
+  const toD = d > 0 ? section.toDorsalMm : section.toPlantarMm;
+  const toL = l > 0 ? section.toLateralMm : section.toMedialMm;
+  return Math.hypot(d * toD, l * toL);
 };
 
-const besideBone = (stations: StationTable, axis: BoneAxis, sMm: number, rad: number, project: Project): Point[] =>
-  [-1, -0.5, 0, 0.5, 1].map((k) => {
+/**
+ * A line beside the bone's edge in the picture, on the side of the stressed fibre, so that no band is covered. The direction
+ * round the section is rad from dorsal towards lateral.
+ */
+const besideBone = (
+  stations: StationTable,
+  axis: BoneAxis,
+  sMm: number,
+  rad: number,
+  project: Project,
+  eye: Vec3,
+): Point[] => {
+  const fibre = add(scale(axis.dorsal, Math.cos(rad)), scale(axis.lateral, Math.sin(rad)));
+  const sideways = cross(axis.axis, eye);
+  // Looking along the bone there is no edge to run beside.
+  if (length(sideways) < 0.35) return [];
+  const across = scale(normalize(sideways), dot(fibre, sideways) < 0 ? -1 : 1);
+  return [-1, -0.5, 0, 0.5, 1].map((k) => {
     const s = Math.min(axis.lengthMm, Math.max(0, sMm + k * REACH_MM));
     const station = stationNear(stations, s);
-    const off = (station === undefined ? 5 : reachOf(station, rad)) + OFF_MM;
+    const off = (station === undefined ? 5 : halfWidth(station, axis, across)) + OFF_MM;
     const [d, l] = station?.section.centroidMm ?? [0, 0];
-    return project(fromBone(axis, s, d + off * Math.cos(rad), l + off * Math.sin(rad)));
+    return project(add(fromBone(axis, s, d, l), scale(across, off)));
   });
+};
 
-/** `k` scales strokes; `eye` is the direction to the eye in the foot's frame. What lies behind the bone is left out. */
+/** `k` scales strokes; `eye` is the direction to the eye in the foot's frame. Too short to read: left out. */
 export const loadShapes = (stations: StationTable, axis: BoneAxis, project: Project, eye: Vec3, k: number): Shape[] => {
   const pulled = stationNear(stations, stations.peakTension.sMm);
   const pressed = stationNear(stations, stations.peakCompression.sMm);
-  const seen = (rad: number): boolean =>
-    dot(add(scale(axis.dorsal, Math.cos(rad)), scale(axis.lateral, Math.sin(rad))), eye) > -0.45;
-  const long = (points: readonly Point[]): boolean => {
+  const beside = (station: Station | undefined, rad: number | undefined): Point[] => {
+    if (station === undefined || rad === undefined) return [];
+    const points = besideBone(stations, axis, station.sMm, rad, project, eye);
     const [a, b] = [points[0], points.at(-1)];
-    return a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) > 44 * k;
+    return a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) > 44 * k ? points : [];
   };
-  const shapes: Shape[] = [];
-  if (pressed !== undefined && seen(pressed.compressionAtRad)) {
-    const points = besideBone(stations, axis, pressed.sMm, pressed.compressionAtRad, project);
-    if (long(points)) shapes.push(...blocks(points, k));
-  }
-  if (pulled !== undefined && seen(pulled.tensionAtRad)) {
-    const points = besideBone(stations, axis, pulled.sMm, pulled.tensionAtRad, project);
-    if (long(points)) shapes.push(...cord(points, k));
-  }
-  return shapes;
+  return [...blocks(beside(pressed, pressed?.compressionAtRad), k), ...cord(beside(pulled, pulled?.tensionAtRad), k)];
 };
 
 /** Drawn, not measured: it shows what lies in the canal, not which screw. mm. */
-const SCREW = { shaftMm: 4.6, headMm: 8, headLongMm: 2.6, threadFromShare: 0.55, pitchMm: 2.4 } as const;
+const SCREW = { headPerShaft: 1.7, headLongMm: 2.4, threadFromShare: 0.6, pitchMm: 2.2 } as const;
 
 export const screwShapes = (screw: ScrewScene, project: Project, mmPerPx: number): Shape[] => {
-  const start = project(fromBone(screw.axis, screw.fromMm));
-  const end = project(fromBone(screw.axis, screw.toMm));
+  const start = project(screw.from);
+  const end = project(screw.to);
   const way = Math.hypot(end[0] - start[0], end[1] - start[1]) || 1;
   const d: Point = [(end[0] - start[0]) / way, (end[1] - start[1]) / way];
   const at = (along: number, across: number): Point => [
     start[0] + d[0] * along - d[1] * across,
     start[1] + d[1] * along + d[0] * across,
   ];
-  const half = SCREW.shaftMm / 2 / mmPerPx;
-  const head = SCREW.headMm / 2 / mmPerPx;
+  const half = screw.widthMm / 2 / mmPerPx;
+  const head = (SCREW.headPerShaft * screw.widthMm) / 2 / mmPerPx;
   const headLong = SCREW.headLongMm / mmPerPx;
   const shaft: Shape = {
     kind: 'area',

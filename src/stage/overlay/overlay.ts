@@ -6,6 +6,7 @@ import { basisOf, type Camera, project, type Size } from '../camera/camera';
 import { firstHit } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
 import { anchorsOf } from '../labels/anchors';
+import { clearerSide } from '../labels/clearer-side';
 import { type LabelBox, type LabelItem, layout, type PlacedLabel } from '../labels/layout';
 import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
@@ -24,14 +25,17 @@ export interface OverlayInput {
   readonly fonts: Fonts;
   readonly measure: Measure;
   readonly before: OverlayMemory;
+  /** Sides are chosen anew at rest only: while the foot turns, labels stay where they are. */
+  readonly atRest: boolean;
 }
 
 /** What the next frame starts from, so that labels and anchors stay where they can. */
 export interface OverlayMemory {
   readonly placed: readonly PlacedLabel[];
   readonly anchors: ReadonlyMap<BoneId, Vec3>;
+  readonly sides: ReadonlyMap<string, 'low' | 'high'>;
 }
-export const NO_MEMORY: OverlayMemory = { placed: [], anchors: new Map() };
+export const NO_MEMORY: OverlayMemory = { placed: [], anchors: new Map(), sides: new Map() };
 
 export interface Overlay {
   readonly shapes: readonly Shape[];
@@ -90,12 +94,17 @@ export const overlayOf = (input: OverlayInput): Overlay => {
     eye,
     input.before.anchors,
   );
+  const sides = new Map<string, 'low' | 'high'>();
   const items: { label: LabelText; item: LabelItem }[] = input.labels.flatMap((label) => {
     const anchor = label.tag === null ? anchors.get(label.id as BoneId) : herePoint;
     if (anchor == null) return [];
     const at = toScreen(anchor);
     const outside = at[0] < INSIDE || at[1] < INSIDE || at[0] > size.width - INSIDE || at[1] > size.height - INSIDE;
-    return outside ? [] : [{ label, item: itemOf(label, at, fonts, input.measure) }];
+    if (outside) return [];
+    const known = input.atRest ? undefined : input.before.sides.get(label.id);
+    const prefer = known ?? clearerSide(mesh, camera, size, mirrored, input.mode, at);
+    sides.set(label.id, prefer);
+    return [{ label, item: itemOf(label, at, prefer, fonts, input.measure) }];
   });
   const placed = layout(
     items.map(({ item }) => item),
@@ -126,7 +135,7 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   shapes.push(...zoneNumerals(input, toScreen, eye), ...labelled);
   const grip =
     breakAt === null || herePoint === null ? null : { at: toScreen(herePoint), pxPerMm: along(breakAt, toScreen) };
-  return { shapes, grip, memory: { placed, anchors } };
+  return { shapes, grip, memory: { placed, anchors, sides } };
 };
 
 const along = ({ axis, sMm }: BreakScene, toScreen: (p: Vec3) => Point): Point => {

@@ -7,8 +7,10 @@ import type { BoneAxis, Foot } from '../../anatomy/types';
 import { zonesOf } from '../../anatomy/zones';
 import type { BoneId, QuestionId, RegionId } from '../../ids';
 import type { SessionState } from '../../session/types';
-import { add, scale, type Vec3 } from '../../units';
+import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import type { Layer } from '../draw/materials';
+import { firstHit } from '../draw/pick';
+import { plateMesh } from '../draw/plate-mesh';
 import type { Stroke } from '../draw/strokes';
 import type { TokenName } from '../draw/tokens';
 import type { BreakAt, Explanation } from '../types';
@@ -37,10 +39,11 @@ export interface BreakScene {
   readonly acrossMm: number;
 }
 
+/** A screw in the canal, drawn and not measured: its line, head first, and a width that the shaft can hold. mm, foot frame. */
 export interface ScrewScene {
-  readonly axis: BoneAxis;
-  readonly fromMm: number;
-  readonly toMm: number;
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly widthMm: number;
 }
 
 export interface StageScene {
@@ -71,6 +74,25 @@ const breakScene = (foot: Foot, at: BreakAt, axis: BoneAxis, sMm: number): Break
   for (const a of ring)
     for (const b of ring) acrossMm = Math.max(acrossMm, Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]));
   return { at, axis, sMm, lines: breakLines(mesh, axis, sMm, at.direction), centre, acrossMm };
+};
+
+/** The line through the middles of two cuts of the shaft, back to where it leaves the base, and at least 15 mm past the break. */
+const screwScene = (foot: Foot, bone: BoneId, axis: BoneAxis, breakMm: number): ScrewScene | null => {
+  const mesh = meshOf(foot, bone);
+  const shares = [0.42, 0.5, 0.58, 0.66, 0.74];
+  const rings = shares.map((share) => ringAt(mesh, axis, share * axis.lengthMm));
+  if (rings.some((ring) => ring.length === 0)) return null;
+  const middles = rings.map(middleOf);
+  const [first, last] = [middles[0], middles.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const along = normalize(subtract(last, first));
+  const narrowest = Math.min(
+    ...rings.map((ring, i) => Math.min(...ring.map((p) => length(subtract(p, middles[i] ?? p))))),
+  );
+  const hit = firstHit(plateMesh(new Map([[bone, mesh]])), subtract(first, scale(along, axis.lengthMm)), along);
+  const from = hit?.point ?? first;
+  const toMm = Math.min(0.85 * axis.lengthMm, Math.max(0.66 * axis.lengthMm, breakMm + 15));
+  return { from, to: add(from, scale(along, toMm)), widthMm: Math.max(2.4, 1.15 * narrowest) };
 };
 
 const middleOf = (ring: readonly Vec3[]): Vec3 =>
@@ -165,9 +187,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     dimOthers: question !== 'how',
     borders: question === 'where' ? zoneStrokes(foot, bone, axis, inner) : [],
     breakAt: at === null || sMm === null ? null : breakScene(foot, at, axis, sMm),
-    screw: screwed
-      ? { axis, fromMm: 0, toMm: Math.min(0.82 * axis.lengthMm, Math.max(0.62 * axis.lengthMm, (sMm ?? 0) + 15)) }
-      : null,
+    screw: screwed ? screwScene(foot, bone, axis, sMm ?? 0) : null,
   };
 };
 
