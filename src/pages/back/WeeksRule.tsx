@@ -1,0 +1,88 @@
+/**
+ * The foot-rule again, as an axis in weeks since the start: a bracket for each stage and a thick bar for each published range of
+ * one endpoint. A stage without an end in the sources ends in an open stroke.
+ */
+import { scaleLinear } from 'd3-scale';
+import type { FindingOf } from '../findings';
+import { usePages, useSession } from '../context';
+
+interface Properties {
+  readonly stages: readonly FindingOf<'stageUsual'>[];
+  readonly ranges: readonly FindingOf<'backRange'>[];
+}
+
+const WIDTH = 360;
+const ROW = 26;
+const TOP = 8;
+const TICK_EVERY = 4;
+
+const spanOf = (quantity: { readonly value: number; readonly lowHigh?: readonly [number, number] }) =>
+  quantity.lowHigh ?? ([quantity.value, quantity.value] as const);
+
+export const WeeksRule = ({ stages, ranges }: Properties) => {
+  const { say } = usePages();
+  const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
+  const name = (id: string): string => {
+    const stage = content.stages.find((each) => each.id === id);
+    return (reader === 'patient' ? stage?.plain : stage?.term) ?? id;
+  };
+  const timed = stages.filter((stage) => stage.message.args.weeks !== null);
+  const spans = timed.map((stage) => spanOf(stage.message.args.weeks ?? { value: 0 }));
+  const ends = [...spans, ...ranges.map((range) => spanOf(range.message.args.weeks))].map(([, high]) => high);
+  const last = Math.ceil((Math.max(...ends, TICK_EVERY) + 1) / TICK_EVERY) * TICK_EVERY;
+  const x = scaleLinear([0, last], [8, WIDTH - 8]);
+  const ruleY = TOP + timed.length * ROW + 10;
+  const height = ruleY + 34 + ranges.length * ROW;
+  const weeks = Array.from({ length: last + 1 }, (_, week) => week);
+  return (
+    <figure className="weeks">
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} aria-hidden="true">
+        {timed.map((stage, index) => {
+          const [from, to] = spans[index] ?? [0, 0];
+          const y = TOP + index * ROW + 18;
+          const open = stage.message.args.openEnded;
+          const right = Math.max(x(to), x(from) + 6);
+          const anchorEnd = x(from) > WIDTH * 0.55;
+          return (
+            <g key={stage.id}>
+              <path className="bracket" d={`M${x(from)} ${y + 5}V${y}H${right}${open ? 'h6' : 'v5'}`} />
+              {open && <path className="bracket-open" d={`M${right} ${y}H${WIDTH - 4}`} />}
+              <text x={anchorEnd ? right : x(from)} y={y - 4} textAnchor={anchorEnd ? 'end' : 'start'}>
+                {stage.message.args.number}. {name(stage.message.args.stage)}
+              </text>
+            </g>
+          );
+        })}
+        <path className="rule-line" d={`M${x(0)} ${ruleY}H${x(last)}`} />
+        {weeks.map((week) => (
+          <path
+            key={week}
+            className={week % TICK_EVERY === 0 ? 'rule-line' : 'rule-tick'}
+            d={`M${x(week)} ${ruleY}v${week % TICK_EVERY === 0 ? 10 : 5}`}
+          />
+        ))}
+        {weeks
+          .filter((week) => week % TICK_EVERY === 0)
+          .map((week) => (
+            <text key={week} x={x(week)} y={ruleY + 24} textAnchor="middle">
+              {week}
+            </text>
+          ))}
+        {ranges.map((range, index) => {
+          const [from, to] = spanOf(range.message.args.weeks);
+          const y = ruleY + 34 + index * ROW;
+          return (
+            <g key={range.id}>
+              <path className="range-bar" d={`M${x(from)} ${y}H${Math.max(x(to), x(from) + 3)}`} />
+              <text x={x(from)} y={y + 17}>
+                {say(`endpoint.${range.message.args.endpoint.replace(' ', '')}`)}
+              </text>
+            </g>
+          );
+        })}
+      </svg>
+      <figcaption className="small-print">{say('back.rule')}</figcaption>
+    </figure>
+  );
+};

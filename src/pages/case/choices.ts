@@ -1,0 +1,51 @@
+/** The choices a subject offers, with their words: names from content, closed lists from the words of the screens. */
+import { AGE_BANDS, FOLLOW_UP_FINDINGS, type Subject, subjectValues } from '../../cases';
+import type { Content } from '../../content/schema';
+import type { Reader } from '../../ids';
+import type { Say } from '../words';
+
+export interface Choice {
+  readonly value: string;
+  readonly text: string;
+}
+
+/** Values of closed lists may hold spaces; keys of words may not. */
+export const wordKey = (value: string): string =>
+  value.replace(/[^A-Za-z0-9]+(\w)/g, (_, letter: string) => letter.toUpperCase());
+
+export const choicesFor = (content: Content, subject: Subject, reader: Reader, say: Say): readonly Choice[] => {
+  const named = (list: readonly { readonly id: string; readonly term: string; readonly plain?: string }[]) =>
+    list.map((item) => ({ value: item.id, text: (reader === 'patient' ? item.plain : undefined) ?? item.term }));
+  const closed = (list: readonly string[], prefix: string) =>
+    list.map((value) => ({ value, text: say(`${prefix}.${wordKey(value)}`) }));
+  switch (subject) {
+    case 'bone':
+      return named([...content.bones].sort((a, b) => a.order - b.order));
+    case 'place':
+      return named(content.regions.filter((region) => region.kind === 'zone'));
+    case 'injury':
+      return named(content.injuries);
+    case 'mechanism':
+      return named(content.mechanisms);
+    case 'treatment':
+      return named(content.options);
+    case 'activity':
+      return named(content.activities);
+    case 'riskFactor':
+      return named(content.factors);
+    case 'side':
+    case 'direction':
+    case 'onset':
+    case 'footShape':
+    case 'level':
+      return closed(subjectValues[subject].options, subject);
+    case 'followUp':
+      return closed(FOLLOW_UP_FINDINGS, 'followUp');
+    case 'ageBand':
+      return AGE_BANDS.map((value) => ({ value, text: say('ageBand.years', { band: value }) }));
+    case 'displacement':
+      return closed(['yes', 'no'], 'displaced');
+    default:
+      return [];
+  }
+};

@@ -1,0 +1,41 @@
+/** What every screen needs: the session, the words, the address and what the app lends it from layers pages may not import. */
+import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
+import type { CaseFile } from '../cases/schema';
+import type { QuestionId } from '../ids';
+import type { Session, SessionState } from '../session/types';
+import type { StillText } from './lent';
+import type { Address } from './places';
+import type { Say } from './words';
+
+export interface PagesValue {
+  readonly session: Session;
+  readonly say: Say;
+  readonly address: Address;
+  readonly go: (patch: Partial<Address>) => void;
+  readonly hrefOf: (patch: Partial<Address>) => string;
+  /** Says a short message to a screen reader and shows it for a moment. */
+  readonly announce: (text: string) => void;
+  /** The lazily loaded 3D figure. */
+  readonly stage: ReactNode;
+  /** A picture of a question, made off screen; null where the device can draw none. */
+  readonly drawStill: ((question: QuestionId, use: 'screen' | 'paper', text: StillText) => Promise<Blob | null>) | null;
+  readonly demoCase: (id: string) => CaseFile | null;
+}
+
+const PagesContext = createContext<PagesValue | null>(null);
+export const PagesProvider = PagesContext.Provider;
+
+export const usePages = (): PagesValue => {
+  const value = useContext(PagesContext);
+  if (value === null) throw new Error('a screen was drawn outside PagesProvider');
+  return value;
+};
+
+export const useWords = (): Say => usePages().say;
+export const useCommands = () => usePages().session.commands;
+
+/** One part of the session's state; the selector must return a stored value, not a new object. */
+export const useSession = <T,>(select: (state: SessionState) => T): T => {
+  const { session } = usePages();
+  return useSyncExternalStore(session.subscribe, () => select(session.getState()));
+};

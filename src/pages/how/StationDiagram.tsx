@@ -1,0 +1,174 @@
+/**
+ * Forces and stress along the bone, from the model's own stations: axial force, shear, bending, torsion and the two extreme
+ * stresses over the distance from the tip. Lines are d3's; the numbers stand in a table behind the drawing.
+ */
+import { scaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+import { useId } from 'react';
+import type { Explanation } from '../../explain/types';
+import type { Station, StationTable } from '../../mechanics/types';
+import { usePages, useSession } from '../context';
+import { Disclosure } from '../parts/Disclosure';
+
+interface Row {
+  readonly key: string;
+  readonly unit: string;
+  /** One or two lines: the first solid, the second dashed. */
+  readonly lines: readonly ((station: Station) => number)[];
+}
+
+/** Bending is shown in N m: the model's N mm have three figures too many to read. */
+const NMM_PER_NM = 1000;
+
+const ROWS: readonly Row[] = [
+  { key: 'axial', unit: 'N', lines: [(s) => s.axialN] },
+  { key: 'shear', unit: 'N', lines: [(s) => s.shearDorsalN, (s) => s.shearLateralN] },
+  {
+    key: 'bending',
+    unit: 'Nm',
+    lines: [(s) => s.bendingUpDownNmm / NMM_PER_NM, (s) => s.bendingSidewaysNmm / NMM_PER_NM],
+  },
+  { key: 'torsion', unit: 'Nm', lines: [(s) => s.torsionNmm / NMM_PER_NM] },
+  { key: 'stress', unit: 'MPa', lines: [(s) => s.tensionMPa, (s) => s.compressionMPa] },
+];
+
+const WIDTH = 360;
+const LEFT = 52;
+const HEIGHT = 64;
+
+const spread = (values: readonly number[]): readonly [number, number] => {
+  const low = Math.min(0, ...values);
+  const high = Math.max(0, ...values);
+  return high - low < 1e-9 ? [-1, 1] : [low, high];
+};
+
+interface StripProperties {
+  readonly row: Row;
+  readonly table: StationTable;
+  readonly explanation: Explanation;
+}
+
+const Strip = ({ row, table, explanation }: StripProperties) => {
+  const { say } = usePages();
+  const hatch = useId();
+  const { stations } = table;
+  const last = stations.at(-1)?.sMm ?? 1;
+  const x = scaleLinear([0, last], [LEFT, WIDTH - 6]);
+  const [low, high] = spread(stations.flatMap((station) => row.lines.map((of) => of(station))));
+  const y = scaleLinear([low, high], [HEIGHT - 8, 8]);
+  const outside = stations.filter((station) => station.outsideBeamTheory);
+  const step = stations.length > 1 ? last / (stations.length - 1) : last;
+  const isStress = row.key === 'stress';
+  return (
+    <>
+      <p className="strip-title">
+        {say(`stations.${row.key}`)} <span className="small-print">{say(`unit.${row.unit}`)}</span>
+      </p>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className="strip" aria-hidden="true">
+        <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse">
+          <path className="hatch hatch-thin" d="M0 6L6 0M-1 1L1 -1M5 7L7 5" />
+        </pattern>
+        {outside.map((station) => (
+          <rect
+            key={station.sMm}
+            x={x(station.sMm - step / 2)}
+            y="0"
+            width={Math.max(0, x(step) - x(0)) + 0.3}
+            height={HEIGHT}
+            fill={`url(#${hatch})`}
+          />
+        ))}
+        {explanation.zones.slice(1).map((zone) => (
+          <path key={zone.region} className="strip-zone" d={`M${x(zone.fromMm)} 0V${HEIGHT}`} />
+        ))}
+        <path className="strip-axis" d={`M${LEFT} ${y(0)}H${WIDTH - 6}`} />
+        {row.lines.map((of, index) => (
+          <path
+            key={index === 0 ? 'first' : 'second'}
+            className={index === 0 ? 'strip-line' : 'strip-line strip-line-second'}
+            d={line<Station>((station) => x(station.sMm), (station) => y(of(station)))([...stations]) ?? ''}
+          />
+        ))}
+        {explanation.breakAt !== null && (
+          <path className="strip-break" d={`M${x(explanation.breakAt.sMm)} 0V${HEIGHT}`} />
+        )}
+        {isStress && (
+          <>
+            <circle className="strip-peak" cx={x(table.peakTension.sMm)} cy={y(table.peakTension.mpa)} r="4" />
+            <circle className="strip-peak" cx={x(table.peakCompression.sMm)} cy={y(table.peakCompression.mpa)} r="4" />
+          </>
+        )}
+        <text x={LEFT - 6} y={y(high) + 5} textAnchor="end">
+          {high.toFixed(Math.abs(high) < 10 ? 1 : 0)}
+        </text>
+        <text x={LEFT - 6} y={y(low) + 3} textAnchor="end">
+          {low.toFixed(Math.abs(low) < 10 ? 1 : 0)}
+        </text>
+      </svg>
+    </>
+  );
+};
+
+const Numbers = ({ table }: { readonly table: StationTable }) => {
+  const { say } = usePages();
+  return (
+    <div className="wide-table">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard */}
+      <div className="scroll" tabIndex={0} role="region" aria-label={say('stations.table')}>
+        <table>
+          <caption>{say('stations.table')}</caption>
+          <thead>
+            <tr>
+              {['from', 'axial', 'shearUp', 'shearSide', 'bendUp', 'bendSide', 'torsion', 'tension', 'compression'].map(
+                (key) => (
+                  <th key={key} scope="col">
+                    {say(`stations.column.${key}`)}
+                  </th>
+                ),
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            {table.stations.map((s) => (
+              <tr key={s.sMm}>
+                <th scope="row">{s.sMm.toFixed(1)}</th>
+                <td>{s.axialN.toFixed(0)}</td>
+                <td>{s.shearDorsalN.toFixed(0)}</td>
+                <td>{s.shearLateralN.toFixed(0)}</td>
+                <td>{(s.bendingUpDownNmm / NMM_PER_NM).toFixed(2)}</td>
+                <td>{(s.bendingSidewaysNmm / NMM_PER_NM).toFixed(2)}</td>
+                <td>{(s.torsionNmm / NMM_PER_NM).toFixed(2)}</td>
+                <td>{s.outsideBeamTheory ? say('stations.outside') : s.tensionMPa.toFixed(0)}</td>
+                <td>{s.outsideBeamTheory ? say('stations.outside') : s.compressionMPa.toFixed(0)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </div>
+  );
+};
+
+export const StationDiagram = () => {
+  const { say } = usePages();
+  const explanation = useSession((state) => state.explanation);
+  const table = explanation?.stations ?? null;
+  if (explanation === null || table === null) return <p>{say('stations.none')}</p>;
+  return (
+    <div>
+      <p className="small-print">{say('stations.what')}</p>
+      {ROWS.map((row) => (
+        <Strip key={row.key} row={row} table={table} explanation={explanation} />
+      ))}
+      <ul className="legend legend-lines small-print">
+        <li>{say('stations.key.peak')}</li>
+        <li>{say('stations.key.break')}</li>
+        <li>{say('stations.key.zones')}</li>
+        <li>{say('stations.key.second')}</li>
+      </ul>
+      <Disclosure title={say('stations.numbers')}>
+        <Numbers table={table} />
+      </Disclosure>
+    </div>
+  );
+};

@@ -1,0 +1,192 @@
+/** What the drawing's signs mean, drawn with the same pitch as on the bone, each with its word. */
+import { type ReactNode, useId } from 'react';
+import type { QuestionId } from '../../ids';
+import { FEEDING_STATES, type FeedingState } from '../../perfusion/types';
+import { usePages, useSession } from '../context';
+import { Stamp } from '../parts/Stamp';
+
+const WIDTH = 34;
+const HEIGHT = 20;
+/** Spacing of the zone hatch on the bone, px. */
+const PITCH = 6;
+const RAMP = [1, 2, 3, 4, 5, 6] as const;
+
+const Swatch = ({ children }: { readonly children: ReactNode }) => (
+  <svg className="swatch" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} width={WIDTH} height={HEIGHT} aria-hidden="true">
+    {children}
+    <rect className="swatch-edge" x="0.5" y="0.5" width={WIDTH - 1} height={HEIGHT - 1} />
+  </svg>
+);
+
+const slant = (up: boolean): string =>
+  Array.from({ length: Math.ceil((WIDTH + HEIGHT) / PITCH) }, (_, index) => {
+    const x = index * PITCH - HEIGHT / 2;
+    return up ? `M${x - HEIGHT / 2} ${HEIGHT}L${x + HEIGHT / 2} 0` : `M${x - HEIGHT / 2} 0L${x + HEIGHT / 2} ${HEIGHT}`;
+  }).join('');
+
+const Zones = () => {
+  const { say } = usePages();
+  const paths = [slant(true), slant(true) + slant(false), slant(false)];
+  return (
+    <ul className="legend">
+      {paths.map((path, index) => (
+        <li key={path}>
+          <Swatch>
+            <path className="hatch" d={path} />
+          </Swatch>
+          {say('legend.zone', { number: index + 1 })}
+        </li>
+      ))}
+      <BreakSign />
+    </ul>
+  );
+};
+
+const BreakSign = () => {
+  const { say } = usePages();
+  return (
+    <li>
+      <Swatch>
+        <path className="saw" d="M2 13L7 7L12 13L17 7L22 13L27 7L32 13" />
+      </Swatch>
+      {say('legend.break')}
+    </li>
+  );
+};
+
+/** Dots a swatch for each feeding state: the fewer ways in, the fewer dots; none is bare. */
+const DOTS: Readonly<Record<FeedingState, { readonly step: number; readonly radius: number } | null>> = {
+  asBefore: { step: 5, radius: 1.5 },
+  mainCut: { step: 7, radius: 1.35 },
+  borderOnly: { step: 10, radius: 1.2 },
+  none: null,
+};
+
+const Dots = ({ state }: { readonly state: FeedingState }) => {
+  const dots = DOTS[state];
+  const id = useId();
+  if (dots === null) return null;
+  return (
+    <>
+      <pattern id={id} width={dots.step} height={dots.step} patternUnits="userSpaceOnUse" patternTransform="rotate(30)">
+        <circle className="dot" cx={dots.step / 2} cy={dots.step / 2} r={dots.radius} />
+      </pattern>
+      <rect width={WIDTH} height={HEIGHT} fill={`url(#${id})`} />
+    </>
+  );
+};
+
+const Feeding = () => {
+  const { say } = usePages();
+  return (
+    <ul className="legend legend-lines">
+      {FEEDING_STATES.map((state) => (
+        <li key={state}>
+          <Swatch>
+            <Dots state={state} />
+          </Swatch>
+          {say(`feeding.${state}`)}
+        </li>
+      ))}
+      <BreakSign />
+    </ul>
+  );
+};
+
+const Stress = () => {
+  const { say } = usePages();
+  const stations = useSession((state) => state.explanation?.stations ?? null);
+  if (stations === null) return <p className="small-print">{say('legend.noStress')}</p>;
+  const most = Math.max(stations.peakTension.mpa, Math.abs(stations.peakCompression.mpa));
+  return (
+    <div>
+      <svg className="ramp" viewBox="0 0 348 46" role="img" aria-label={say('legend.stressLabel', { most: Math.round(most) })}>
+        {RAMP.map((step) => (
+          <rect key={step} x={(step - 1) * 56 + 1} y="1" width="56" height="16" className={`step-${step}`} />
+        ))}
+        {[0, ...RAMP].map((border) => (
+          <text key={border} x={border * 56 + 1} y="34" textAnchor={border === 0 ? 'start' : 'middle'}>
+            {Math.round((most * border) / 6)}
+          </text>
+        ))}
+      </svg>
+      <p className="small-print">{say('legend.stress')}</p>
+      <ul className="legend">
+        <li>
+          <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
+            <path className="cord" d="M6 6.5H38M6 10H38M6 13.5H38M7 5L1 10L7 15M37 5L43 10L37 15" />
+          </svg>
+          {say('legend.pulled')}
+        </li>
+        <li>
+          <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
+            <path className="blocks" d="M1 5h9v10h-9zM12.5 5h9v10h-9zM24 5h9v10h-9zM35.5 5h8v10h-8z" />
+          </svg>
+          {say('legend.pressed')}
+        </li>
+        <li>
+          <Swatch>
+            <path className="hatch" d={slant(true)} />
+          </Swatch>
+          {say('legend.outside')}
+        </li>
+      </ul>
+    </div>
+  );
+};
+
+const Screw = () => {
+  const { say } = usePages();
+  return (
+    <ul className="legend">
+      <li>
+        <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
+          <path className="screw" d="M8 7.5H42V12.5H8M16 6V14M21 6V14M26 6V14M31 6V14M36 6V14" />
+          <path className="screw-head" d="M2 4h6v12h-6z" />
+        </svg>
+        {say('legend.screw')}
+      </li>
+    </ul>
+  );
+};
+
+export const Legend = ({ question }: { readonly question: QuestionId }) => {
+  const { say } = usePages();
+  const zones = useSession((state) => state.explanation?.zones ?? null);
+  const body =
+    question === 'where' ? (
+      zones !== null && zones.length > 0 && <Zones />
+    ) : question === 'how' ? (
+      <Stress />
+    ) : question === 'why' ? (
+      <Feeding />
+    ) : question === 'options' ? (
+      <Screw />
+    ) : null;
+  if (!body) return null;
+  return (
+    <section className="legend-box" aria-label={say('legend.label')}>
+      {body}
+    </section>
+  );
+};
+
+export const Marks = () => {
+  const { say } = usePages();
+  return (
+    <section className="legend-box" aria-label={say('marks.label')}>
+      <p className="marks">
+        <Stamp kind="reported" worded />
+        <Stamp kind="confirmed" worded />
+        <Stamp kind="inferred" worded />
+      </p>
+      <p className="marks" aria-hidden="true">
+        <span className="known-seen">{say('mark.seen')}</span>
+        <span className="known-weak">{say('mark.weak')}</span>
+        <span className="known-practice">{say('mark.practice')}</span>
+        <span className="known-memory">{say('mark.memory')}</span>
+      </p>
+      <p className="small-print">{say('marks.what')}</p>
+    </section>
+  );
+};

@@ -1,0 +1,77 @@
+/** The note beside the plate: one question, one sentence, at most three stamped claims, and depth on request. */
+import { useMemo } from 'react';
+import { QUESTION_IDS } from '../../ids';
+import { type QuestionWords, wordQuestion } from '../../wording';
+import { usePages, useSession } from '../context';
+import { Disclosure } from '../parts/Disclosure';
+import { Runs } from '../parts/Runs';
+import { BoneCard, BoneList } from './BoneList';
+import { Cautions, Disclaimer } from './Cautions';
+import { ClaimLines, Lines } from './Lines';
+import { HowDoYouKnow } from './HowDoYouKnow';
+import { Legend, Marks } from './Legend';
+import { PictureInWords } from './PictureInWords';
+import { Depth } from './Depth';
+import { WhatIfBanner } from './WhatIfBanner';
+
+/** More than this many claims beside a picture are not read; the rest is one press away. */
+const CLAIMS_SHOWN = 3;
+
+export const useQuestionWords = (): QuestionWords | null => {
+  const content = useSession((state) => state.content);
+  const explanation = useSession((state) => state.explanation);
+  const question = useSession((state) => state.question);
+  const reader = useSession((state) => state.reader);
+  return useMemo(
+    () => (explanation === null ? null : wordQuestion(content, explanation, question, reader)),
+    [content, explanation, question, reader],
+  );
+};
+
+export const QuestionHead = () => {
+  const { say } = usePages();
+  const question = useSession((state) => state.question);
+  const words = useQuestionWords();
+  return (
+    <>
+      <p className="question-count">{say('note.count', { number: QUESTION_IDS.indexOf(question) + 1 })}</p>
+      <h1 className="question-title" tabIndex={-1}>
+        {words?.title ?? say(`question.${question}`)}
+      </h1>
+      <p className="one-sentence">{words === null ? say('note.working') : <Runs runs={words.sentence.runs} />}</p>
+    </>
+  );
+};
+
+export const Note = () => {
+  const { say } = usePages();
+  const words = useQuestionWords();
+  const question = useSession((state) => state.question);
+  const claims = words?.claims ?? [];
+  const more = words === null ? [] : [...claims.slice(CLAIMS_SHOWN), ...words.more];
+  return (
+    <>
+      <WhatIfBanner />
+      <QuestionHead />
+      <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
+      <Cautions question={question} />
+      <BoneCard />
+      <Depth question={question} />
+      <div className="folds">
+        {more.length > 0 && (
+          <Disclosure title={say('note.more')}>
+            <Lines sentences={more} />
+          </Disclosure>
+        )}
+        <Disclosure title={say('note.how')}>
+          <HowDoYouKnow question={question} />
+        </Disclosure>
+        <BoneList />
+        <PictureInWords />
+      </div>
+      <Legend question={question} />
+      <Marks />
+      <Disclaimer />
+    </>
+  );
+};

@@ -1,0 +1,103 @@
+/** Study arms as printed: arms of one trial together, with who was studied and how surely it was read. */
+import type { ArmFigures } from '../../explain/messages';
+import { sourceLine } from '../../wording';
+import { usePages, useSession } from '../context';
+import { findingsOf } from '../findings';
+import { Known } from '../parts/Runs';
+
+const number = (value: number): string => String(Math.round(value * 10) / 10);
+
+const Time = ({ arm }: { readonly arm: ArmFigures }) => {
+  const { say } = usePages();
+  if (arm.time === null) return <>{say('studies.notCounted')}</>;
+  const { weeks, endpoint, centre } = arm.time;
+  const span = weeks.lowHigh === undefined ? '' : ` (${number(weeks.lowHigh[0])}–${number(weeks.lowHigh[1])})`;
+  return (
+    <>
+      <Known mark={arm.mark}>{say('studies.weeks', { weeks: number(weeks.value) + span })}</Known>{' '}
+      {say('studies.to', { centre: say(`centre.${centre}`), endpoint: say(`endpoint.${endpoint.replace(' ', '')}`) })}
+    </>
+  );
+};
+
+const Event = ({ arm }: { readonly arm: ArmFigures }) => {
+  const { say } = usePages();
+  if (arm.event === null) return <>{say('studies.notCounted')}</>;
+  const { what, count, of, percent } = arm.event;
+  const figure =
+    count !== null && of !== null
+      ? say('studies.countOf', { count, of })
+      : percent !== null
+        ? say('studies.percent', { percent: number(percent) })
+        : say('studies.notCounted');
+  return (
+    <>
+      {say(`event.${what}`)} <Known mark={arm.mark}>{figure}</Known>
+    </>
+  );
+};
+
+export const Studies = () => {
+  const { say } = usePages();
+  const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
+  const explanation = useSession((state) => state.explanation);
+  const trials = findingsOf(explanation, 'trialArms');
+  if (trials.length === 0) return null;
+  const optionName = (arm: ArmFigures): string => {
+    const option = content.options.find((each) => each.id === arm.option);
+    return (reader === 'patient' ? option?.plain : option?.term) ?? arm.option;
+  };
+  const sourceText = (arm: ArmFigures): string => {
+    const source = content.sources.find((each) => each.id === arm.source);
+    return source === undefined ? '' : sourceLine(source);
+  };
+  return (
+    <>
+      <h2>{say('studies.title')}</h2>
+      <p className="small-print">{say('studies.note')}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard */}
+      <div className="scroll" tabIndex={0} role="region" aria-label={say('studies.title')}>
+        <table className="studies">
+          <caption className="unseen">{say('studies.title')}</caption>
+          <thead>
+            <tr>
+              {['option', 'who', 'people', 'event', 'time'].map((key) => (
+                <th key={key} scope="col">
+                  {say(`studies.column.${key}`)}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          {trials.map((finding) => (
+            <tbody key={finding.id}>
+              <tr className="trial-row">
+                <th colSpan={5} scope="rowgroup">
+                  {say(`design.${finding.message.args.design}`)}.{' '}
+                  <span className="small-print">
+                    {[...new Set(finding.message.args.arms.map(sourceText))].join(' ')}
+                  </span>
+                </th>
+              </tr>
+              {finding.message.args.arms.map((arm) => (
+                <tr key={arm.study}>
+                  <th scope="row">{optionName(arm)}</th>
+                  <td>
+                    {arm.population}. {say(`level.${arm.level}`)}.
+                  </td>
+                  <td>{arm.n ?? say('studies.notCounted')}</td>
+                  <td>
+                    <Event arm={arm} />
+                  </td>
+                  <td>
+                    <Time arm={arm} />
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          ))}
+        </table>
+      </div>
+    </>
+  );
+};

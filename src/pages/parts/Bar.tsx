@@ -1,0 +1,81 @@
+/** The bar: name, which case, who is listening, and where to go. On a phone everything but one button is in the panel. */
+import type { ReactNode } from 'react';
+import { READERS } from '../../ids';
+import { usePages, useSession } from '../context';
+import type { Page } from '../places';
+import { CasePanel } from './CasePanel';
+import { sideWords } from './Plate';
+
+const RuleMark = () => (
+  <svg className="rule-mark" viewBox="0 0 28 9" width="28" height="9" aria-hidden="true" focusable="false">
+    <path d="M1 1V8H27V1M6 8V4M11 8V4M16 8V4M21 8V4" />
+  </svg>
+);
+
+export const PageLink = ({ page, children }: { readonly page: Page; readonly children: ReactNode }) => {
+  const { hrefOf, address } = usePages();
+  return (
+    <a className="button" href={hrefOf({ page })} aria-current={address.page === page ? 'page' : undefined}>
+      {children}
+    </a>
+  );
+};
+
+export const ReaderChoice = ({ name }: { readonly name: string }) => {
+  const { say, session } = usePages();
+  const reader = useSession((state) => state.reader);
+  return (
+    <fieldset className="segments">
+      <legend className="unseen">{say('reader.label')}</legend>
+      {READERS.map((each) => (
+        <label key={each}>
+          <input
+            type="radio"
+            name={name}
+            value={each}
+            checked={each === reader}
+            onChange={() => session.commands.setReader(each)}
+          />
+          <span>{say(`reader.${each}`)}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+const CaseLine = () => {
+  const { say } = usePages();
+  const file = useSession((state) => state.file);
+  const explanation = useSession((state) => state.explanation);
+  const kind = file.demo ? 'bar.invented' : file.claims.length === 0 ? 'bar.empty' : 'bar.own';
+  return (
+    <p className="case-line">
+      {say('bar.caseLine', { kind: say(kind), side: sideWords(explanation, say).toLowerCase() })}
+    </p>
+  );
+};
+
+export const Bar = () => {
+  const { say, address, hrefOf } = usePages();
+  return (
+    <header className="bar">
+      <a className="brand" href={hrefOf({ page: 'explain' })}>
+        {say('app.name')} <RuleMark />
+      </a>
+      <CaseLine />
+      <div className="bar-reader">
+        <ReaderChoice name="reader-bar" />
+      </div>
+      <nav className="bar-links" aria-label={say('bar.label')}>
+        {address.page !== 'explain' && <PageLink page="explain">{say('bar.explain')}</PageLink>}
+        <PageLink page="show">{say('bar.show')}</PageLink>
+        <span className="bar-wide">
+          <PageLink page="say">{say('bar.say')}</PageLink>
+          <PageLink page="hand">{say('bar.hand')}</PageLink>
+          <PageLink page="ask">{say('bar.ask')}</PageLink>
+        </span>
+      </nav>
+      <CasePanel />
+    </header>
+  );
+};

@@ -1,0 +1,160 @@
+/** Everything about the case as a thing to keep or lose, and how the screen looks. A native popover. */
+import { useId, useRef, useState } from 'react';
+import { THEMES } from '../../session/types';
+import { writeCase } from '../../cases';
+import { saveCaseFile } from '../case/save-file';
+import { usePages, useSession } from '../context';
+import { DEMOS } from '../places';
+import { PageLink, ReaderChoice } from './Bar';
+import { FinishDialog } from './FinishDialog';
+
+/** Above this a file is refused by the reader of case files; here it is not even read into memory. */
+const MOST_BYTES = 2 * 1024 * 1024;
+
+const OpenFile = ({ onDone }: { readonly onDone: () => void }) => {
+  const { say, session, go } = usePages();
+  const read = async (input: HTMLInputElement) => {
+    const file = input.files?.[0];
+    if (file === undefined) return;
+    // One byte more than allowed is enough for the reader to say that the file is too large.
+    const text = await file.slice(0, MOST_BYTES + 1).text();
+    input.value = '';
+    session.commands.openText(text);
+    if (session.getState().problem === null) go({ page: 'explain', demo: null });
+    onDone();
+  };
+  return (
+    <label className="button file-button">
+      {say('panel.open')}
+      <input
+        type="file"
+        className="unseen"
+        accept=".json,application/json"
+        onChange={(event) => void read(event.currentTarget)}
+      />
+    </label>
+  );
+};
+
+const Demos = () => {
+  const { say, session, demoCase, go } = usePages();
+  return (
+    <section>
+      <h2>{say('panel.demos')}</h2>
+      <p className="small-print">{say('panel.demosNote')}</p>
+      {DEMOS.map((demo) => (
+        <button
+          key={demo}
+          type="button"
+          className="choice"
+          onClick={() => {
+            const file = demoCase(demo);
+            if (file === null) return;
+            session.commands.openCase(file);
+            go({ page: 'explain', question: 'where', demo });
+          }}
+        >
+          {say(`demo.${demo.replace('demo-', '').replace('-', '')}`)}
+        </button>
+      ))}
+    </section>
+  );
+};
+
+const Looks = () => {
+  const { say, session } = usePages();
+  const theme = useSession((state) => state.theme);
+  return (
+    <fieldset className="plain-choices">
+      <legend>{say('panel.look')}</legend>
+      {THEMES.map((each) => (
+        <label key={each}>
+          <input
+            type="radio"
+            name="look"
+            checked={each === theme}
+            onChange={() => session.commands.setTheme(each)}
+          />{' '}
+          {say(`theme.${each}`)}
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+export const CasePanel = () => {
+  const { say, session, go } = usePages();
+  const keep = useSession((state) => state.keepOnDevice);
+  const file = useSession((state) => state.file);
+  const id = useId();
+  const panel = useRef<HTMLDivElement>(null);
+  const [finishing, setFinishing] = useState(false);
+  const close = () => panel.current?.hidePopover();
+  const fresh = () => {
+    session.commands.newCase();
+    go({ page: 'new', question: 'where', demo: null });
+    close();
+  };
+  return (
+    <>
+      <button type="button" className="button bar-case" popoverTarget={id}>
+        {say('bar.case')}
+      </button>
+      <div
+        id={id}
+        ref={panel}
+        popover="auto"
+        className="panel"
+        onClick={(event) => {
+          if (event.target instanceof HTMLAnchorElement) close();
+        }}
+      >
+        <div className="panel-narrow">
+          <ReaderChoice name="reader-panel" />
+          <nav className="panel-links" aria-label={say('panel.places')}>
+            <PageLink page="say">{say('bar.say')}</PageLink>
+            <PageLink page="hand">{say('bar.hand')}</PageLink>
+            <PageLink page="ask">{say('bar.ask')}</PageLink>
+          </nav>
+        </div>
+        <section>
+          <h2>{say('panel.case')}</h2>
+          <div className="panel-links">
+            <button type="button" className="button button-main" onClick={fresh}>
+              {say('panel.new')}
+            </button>
+            <PageLink page="known">{say('panel.known')}</PageLink>
+            <OpenFile onDone={close} />
+            <button type="button" className="button" onClick={() => saveCaseFile(file, writeCase(file))}>
+              {say('panel.save')}
+            </button>
+          </div>
+        </section>
+        <Demos />
+        <Looks />
+        <section>
+          <h2>{say('panel.device')}</h2>
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={keep}
+              onChange={(event) => session.commands.setKeepOnDevice(event.currentTarget.checked)}
+            />{' '}
+            {say('panel.keep')}
+          </label>
+          <p className="small-print">{say(keep ? 'panel.keepOn' : 'panel.keepOff')}</p>
+          <button type="button" className="button" onClick={() => setFinishing(true)}>
+            {say('panel.finish')}
+          </button>
+        </section>
+      </div>
+      <FinishDialog
+        open={finishing}
+        onClose={() => {
+          setFinishing(false);
+          close();
+        }}
+      />
+    </>
+  );
+};

@@ -1,0 +1,33 @@
+/** The one control that wipes this device. It asks once, wipes, and says that it has. */
+import { useEffect, useId, useRef } from 'react';
+import { usePages } from '../context';
+
+export const FinishDialog = ({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) => {
+  const { say, session, go, announce } = usePages();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    if (open) dialog.current?.showModal();
+    else dialog.current?.close();
+  }, [open]);
+  const finish = async () => {
+    await session.commands.finish();
+    onClose();
+    go({ page: 'explain', question: 'where', demo: null });
+    announce(say('finish.done'));
+  };
+  return (
+    <dialog ref={dialog} aria-labelledby={titleId} onClose={onClose}>
+      <h2 id={titleId}>{say('finish.title')}</h2>
+      <p>{say('finish.what')}</p>
+      <div className="row">
+        <button type="button" className="button" onClick={onClose}>
+          {say('finish.no')}
+        </button>
+        <button type="button" className="button button-main" onClick={() => void finish()}>
+          {say('finish.yes')}
+        </button>
+      </div>
+    </dialog>
+  );
+};
