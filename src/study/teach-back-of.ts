@@ -1,0 +1,6 @@
+/** Teach-back for an explanation: its warning signs are those that the wording layer says apply. */
+import type { Content } from '../content/schema';
+import type { Explanation } from '../explain/types';
+import { cautionsFor } from '../wording';
+import { teachBackFrom } from './teach-back';
+import type { TeachBackItem } from './types';

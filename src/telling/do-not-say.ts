@@ -1,0 +1,18 @@
+/** What not to say on air about this case: the general ones of the content, and those that follow from what is not known. */
+import type { Content } from '../content/schema';
+import type { Explanation } from '../explain/types';
+import { TELLING_PHRASES as P } from './phrases';
+import { cautionsOf } from './worded';
+
+export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Explanation): readonly string[] => {
+  const messages = new Set(explanation.questions.flatMap((q) => q.findings.map((finding) => finding.message.id)));
+  const lines = [
+    ...(explanation.side.state === 'stated' ? [] : [P['doNotSay.side']]),
+    ...(explanation.breakAt?.status === 'confirmed' && !explanation.breakAt.whatIf ? [] : [P['doNotSay.diagnosis']]),
+    ...(messages.has('howUnknown') ? [P['doNotSay.cause']] : []),
+    P['doNotSay.date'],
+    P['doNotSay.person'],
+    ...cautionsOf(content, explanation, 'broadcast', 'do not say').map((caution) => caution.what.broadcast),
+  ];
+  return [...new Set(lines)];
+};

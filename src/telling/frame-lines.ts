@@ -1,0 +1,21 @@
+/** The lines that stand on every telling: side, status of the case, demo, what-if, draft. From the explanation alone. */
+import type { Explanation } from '../explain/types';
+import { statusWord } from '../wording';
+import { fill, TELLING_PHRASES as P } from './phrases';
+
+export const sideLineOf = ({ side }: Pick<Explanation, 'side'>): string => {
+  if (side.state !== 'stated') return P[`side.${side.state}`];
+  return fill(P['side.withStatus'], { side: P[`side.${side.side}`], status: statusWord(side.status) });
+};
+
+export const statusLineOf = ({ breakAt }: Pick<Explanation, 'breakAt'>): string =>
+  breakAt === null ? P['status.none'] : fill(P['status.break'], { status: statusWord(breakAt.status) });
+
+export const isWhatIf = ({ whatIf }: Pick<Explanation, 'whatIf'>): boolean => Object.keys(whatIf).length > 0;
+
+export const whatIfLineOf = (explanation: Pick<Explanation, 'whatIf'>): string | null =>
+  isWhatIf(explanation) ? P.whatIf : null;
+
+export const demoLineOf = ({ demo }: Pick<Explanation, 'demo'>): string | null => (demo ? P.demo : null);
+
+export const draftLineOf = ({ draft }: Pick<Explanation, 'draft'>): string | null => (draft ? P.draft : null);

@@ -1,0 +1,50 @@
+/**
+ * How much text goes on one handout page. The page is the smaller of both papers in each direction: A4 is narrower (210 mm), US
+ * Letter is lower (279 mm). Text is counted in lines of a column; a sentence is taken whole or left out, never cut.
+ *
+ * Letter, margins 11 mm: 257 mm high. Title and side 16, figures 66, captions 8, who to call 16, sources, limits and draft mark
+ * 40: leaves about 110 mm in two columns of 90 mm, that is 2 x 23 lines of 4.76 mm (10 pt on 13.5 pt) of about 50 letters.
+ */
+export const HANDOUT_LIMITS = {
+  columnLetters: 50,
+  columnLines: 46,
+  stages: 6,
+  criteriaPerStage: 2,
+  sources: 4,
+  sourceLetters: 150,
+} as const;
+
+/** A heading takes a line and the space above it. */
+export const HEADING_LINES = 1.6;
+
+/** Lines of a text broken at blanks, as a browser does it. */
+export const linesOf = (text: string, letters: number = HANDOUT_LIMITS.columnLetters): number => {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(/\s+/).filter((w) => w.length > 0)) {
+    const needed = used === 0 ? word.length : used + 1 + word.length;
+    if (needed <= letters) used = needed;
+    else {
+      lines += Math.max(1, Math.ceil(word.length / letters)) - (used === 0 ? 1 : 0);
+      used = word.length % letters || Math.min(word.length, letters);
+    }
+  }
+  return lines;
+};
+
+export interface Wish {
+  readonly key: string;
+  readonly lines: number;
+}
+
+/** Takes wishes in order while there is room; a wish that does not fit is left out and the next one is tried. */
+export const takeWhileRoom = (wishes: readonly Wish[], room: number): ReadonlySet<string> => {
+  let left = room;
+  const taken = new Set<string>();
+  for (const wish of wishes) {
+    if (wish.lines > left) continue;
+    left -= wish.lines;
+    taken.add(wish.key);
+  }
+  return taken;
+};

@@ -1,0 +1,57 @@
+/** The handout of an explanation: patient words, the cautions that apply to it, two figures. */
+import type { Content } from '../content/schema';
+import type { Explanation } from '../explain/types';
+import type { QuestionId } from '../ids';
+import { describePicture, questionTitle } from '../wording';
+import { demoLineOf, draftLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
+import { type Handout, handoutFrom, handoutTitle } from './handout';
+import { shortSource } from './source-short';
+import { cautionsOf } from './worded';
+import { wordedFindings } from './worded-findings';
+
+/** Where it is, and why this spot heals as it does: the two pictures a person takes home. */
+const FIGURES: readonly QuestionId[] = ['where', 'why'];
+
+const partOf = (content: Content, explanation: Explanation): string | null => {
+  const region = content.regions.find((r) => r.id === explanation.breakAt?.region);
+  const bone = content.bones.find((b) => b.id === explanation.bone);
+  return region?.plain ?? bone?.plain ?? null;
+};
+
+export const handoutOf = (content: Content, explanation: Explanation): Handout => {
+  const cautions = (kind: 'red flag' | 'treatment danger' | 'disclaimer' | 'limit') =>
+    cautionsOf(content, explanation, 'patient', kind).map((caution) => caution.what.patient);
+  const title = (question: QuestionId): string => questionTitle(content, question);
+  return handoutFrom({
+    worded: wordedFindings(content, explanation, 'patient'),
+    titles: {
+      where: title('where'),
+      how: title('how'),
+      why: title('why'),
+      options: title('options'),
+      back: title('back'),
+    },
+    frame: {
+      title: handoutTitle(partOf(content, explanation)),
+      sideLine: sideLineOf(explanation),
+      caseLine: statusLineOf(explanation),
+      demoLine: demoLineOf(explanation),
+      whatIfLine: whatIfLineOf(explanation),
+      draftLine: draftLineOf(explanation),
+      warnings: [
+        ...cautions('red flag').map((text) => ({ kind: 'red flag' as const, text })),
+        ...cautions('treatment danger').map((text) => ({ kind: 'treatment danger' as const, text })),
+      ],
+      disclaimers: [...cautions('disclaimer'), ...cautions('limit')],
+      figures: FIGURES.map((question) => ({
+        question,
+        caption: title(question),
+        alt: describePicture(content, explanation, question, 'patient').short,
+      })),
+    },
+    sourceText: (id) => {
+      const source = content.sources.find((s) => s.id === id);
+      return source === undefined ? id : shortSource(source);
+    },
+  });
+};

@@ -1,0 +1,12 @@
+/** What is handed over: a spoken script, a handout, the words of a still. Arrangements of findings; no facts of their own. */
+export type { Handout, HandoutAnswer, HandoutFigure, HandoutStage, HandoutWarning } from './handout';
+export { HANDOUT_LIMITS } from './handout-fit';
+export { handoutOf } from './handout-of';
+export { tellingTemplates } from './phrases';
+export { type Script, type ScriptOptions, scriptOf } from './script';
+export { RATE, SCRIPT_SECONDS, type ScriptSeconds } from './script-fit';
+export type { ScriptLine, Unknown } from './script-lines';
+export { clock, lineStatus, scriptText } from './script-text';
+export { secondsOf, spokenWords } from './spoken';
+export { type Still, stillOf } from './still';
+export * from './still-layout';

@@ -1,0 +1,58 @@
+/**
+ * The fixed lines of the tellings, as data, so that `npm run words` lists them: frames, headings and labels. Sentences about
+ * findings are in `src/wording` only. {braces} are filled with words of the content or of `src/wording`.
+ */
+export const TELLING_PHRASES = {
+  // Every telling
+  'side.right': 'Right foot',
+  'side.left': 'Left foot',
+  'side.notStated': 'Side not stated: drawn as a right foot',
+  'side.contradiction': 'Reports disagree on the side: drawn as a right foot',
+  'side.withStatus': '{side} ({status})',
+  'status.break': 'Place of the injury: {status}',
+  'status.none': 'Place of the injury: not known',
+  demo: 'Invented example, no real person',
+  whatIf: 'What if: this is not what is known of the case',
+  illustration: 'Illustration, not an image of any person',
+  draft: 'Draft: not yet reviewed by a clinician',
+  'source.line': 'Sources: {sources}',
+  'source.none': 'Sources: common practice',
+  'source.more': '{sources} and {count} more',
+  // Script
+  'script.opening': 'In general terms: nobody here has examined this person.',
+  'script.whatIf': 'This is a what-if, not the case.',
+  'script.unknown': 'How this one foot will heal, nobody can know yet.',
+  'script.heading': 'Script, {length} of {seconds} seconds, {rate} words a minute',
+  'script.unknownHeading': 'What we do not know',
+  'script.doNotSayHeading': 'What not to say',
+  'doNotSay.side': 'Do not name a side: it is not known.',
+  'doNotSay.diagnosis': 'Do not say that the bone is broken as a fact: it is not confirmed.',
+  'doNotSay.date': 'Do not give a day for the return: give the weeks, and say whose weeks they were.',
+  'doNotSay.cause': 'Do not say what caused it: how it happened is not known.',
+  'doNotSay.person': 'Do not guess at the person behind the case: say only what is reported or confirmed.',
+  // Handout
+  'handout.title': 'Your foot: {part}',
+  'handout.titleNoPart': 'Your foot',
+  'handout.stages': 'The usual stages',
+  'handout.opens': 'Before the next stage',
+  'handout.warnings': 'Get help at once if',
+  'handout.call': 'Who to call',
+  'handout.callName': 'Name',
+  'handout.callPhone': 'Telephone',
+  'handout.callHours': 'Hours',
+  'handout.sources': 'Where this comes from',
+  'handout.limits': 'Good to know',
+} as const;
+
+type Values = Readonly<Record<string, string | number>>;
+
+/** Fills {braces}. A brace without a value is a programmer's error. */
+export const fill = (template: string, values: Values = {}): string =>
+  template.replace(/\{(\w+)\}/g, (_, key: string) => {
+    const value = Object.hasOwn(values, key) ? values[key] : undefined;
+    if (value === undefined) throw new Error(`fill: no value for {${key}} in "${template}"`);
+    return String(value);
+  });
+
+export const tellingTemplates = (): readonly { readonly where: string; readonly text: string }[] =>
+  Object.entries(TELLING_PHRASES).map(([key, text]) => ({ where: `telling/${key}`, text }));

@@ -1,0 +1,67 @@
+/**
+ * Which lines of a script are spoken in a given length. Pure counting in words, so that the time can't be overrun by rounding.
+ * The longer script holds every line of the shorter one: the choice for 90 s starts from that for 30 s.
+ */
+import type { FindingId, QuestionId } from '../ids';
+
+export const SCRIPT_SECONDS = [30, 90, 180] as const;
+export type ScriptSeconds = (typeof SCRIPT_SECONDS)[number];
+
+/** Words a minute people can speak and follow; 150 is the usual rate (common practice). */
+export const RATE = { usual: 150, slowest: 100, fastest: 220 } as const;
+
+/** Share of the shortest length that the opening, and the one unknown, may each take: the rest is for the injury. */
+const FRAME_SHARE = 0.3;
+
+export interface Piece {
+  readonly key: string;
+  readonly kind: 'opening' | 'whatIf' | 'finding' | 'unknown';
+  readonly text: string;
+  readonly words: number;
+  readonly finding: FindingId | null;
+  readonly question: QuestionId | null;
+  /** Smaller is chosen sooner. */
+  readonly rank: number;
+}
+
+const wordsIn = (seconds: number, rate: number): number => Math.floor((seconds * rate) / 60);
+
+/** The first that takes no more than its share; the last one is the short fallback and is taken whatever it takes. */
+const frame = (pieces: readonly Piece[], budget: number): Piece | undefined =>
+  pieces.find((piece) => piece.words <= budget * FRAME_SHARE) ?? pieces[pieces.length - 1];
+
+export interface Candidates {
+  /** In order of liking, the shortest fallback last. One is spoken. */
+  readonly openings: readonly Piece[];
+  readonly whatIf: Piece | null;
+  readonly findings: readonly Piece[];
+  /** In order of liking, the shortest fallback last. One is always spoken, others when there is time. */
+  readonly unknowns: readonly Piece[];
+}
+
+export const chooseLines = (candidates: Candidates, seconds: ScriptSeconds, rate: number): readonly Piece[] => {
+  const shortest = wordsIn(SCRIPT_SECONDS[0], rate);
+  const opening = frame(candidates.openings, shortest);
+  const unknown = frame(candidates.unknowns, shortest);
+  const chosen = new Set([opening, candidates.whatIf ?? undefined, unknown].filter((piece) => piece !== undefined));
+  let used = [...chosen].reduce((sum, piece) => sum + piece.words, 0);
+  const fallback = candidates.unknowns[candidates.unknowns.length - 1];
+  const rest = [...candidates.findings, ...candidates.unknowns.filter((piece) => piece !== fallback)]
+    .filter((piece) => !chosen.has(piece))
+    .sort((a, b) => a.rank - b.rank);
+  for (const length of SCRIPT_SECONDS.filter((s) => s <= seconds)) {
+    const budget = wordsIn(length, rate);
+    for (const piece of rest) {
+      if (chosen.has(piece) || used + piece.words > budget) continue;
+      chosen.add(piece);
+      used += piece.words;
+    }
+  }
+  const inOrder = (pieces: readonly Piece[]) => pieces.filter((piece) => chosen.has(piece));
+  return [
+    ...inOrder(candidates.openings),
+    ...inOrder(candidates.whatIf === null ? [] : [candidates.whatIf]),
+    ...inOrder(candidates.findings),
+    ...inOrder(candidates.unknowns),
+  ];
+};

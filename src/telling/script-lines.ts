@@ -1,0 +1,131 @@
+/**
+ * From worded findings to timed lines: which are findings and which say that something is not known, in what order they matter,
+ * and when each is spoken. A sentence is never cut, so its hedge survives.
+ */
+import { MARKS, type Mark } from '../content/schema';
+import type { Confidence } from '../explain/types';
+import type { FindingId, QuestionId } from '../ids';
+import type { Sentence } from '../wording/types';
+import { TELLING_PHRASES as P } from './phrases';
+import { type Candidates, chooseLines, type Piece, RATE, type ScriptSeconds } from './script-fit';
+import { spokenWords } from './spoken';
+import { saysUnknown, type Worded } from './worded';
+
+export interface ScriptLine {
+  readonly kind: Piece['kind'];
+  readonly text: string;
+  readonly startSecond: number;
+  readonly seconds: number;
+  readonly question: QuestionId | null;
+  readonly finding: FindingId | null;
+  /** Status of the claim it tells; null when it tells none. */
+  readonly stamp: Sentence['stamp'];
+  readonly confidence: Confidence | null;
+  /** The weakest mark of its numbers. */
+  readonly mark: Mark | null;
+  readonly whatIf: boolean;
+}
+
+/** Something that is not known, spoken or not. */
+export interface Unknown {
+  readonly text: string;
+  readonly finding: FindingId | null;
+  readonly spoken: boolean;
+}
+
+export interface TimedLines {
+  readonly lines: readonly ScriptLine[];
+  readonly totalSeconds: number;
+  readonly unknowns: readonly Unknown[];
+}
+
+/** Which question speaks first when time is short; listeners ask "where" and "when" before the rest. Spoken in usual order. */
+const URGENCY: readonly QuestionId[] = ['where', 'back', 'how', 'options', 'why'];
+const DEPTHS = ['sentence', 'claim', 'more'] as const;
+
+/** Round robin: the first findings of all questions come before the second of any; sentences before claims before the rest. */
+const rankOf = (question: QuestionId, depth: (typeof DEPTHS)[number], place: number): number =>
+  DEPTHS.indexOf(depth) * 10_000 + place * 10 + URGENCY.indexOf(question);
+/** Further unknowns come after the five sentences, before the claims. */
+const UNKNOWN_RANK = 9_000;
+
+const weakestMark = (sentence: Sentence): Mark | null =>
+  sentence.runs.reduce<Mark | null>((worst, run) => {
+    if (run.mark === undefined) return worst;
+    return worst === null || MARKS.indexOf(run.mark) > MARKS.indexOf(worst) ? run.mark : worst;
+  }, null);
+
+const piece = (kind: Piece['kind'], key: string, text: string, rank: number, worded: Worded | null): Piece => ({
+  kind,
+  key,
+  text,
+  words: spokenWords(text).length,
+  rank,
+  finding: worded?.finding.id ?? null,
+  question: worded?.question ?? null,
+});
+
+export interface ScriptMaterial {
+  readonly worded: readonly Worded[];
+  readonly openings: readonly string[];
+  /** General limits: unknown in every case. */
+  readonly limits: readonly string[];
+  readonly whatIf: boolean;
+}
+
+const candidatesOf = ({ worded, openings, limits, whatIf }: ScriptMaterial): Candidates => {
+  const seen = new Set<string>();
+  const fresh = worded.filter(({ text }) => spokenWords(text).length > 0 && !seen.has(text) && seen.add(text));
+  const places = new Map<string, number>();
+  const findings = fresh
+    .filter(({ finding }) => !saysUnknown(finding))
+    .map((w) => {
+      const slot = `${w.question} ${w.finding.depth}`;
+      const place = places.get(slot) ?? 0;
+      places.set(slot, place + 1);
+      return piece('finding', w.finding.id, w.text, rankOf(w.question, w.finding.depth, place), w);
+    });
+  const unknown = fresh.filter(({ finding }) => saysUnknown(finding));
+  return {
+    openings: [...openings, P['script.opening']].map((text, i) => piece('opening', `opening ${i}`, text, i, null)),
+    whatIf: whatIf ? piece('whatIf', 'what-if', P['script.whatIf'], 0, null) : null,
+    findings,
+    unknowns: [
+      ...unknown.map((w, i) => piece('unknown', w.finding.id, w.text, UNKNOWN_RANK + i, w)),
+      ...limits.map((text, i) => piece('unknown', `limit ${i}`, text, UNKNOWN_RANK + unknown.length + i, null)),
+      piece('unknown', 'limit of all', P['script.unknown'], UNKNOWN_RANK, null),
+    ],
+  };
+};
+
+/** The timed lines of a material; total never over `seconds`. Throws RangeError for a rate nobody speaks at. */
+export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wordsPerMinute: number): TimedLines => {
+  if (!(wordsPerMinute >= RATE.slowest && wordsPerMinute <= RATE.fastest))
+    throw new RangeError(`a script is spoken at ${RATE.slowest} to ${RATE.fastest} words a minute`);
+  const candidates = candidatesOf(material);
+  const spoken = chooseLines(candidates, seconds, wordsPerMinute);
+  const byId = new Map(material.worded.map((w) => [w.finding.id, w]));
+  let words = 0;
+  const lines = spoken.map((p): ScriptLine => {
+    const worded = p.finding === null ? undefined : byId.get(p.finding);
+    const startSecond = (words * 60) / wordsPerMinute;
+    words += p.words;
+    return {
+      kind: p.kind,
+      text: p.text,
+      startSecond,
+      seconds: (p.words * 60) / wordsPerMinute,
+      question: p.question,
+      finding: p.finding,
+      stamp: worded?.sentence.stamp ?? null,
+      confidence: worded?.finding.confidence.level ?? null,
+      mark: worded === undefined ? null : weakestMark(worded.sentence),
+      whatIf: p.kind === 'whatIf' || (worded?.sentence.whatIf ?? false),
+    };
+  });
+  return {
+    lines,
+    totalSeconds: (words * 60) / wordsPerMinute,
+    unknowns: candidates.unknowns.map((p) => ({ text: p.text, finding: p.finding, spoken: spoken.includes(p) })),
+  };
+};

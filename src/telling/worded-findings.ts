@@ -1,0 +1,17 @@
+/** Every finding of an explanation in one reader's words, in the order of the questions. The tellings only choose among these. */
+import type { Content } from '../content/schema';
+import type { Explanation } from '../explain/types';
+import type { Reader } from '../ids';
+import { wordFinding } from '../wording';
+import { plainText } from '../wording/types';
+import type { Worded } from './worded';
+
+export const wordedFindings = (content: Content, explanation: Explanation, reader: Reader): readonly Worded[] =>
+  explanation.questions.flatMap((question) =>
+    question.findings
+      .filter((finding) => finding.readers?.includes(reader) ?? true)
+      .map((finding) => {
+        const sentence = wordFinding(content, explanation, finding, reader);
+        return { finding, question: question.id, sentence, text: plainText(sentence) };
+      }),
+  );
