@@ -1,0 +1,69 @@
+/** `npm run words` lists what people see: known strings of each kind, and every text of content/ that is more than one word. */
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { contentFiles } from '../../../src/cli/read-content';
+import { allWords } from '../../../src/cli/words';
+
+/** Fields that nobody reads on a screen: addresses, file names, codes, closed words of the schema. */
+const UNSEEN = new Set([
+  'source',
+  'mark',
+  'latinMark',
+  'kind',
+  'type',
+  'design',
+  'level',
+  'id',
+  'bone',
+  'model',
+  'centre',
+  'endpoint',
+  'edition',
+  'given',
+  'publisher-place',
+  'DOI',
+  'URL',
+  'page',
+  'volume',
+  'issue',
+]);
+
+const textsIn = (value: unknown, key: string): string[] => {
+  if (typeof value === 'string') return /\s/.test(value) && !UNSEEN.has(key) ? [value] : [];
+  if (Array.isArray(value)) return value.flatMap((item) => textsIn(item, key));
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([k, item]) => textsIn(item, k));
+};
+
+const words = allWords();
+const texts = new Set(words.map(({ text }) => text.trim()));
+
+describe('the list of words', () => {
+  it.each([
+    ['a bone', 'fifth metatarsal'],
+    ['a bone in everyday words', 'heel bone'],
+    ['a prompt of the quiz', 'Which bone is lit?'],
+    ['a line of teach-back', 'Which foot are we talking about?'],
+    ['a line of a still', 'Illustration, not an image of any person'],
+  ])('holds %s', (_what, text) => {
+    expect(texts).toContain(text);
+  });
+
+  it('holds every template of the wording, of the screens, of telling and study', () => {
+    for (const folder of ['content/words/', 'wording', 'telling/', 'study/'])
+      expect(words.filter(({ where }) => where.startsWith(folder)).length, folder).toBeGreaterThan(10);
+  });
+
+  it('leaves out no text of content/ that has more than one word', () => {
+    const missing = [...contentFiles()]
+      .filter(([name]) => !name.startsWith('content/anatomy/'))
+      .flatMap(([name, file]) => textsIn(parse(file).records ?? [], '').map((text) => `${name}: ${text.trim()}`))
+      .filter((line) => !texts.has(line.slice(line.indexOf(': ') + 2)));
+    expect(missing).toEqual([]);
+  });
+
+  it('names no text twice at the same place', () => {
+    const places = words.map(({ where }) => where);
+    expect(new Set(places).size).toBe(places.length);
+  });
+});
