@@ -2,11 +2,17 @@
  * From a dense surface to the few facets that are drawn. meshoptimizer's simplifier is WebAssembly: await `prepareAnatomy`
  * once before building (in the browser only inside a worker whose policy allows it).
  */
-import { MeshoptSimplifier } from 'meshoptimizer/simplifier';
 import type { Mesh } from './types';
 
+type Simplifier = typeof import('meshoptimizer/simplifier').MeshoptSimplifier;
+
+/** Loaded only when a foot is built: the page itself may not run WebAssembly, and reads its usual foot from a file. */
+let simplifier: Simplifier | null = null;
+
 export const prepareAnatomy = async (): Promise<void> => {
+  const { MeshoptSimplifier } = await import('meshoptimizer/simplifier');
   await MeshoptSimplifier.ready;
+  simplifier = MeshoptSimplifier;
 };
 
 /** Largest connected piece: a stray island of the field is not a bone. */
@@ -45,8 +51,7 @@ const compact = (mesh: Mesh): Mesh => {
 
 export const simplify = (mesh: Mesh, triangles: number): Mesh => {
   const whole = largestPiece(mesh);
-  const [indices] = MeshoptSimplifier.simplify(whole.indices, whole.positions, 3, 3 * triangles, 1, [
-    'RegularizeLight',
-  ]);
+  if (simplifier === null) throw new Error('Call prepareAnatomy once before building a bone');
+  const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, 3 * triangles, 1, ['RegularizeLight']);
   return compact({ positions: whole.positions, indices });
 };
