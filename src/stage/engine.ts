@@ -17,12 +17,12 @@ import {
   type Size,
   zoomAbout,
 } from './camera/camera';
-import { frameView, type Shown, shownOf } from './camera/framing';
+import { frameView, labelSpace, type Shown, shownOf } from './camera/framing';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
 import type { LabelBox } from './labels/layout';
-import { type LabelText, sizeOf } from './overlay/labels';
+import type { LabelText } from './overlay/labels';
 import { NO_MEMORY, type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
 import { breakStrokes, type StageScene, showsRing } from './scene/scene';
@@ -126,12 +126,7 @@ export class Engine {
     this.turned = false;
     const { showing, size } = this;
     if (showing === null || size.width === 0) return;
-    const sizes = showing.labels.map((label) => sizeOf(label, showing.fonts, showing.measure));
-    const space = {
-      widest: Math.max(0, ...sizes.map(({ width }) => width)),
-      tallest: Math.max(0, ...sizes.map(({ height }) => height)),
-      totalWidth: sizes.reduce((sum, { width }) => sum + width + 8, 0),
-    };
+    const space = labelSpace(showing);
     const bone = showing.scene.chosen ?? showing.scene.selected;
     const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space);
     const whole = frameView(this.shown, view, null, showing.mirrored, size, space).camera;

@@ -23,9 +23,6 @@ export const STAGE_WORDS = [
   'stage.here.inferred',
   'stage.here.region',
   'stage.here.whatIf',
-  'stage.pulled',
-  'stage.pressed',
-  'stage.screw',
   'stage.turnLeft',
   'stage.turnRight',
   'stage.turnUp',
@@ -34,7 +31,6 @@ export const STAGE_WORDS = [
   'stage.farther',
   'stage.whole',
   'stage.noPicture',
-  'stage.illustration',
 ] as const;
 export type StageWord = (typeof STAGE_WORDS)[number];
 

@@ -7,7 +7,9 @@ import type { Mesh } from '../../anatomy/types';
 import type { BoneId } from '../../ids';
 import type { ViewId } from '../../session/types';
 import type { PlateMesh } from '../draw/plate-mesh';
+import type { Showing } from '../engine';
 import type { LabelBox } from '../labels/layout';
+import { sizeOf } from '../overlay/labels';
 import { type Camera, fitCamera, type Insets, pan, type Size } from './camera';
 import { anglesOf } from './views';
 
@@ -16,6 +18,15 @@ export interface LabelSpace {
   readonly tallest: number;
   readonly totalWidth: number;
 }
+
+export const labelSpace = ({ labels, fonts, measure }: Pick<Showing, 'labels' | 'fonts' | 'measure'>): LabelSpace => {
+  const sizes = labels.map((label) => sizeOf(label, fonts, measure));
+  return {
+    widest: Math.max(0, ...sizes.map(({ width }) => width)),
+    tallest: Math.max(0, ...sizes.map(({ height }) => height)),
+    totalWidth: sizes.reduce((sum, { width }) => sum + width + 8, 0),
+  };
+};
 
 export interface Framing {
   readonly camera: Camera;

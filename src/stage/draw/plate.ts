@@ -59,7 +59,10 @@ export class Plate {
   private moving: boolean | null = null;
 
   /** Throws when the browser gives no WebGL 2. */
-  constructor(canvas: HTMLCanvasElement | OffscreenCanvas, foot: Foot) {
+  constructor(
+    readonly canvas: HTMLCanvasElement,
+    foot: Foot,
+  ) {
     this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, stencil: false });
     this.renderer.setClearColor(0, 0);
     this.renderer.info.autoReset = false;
@@ -135,6 +138,11 @@ export class Plate {
       for (const material of [mesh.material].flat()) material.dispose();
     }
     this.renderer.dispose();
+  }
+
+  /** Gives the context back at once: browsers keep only a few. For canvases that nobody draws on again. */
+  release(): void {
+    this.renderer.forceContextLoss();
   }
 
   /** Chooses the shader variants for this drawing. Zone hatch swims while the camera moves, so it waits for rest. */

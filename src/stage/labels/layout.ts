@@ -79,22 +79,22 @@ const chooseSides = (work: Work[], frame: Frame, previous: ReadonlyMap<string, P
   }
   const capacity = frame.along - 2 * frame.box.pad + GAP;
   const need = (side: Side): number => work.filter((w) => w.side === side).reduce((sum, w) => sum + w.size + GAP, 0);
-  let kept = work;
-  while (kept.length > 0 && (need('low') > capacity || need('high') > capacity)) {
+  const drop = (from: readonly Work[]): void => {
+    const least = [...from].sort((a, b) => a.item.priority - b.item.priority)[0];
+    if (least !== undefined) work.splice(work.indexOf(least), 1);
+  };
+  while (need('low') + need('high') > 2 * capacity) drop(work);
+  while (need('low') > capacity || need('high') > capacity) {
     const full: Side = need('low') > capacity ? 'low' : 'high';
     const other: Side = full === 'low' ? 'high' : 'low';
-    const mover = work
-      .filter((w) => w.side === full && need(other) + w.size + GAP <= capacity)
+    const crowd = work.filter((w) => w.side === full);
+    const mover = crowd
+      .filter((w) => need(other) + w.size + GAP <= capacity)
       .sort((a, b) => Math.abs(a.v - middle) - Math.abs(b.v - middle))[0];
     if (mover !== undefined) mover.side = other;
-    else {
-      const least = [...work].filter((w) => w.side === full).sort((a, b) => a.item.priority - b.item.priority)[0];
-      if (least === undefined) break;
-      work.splice(work.indexOf(least), 1);
-      kept = work;
-    }
+    else drop(crowd);
   }
-  return kept;
+  return work;
 };
 
 const place = (orders: Readonly<Record<Side, readonly Work[]>>, frame: Frame): Map<Work, PlacedLabel> => {
@@ -151,10 +151,17 @@ const firstCrossing = (placed: ReadonlyMap<Work, PlacedLabel>): readonly [Work, 
   return null;
 };
 
-const fits = (orders: Readonly<Record<Side, readonly Work[]>>, frame: Frame): boolean =>
-  (['low', 'high'] as const).every(
-    (side) => orders[side].reduce((sum, w) => sum + w.size + GAP, 0) <= frame.along - 2 * frame.box.pad + GAP,
-  );
+/** Drops the least of each side until the side holds the rest. */
+const makeRoom = (orders: Record<Side, Work[]>, frame: Frame): void => {
+  const capacity = frame.along - 2 * frame.box.pad + GAP;
+  for (const side of ['low', 'high'] as const) {
+    const order = orders[side];
+    while (order.reduce((sum, w) => sum + w.size + GAP, 0) > capacity) {
+      const least = order.reduce((a, b) => (b.item.priority < a.item.priority ? b : a));
+      order.splice(order.indexOf(least), 1);
+    }
+  }
+};
 
 export const layout = (
   items: readonly LabelItem[],
@@ -189,12 +196,13 @@ export const layout = (
     const pair = firstCrossing(placed);
     if (pair === null) break;
     const [a, b] = pair;
-    if (round < 3 * work.length) swap(orders, a, b);
     // Different widths can make a swap cross anew; after enough rounds the lesser label goes.
-    if (round >= 3 * work.length || !fits(orders, frame)) {
+    if (round < 3 * work.length) swap(orders, a, b);
+    else {
       const least = a.item.priority <= b.item.priority ? a : b;
       orders[least.side] = orders[least.side].filter((w) => w !== least);
     }
+    makeRoom(orders, frame);
     placed = place(orders, frame);
   }
   return [...placed.values()];

@@ -1,7 +1,7 @@
 /** Everything laid over the drawn foot for one frame: marks, labels, "here". Pure; asked once a frame. */
 import { fromBone } from '../../anatomy/bone-axis';
 import type { BoneId } from '../../ids';
-import { subtract, type Vec3 } from '../../units';
+import { dot, subtract, type Vec3 } from '../../units';
 import { basisOf, type Camera, project, type Size } from '../camera/camera';
 import { firstHit } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
@@ -50,22 +50,22 @@ const INSIDE = 6;
 
 const flip = (p: Vec3): Vec3 => [-p[0], p[1], p[2]];
 
-/** The visible point of the break nearest the eye, or the middle of the cut when all of it is hidden. */
-const breakPoint = (scene: BreakScene, mesh: PlateMesh, eye: Vec3): Vec3 => {
-  const points = scene.lines.flat();
-  const best = points.reduce<{ p: Vec3; depth: number } | null>((found, p) => {
-    const d = subtract(p, scene.centre);
-    const depth = d[0] * eye[0] + d[1] * eye[1] + d[2] * eye[2];
-    return found === null || depth > found.depth ? { p, depth } : found;
-  }, null);
-  if (best === null) return scene.centre;
-  const hit = firstHit(
-    mesh,
-    [best.p[0] + eye[0] * 600, best.p[1] + eye[1] * 600, best.p[2] + eye[2] * 600],
-    flipAll(eye),
-  );
-  return hit !== null && hit.bone === scene.at.bone ? best.p : scene.centre;
-};
+/** The points of the break that are seen. */
+const seenOf = (scene: BreakScene, mesh: PlateMesh, eye: Vec3): Vec3[] =>
+  scene.lines.flat().filter((p) => {
+    const from: Vec3 = [p[0] + eye[0] * 600, p[1] + eye[1] * 600, p[2] + eye[2] * 600];
+    const hit = firstHit(mesh, from, flipAll(eye));
+    if (hit === null) return true;
+    // Its teeth stand a little in or out of the surface.
+    return hit.bone === scene.at.bone && dot(subtract(hit.point, p), eye) < 1.2;
+  });
+
+/** The seen point that lies furthest in a direction of the picture. */
+const seenTowards = (points: readonly Point[], direction: Point): number =>
+  points.reduce((best, p, i) => {
+    const rank = (q: Point): number => q[0] * direction[0] + q[1] * direction[1];
+    return rank(p) > rank(points[best] ?? p) ? i : best;
+  }, 0);
 
 const flipAll = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
 
@@ -87,22 +87,30 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   if (scene.screw !== null) shapes.push(...screwShapes(scene.screw, toScreen, camera.mmPerPx));
 
   const ring = breakAt !== null && showsRing(breakAt, camera.mmPerPx);
-  const herePoint = breakAt === null ? null : breakPoint(breakAt, mesh, eye);
+  const breakSeen = breakAt === null ? [] : seenOf(breakAt, mesh, eye).map(toScreen);
+  const breakMiddle = breakAt === null ? null : (middleOf(breakSeen) ?? toScreen(breakAt.centre));
   const anchors = anchorsOf(
     mesh,
     input.labels.filter(({ tag }) => tag === null).map(({ id }) => id as BoneId),
     eye,
     input.before.anchors,
+    // Off the zones and the break, which have marks of their own.
+    scene.chosen !== null && breakAt !== null
+      ? { bone: scene.chosen, point: fromBone(breakAt.axis, 0.7 * breakAt.axis.lengthMm) }
+      : null,
   );
   const sides = new Map<string, 'low' | 'high'>();
   const items: { label: LabelText; item: LabelItem }[] = input.labels.flatMap((label) => {
-    const anchor = label.tag === null ? anchors.get(label.id as BoneId) : herePoint;
-    if (anchor == null) return [];
-    const at = toScreen(anchor);
+    const anchor = label.tag === null ? anchors.get(label.id as BoneId) : undefined;
+    const middle = label.tag === null ? (anchor === undefined ? null : toScreen(anchor)) : breakMiddle;
+    if (middle === null) return [];
+    const known = input.atRest ? undefined : input.before.sides.get(label.id);
+    const prefer = known ?? clearerSide(mesh, camera, size, mirrored, input.mode, middle);
+    // The leader of "here" meets the end of the break on its own side and does not run along it.
+    const towards: Point = input.mode === 'sides' ? [prefer === 'low' ? -1 : 1, 0] : [0, prefer === 'low' ? -1 : 1];
+    const at = label.tag === null || ring ? middle : (breakSeen[seenTowards(breakSeen, towards)] ?? middle);
     const outside = at[0] < INSIDE || at[1] < INSIDE || at[0] > size.width - INSIDE || at[1] > size.height - INSIDE;
     if (outside) return [];
-    const known = input.atRest ? undefined : input.before.sides.get(label.id);
-    const prefer = known ?? clearerSide(mesh, camera, size, mirrored, input.mode, at);
     sides.set(label.id, prefer);
     return [{ label, item: itemOf(label, at, prefer, fonts, input.measure) }];
   });
@@ -132,9 +140,8 @@ export const overlayOf = (input: OverlayInput): Overlay => {
     }
     labelled.push(...own);
   }
-  shapes.push(...zoneNumerals(input, toScreen, eye), ...labelled);
-  const grip =
-    breakAt === null || herePoint === null ? null : { at: toScreen(herePoint), pxPerMm: along(breakAt, toScreen) };
+  shapes.push(...zoneNumerals(input, toScreen, eye, breakMiddle), ...labelled);
+  const grip = breakAt === null || breakMiddle === null ? null : { at: breakMiddle, pxPerMm: along(breakAt, toScreen) };
   return { shapes, grip, memory: { placed, anchors, sides } };
 };
 
@@ -143,14 +150,24 @@ const along = ({ axis, sMm }: BreakScene, toScreen: (p: Vec3) => Point): Point =
   return [b[0] - a[0], b[1] - a[1]];
 };
 
+const middleOf = (points: readonly Point[]): Point | null => {
+  if (points.length === 0) return null;
+  const sum = points.reduce<Point>(([x, y], p) => [x + p[0], y + p[1]], [0, 0]);
+  return [sum[0] / points.length, sum[1] / points.length];
+};
+
 /** A zone's number beside its hatch, where the zone is wide enough to hold one. */
-const zoneNumerals = (input: OverlayInput, toScreen: (p: Vec3) => Point, eye: Vec3): Shape[] => {
+const zoneNumerals = (
+  input: OverlayInput,
+  toScreen: (p: Vec3) => Point,
+  eye: Vec3,
+  breakScreen: Point | null,
+): Shape[] => {
   const { scene, fonts, mesh } = input;
-  const { layer, explanation, breakAt } = scene;
+  const { layer, explanation } = scene;
   if (layer.kind !== 'zones' || explanation === null) return [];
   const font = fonts.numeral;
   const radius = font.px * 0.72;
-  const breakScreen = breakAt === null ? null : toScreen(breakPoint(breakAt, mesh, eye));
   return explanation.zones.slice(0, 3).flatMap((zone, i): Shape[] => {
     const axis = layer.axis;
     const shares = [0.5, 0.3, 0.72, 0.18, 0.84];
