@@ -1,9 +1,9 @@
 /** What every screen needs: the session, the words, the address and what the app lends it from layers pages may not import. */
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
+import type { Foot } from '../anatomy/types';
 import type { CaseFile } from '../cases/schema';
-import type { QuestionId } from '../ids';
 import type { Session, SessionState } from '../session/types';
-import type { StillText } from './lent';
+import type { Still } from '../telling';
 import type { Address } from './places';
 import type { Say } from './words';
 
@@ -17,8 +17,12 @@ export interface PagesValue {
   readonly announce: (text: string) => void;
   /** The lazily loaded 3D figure. */
   readonly stage: ReactNode;
-  /** A picture of a question, made off screen; null where the device can draw none. */
-  readonly drawStill: ((question: QuestionId, use: 'screen' | 'paper', text: StillText) => Promise<Blob | null>) | null;
+  /** The foot the stage shows; null until it is there. The quiz cuts its zones from it. */
+  readonly foot: Foot | null;
+  /** A still of a question, made off screen; null where the device can draw none. */
+  readonly drawStill: (text: Still) => Promise<Blob | null>;
+  /** The figure of the handout, likewise. */
+  readonly drawFigure: (text: Still) => Promise<Blob | null>;
   readonly demoCase: (id: string) => CaseFile | null;
 }
 

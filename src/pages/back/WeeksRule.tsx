@@ -3,8 +3,9 @@
  * one endpoint. A stage without an end in the sources ends in an open stroke.
  */
 import { scaleLinear } from 'd3-scale';
-import type { FindingOf } from '../findings';
 import { usePages, useSession } from '../context';
+import type { FindingOf } from '../findings';
+import { wordKey } from '../words';
 
 interface Properties {
   readonly stages: readonly FindingOf<'stageUsual'>[];
@@ -76,7 +77,7 @@ export const WeeksRule = ({ stages, ranges }: Properties) => {
             <g key={range.id}>
               <path className="range-bar" d={`M${x(from)} ${y}H${Math.max(x(to), x(from) + 3)}`} />
               <text x={x(from)} y={y + 17}>
-                {say(`endpoint.${range.message.args.endpoint.replace(' ', '')}`)}
+                {say(`endpoint.${wordKey(range.message.args.endpoint)}`)}
               </text>
             </g>
           );

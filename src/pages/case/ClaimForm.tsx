@@ -24,9 +24,7 @@ export const ClaimForm = ({ replaces, onDone }: Properties) => {
   const [subject, setSubject] = useState<Subject>(replaces?.subject ?? 'side');
   const [raw, setRaw] = useState(replaces === null ? EMPTY_RAW : rawFromValue(replaces as ClaimValue));
   const [known, setKnown] = useState<HowKnown>(
-    replaces === null
-      ? AS_TOLD
-      : { status: replaces.status, kind: replaces.source.kind, on: replaces.source.on ?? '' },
+    replaces === null ? AS_TOLD : { status: replaces.status, kind: replaces.source.kind, on: replaces.source.on ?? '' },
   );
   const [note, setNote] = useState('');
   const [missing, setMissing] = useState(false);

@@ -108,9 +108,7 @@ export const KnownPage = () => {
         </button>
       </div>
       <p className="small-print">{say(keep ? 'panel.keepOn' : 'panel.keepOff')}</p>
-      {form !== null && (
-        <ClaimForm key={form.replaces?.id ?? 'new'} replaces={form.replaces} onDone={done} />
-      )}
+      {form !== null && <ClaimForm key={form.replaces?.id ?? 'new'} replaces={form.replaces} onDone={done} />}
       {file.claims.length === 0 ? (
         <p>
           {say('known.none')} <PageLink page="new">{say('panel.new')}</PageLink>

@@ -13,7 +13,7 @@ import { Defaults } from './Defaults';
 import { dateOf } from './raw-value';
 import { HEARD, type Heard, heardFrom, withHeard, withValues } from './way-in';
 
-const valueOf = (file: CaseFile, subject: Subject): ClaimValue | null => {
+const saidAbout = (file: CaseFile, subject: Subject): ClaimValue | null => {
   const claim = currentClaims(file).find((each) => each.subject === subject);
   return claim === undefined ? null : (claim as ClaimValue);
 };
@@ -69,12 +69,12 @@ export const WayIn = () => {
   const chosen = (question: string, value: string | undefined): string | null =>
     value ?? (open.has(question) ? NOT_STATED : null);
 
-  const side = valueOf(file, 'side');
-  const injury = valueOf(file, 'injury');
-  const bone = valueOf(file, 'bone');
-  const mechanism = valueOf(file, 'mechanism');
-  const treatment = valueOf(file, 'treatment');
-  const injuryDate = valueOf(file, 'injuryDate');
+  const side = saidAbout(file, 'side');
+  const injury = saidAbout(file, 'injury');
+  const bone = saidAbout(file, 'bone');
+  const mechanism = saidAbout(file, 'mechanism');
+  const treatment = saidAbout(file, 'treatment');
+  const injuryDate = saidAbout(file, 'injuryDate');
   const record = content.injuries.find((each) => injury?.subject === 'injury' && each.id === injury.value);
   const names = (list: readonly { readonly id: string; readonly term: string; readonly plain?: string }[]) =>
     list.map((item) => ({ value: item.id, text: (reader === 'patient' ? item.plain : undefined) ?? item.term }));

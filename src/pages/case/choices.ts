@@ -2,16 +2,12 @@
 import { AGE_BANDS, FOLLOW_UP_FINDINGS, type Subject, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
 import type { Reader } from '../../ids';
-import type { Say } from '../words';
+import { type Say, wordKey } from '../words';
 
 export interface Choice {
   readonly value: string;
   readonly text: string;
 }
-
-/** Values of closed lists may hold spaces; keys of words may not. */
-export const wordKey = (value: string): string =>
-  value.replace(/[^A-Za-z0-9]+(\w)/g, (_, letter: string) => letter.toUpperCase());
 
 export const choicesFor = (content: Content, subject: Subject, reader: Reader, say: Say): readonly Choice[] => {
   const named = (list: readonly { readonly id: string; readonly term: string; readonly plain?: string }[]) =>

@@ -48,9 +48,7 @@ export const withValues = (
 /** The case with every claim of this form said to be known in this way. */
 export const withHeard = (file: CaseFile, heard: Heard): CaseFile => ({
   ...file,
-  claims: file.claims.map((claim) =>
-    OWN.has(claim.subject) ? { ...claim, ...saidFor(claim.subject, heard) } : claim,
-  ),
+  claims: file.claims.map((claim) => (OWN.has(claim.subject) ? { ...claim, ...saidFor(claim.subject, heard) } : claim)),
 });
 
 /** What the form shows as chosen for a case it opens. */

@@ -9,6 +9,7 @@ import type { Explanation } from '../../explain/types';
 import type { Station, StationTable } from '../../mechanics/types';
 import { usePages, useSession } from '../context';
 import { Disclosure } from '../parts/Disclosure';
+import { ScrollBox } from '../parts/ScrollBox';
 
 interface Row {
   readonly key: string;
@@ -86,7 +87,12 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
           <path
             key={index === 0 ? 'first' : 'second'}
             className={index === 0 ? 'strip-line' : 'strip-line strip-line-second'}
-            d={line<Station>((station) => x(station.sMm), (station) => y(of(station)))([...stations]) ?? ''}
+            d={
+              line<Station>(
+                (station) => x(station.sMm),
+                (station) => y(of(station)),
+              )([...stations]) ?? ''
+            }
           />
         ))}
         {explanation.breakAt !== null && (
@@ -113,8 +119,7 @@ const Numbers = ({ table }: { readonly table: StationTable }) => {
   const { say } = usePages();
   return (
     <div className="wide-table">
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard */}
-      <div className="scroll" tabIndex={0} role="region" aria-label={say('stations.table')}>
+      <ScrollBox label={say('stations.table')}>
         <table>
           <caption>{say('stations.table')}</caption>
           <thead>
@@ -144,7 +149,7 @@ const Numbers = ({ table }: { readonly table: StationTable }) => {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </div>
   );
 };

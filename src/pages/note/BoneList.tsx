@@ -11,8 +11,7 @@ import { Runs } from '../parts/Runs';
 
 export const boneName = (bone: Bone, reader: Reader): string => (reader === 'patient' ? bone.plain : bone.term);
 
-export const bonesInOrder = (content: Content): readonly Bone[] =>
-  [...content.bones].sort((a, b) => a.order - b.order);
+export const bonesInOrder = (content: Content): readonly Bone[] => [...content.bones].sort((a, b) => a.order - b.order);
 
 const metBy = (content: Content, id: BoneId): readonly Bone[] => {
   const others = content.joints

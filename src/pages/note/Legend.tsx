@@ -100,7 +100,12 @@ const Stress = () => {
   const most = Math.max(stations.peakTension.mpa, Math.abs(stations.peakCompression.mpa));
   return (
     <div>
-      <svg className="ramp" viewBox="0 0 348 46" role="img" aria-label={say('legend.stressLabel', { most: Math.round(most) })}>
+      <svg
+        className="ramp"
+        viewBox="0 0 348 46"
+        role="img"
+        aria-label={say('legend.stressLabel', { most: Math.round(most) })}
+      >
         {RAMP.map((step) => (
           <rect key={step} x={(step - 1) * 56 + 1} y="1" width="56" height="16" className={`step-${step}`} />
         ))}

@@ -7,11 +7,12 @@ import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
 import { BoneCard, BoneList } from './BoneList';
 import { Cautions, Disclaimer } from './Cautions';
-import { ClaimLines, Lines } from './Lines';
+import { Depth } from './Depth';
 import { HowDoYouKnow } from './HowDoYouKnow';
 import { Legend, Marks } from './Legend';
+import { ClaimLines, Lines } from './Lines';
+import { LookFrom } from './LookFrom';
 import { PictureInWords } from './PictureInWords';
-import { Depth } from './Depth';
 import { WhatIfBanner } from './WhatIfBanner';
 
 /** More than this many claims beside a picture are not read; the rest is one press away. */
@@ -67,6 +68,7 @@ export const Note = () => {
           <HowDoYouKnow question={question} />
         </Disclosure>
         <BoneList />
+        <LookFrom />
         <PictureInWords />
       </div>
       <Legend question={question} />

@@ -5,6 +5,7 @@ import type { OptionId } from '../../ids';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Known, markWordKey } from '../parts/Runs';
+import { ScrollBox } from '../parts/ScrollBox';
 import { Studies } from './Studies';
 
 const useOptions = (): readonly Option[] => {
@@ -34,8 +35,7 @@ const SideBySide = ({ options }: { readonly options: readonly Option[] }) => {
   const reader = useSession((state) => state.reader);
   const head = (option: Option) => (reader === 'patient' ? option.plain : option.term);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard
-    <div className="scroll" tabIndex={0} role="region" aria-label={say('options.table')}>
+    <ScrollBox label={say('options.table')}>
       <table className="side-by-side">
         <caption className="unseen">{say('options.table')}</caption>
         <thead>
@@ -71,7 +71,7 @@ const SideBySide = ({ options }: { readonly options: readonly Option[] }) => {
           </tr>
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 };
 

@@ -4,6 +4,8 @@ import { sourceLine } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Known } from '../parts/Runs';
+import { ScrollBox } from '../parts/ScrollBox';
+import { wordKey } from '../words';
 
 const number = (value: number): string => String(Math.round(value * 10) / 10);
 
@@ -15,7 +17,7 @@ const Time = ({ arm }: { readonly arm: ArmFigures }) => {
   return (
     <>
       <Known mark={arm.mark}>{say('studies.weeks', { weeks: number(weeks.value) + span })}</Known>{' '}
-      {say('studies.to', { centre: say(`centre.${centre}`), endpoint: say(`endpoint.${endpoint.replace(' ', '')}`) })}
+      {say('studies.to', { centre: say(`centre.${centre}`), endpoint: say(`endpoint.${wordKey(endpoint)}`) })}
     </>
   );
 };
@@ -56,8 +58,7 @@ export const Studies = () => {
     <>
       <h2>{say('studies.title')}</h2>
       <p className="small-print">{say('studies.note')}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard */}
-      <div className="scroll" tabIndex={0} role="region" aria-label={say('studies.title')}>
+      <ScrollBox label={say('studies.title')}>
         <table className="studies">
           <caption className="unseen">{say('studies.title')}</caption>
           <thead>
@@ -97,7 +98,7 @@ export const Studies = () => {
             </tbody>
           ))}
         </table>
-      </div>
+      </ScrollBox>
     </>
   );
 };

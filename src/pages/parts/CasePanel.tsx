@@ -1,10 +1,11 @@
 /** Everything about the case as a thing to keep or lose, and how the screen looks. A native popover. */
-import { useId, useRef, useState } from 'react';
-import { THEMES } from '../../session/types';
+import { useEffect, useId, useRef, useState } from 'react';
 import { writeCase } from '../../cases';
+import { THEMES } from '../../session/types';
 import { saveCaseFile } from '../case/save-file';
 import { usePages, useSession } from '../context';
 import { DEMOS } from '../places';
+import { wordKey } from '../words';
 import { PageLink, ReaderChoice } from './Bar';
 import { FinishDialog } from './FinishDialog';
 
@@ -54,7 +55,7 @@ const Demos = () => {
             go({ page: 'explain', question: 'where', demo });
           }}
         >
-          {say(`demo.${demo.replace('demo-', '').replace('-', '')}`)}
+          {say(`demo.${wordKey(demo.replace('demo-', ''))}`)}
         </button>
       ))}
     </section>
@@ -69,12 +70,7 @@ const Looks = () => {
       <legend>{say('panel.look')}</legend>
       {THEMES.map((each) => (
         <label key={each}>
-          <input
-            type="radio"
-            name="look"
-            checked={each === theme}
-            onChange={() => session.commands.setTheme(each)}
-          />{' '}
+          <input type="radio" name="look" checked={each === theme} onChange={() => session.commands.setTheme(each)} />{' '}
           {say(`theme.${each}`)}
         </label>
       ))}
@@ -83,13 +79,15 @@ const Looks = () => {
 };
 
 export const CasePanel = () => {
-  const { say, session, go } = usePages();
+  const { say, session, go, address } = usePages();
   const keep = useSession((state) => state.keepOnDevice);
   const file = useSession((state) => state.file);
   const id = useId();
   const panel = useRef<HTMLDivElement>(null);
   const [finishing, setFinishing] = useState(false);
   const close = () => panel.current?.hidePopover();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: going to another page closes the panel
+  useEffect(close, [address.page]);
   const fresh = () => {
     session.commands.newCase();
     go({ page: 'new', question: 'where', demo: null });
@@ -100,15 +98,7 @@ export const CasePanel = () => {
       <button type="button" className="button bar-case" popoverTarget={id}>
         {say('bar.case')}
       </button>
-      <div
-        id={id}
-        ref={panel}
-        popover="auto"
-        className="panel"
-        onClick={(event) => {
-          if (event.target instanceof HTMLAnchorElement) close();
-        }}
-      >
+      <div id={id} ref={panel} popover="auto" className="panel">
         <div className="panel-narrow">
           <ReaderChoice name="reader-panel" />
           <nav className="panel-links" aria-label={say('panel.places')}>

@@ -1,20 +1,23 @@
-/** The plate: the figure with its caption, side, named views and its two text alternatives. The 3D figure itself is lent. */
-import { useId, useMemo } from 'react';
+/** The plate: a frame for the lent 3D figure, with the two text alternatives made from the same explanation. */
+import { useMemo } from 'react';
 import type { Explanation } from '../../explain/types';
-import { QUESTION_IDS } from '../../ids';
-import { VIEWS } from '../../session/types';
 import { describePicture } from '../../wording';
 import { usePages, useSession } from '../context';
 import type { Say } from '../words';
 
+/** Element that describes the picture to those who cannot see it; the stage points to it. */
+export const PICTURE_WORDS_ID = 'picture-words';
+
+/** The side as everywhere: stated, only reported, not stated, or in dispute. */
 export const sideWords = (explanation: Explanation | null, say: Say): string => {
   if (explanation === null) return say('side.working');
   const { side } = explanation;
-  if (side.state === 'stated') return say(side.side === 'right' ? 'side.right' : 'side.left');
-  return say(side.state === 'notStated' ? 'side.notStated' : 'side.contradiction');
+  if (side.state === 'notStated') return say('stage.side.notStated');
+  if (side.state === 'contradiction') return say('stage.side.contradiction');
+  const name = say(side.side === 'right' ? 'stage.side.right' : 'stage.side.left');
+  return side.status === 'confirmed' ? name : say('stage.side.asReported', { side: name });
 };
 
-/** The description made from the same explanation as the picture. */
 export const usePictureWords = (): { readonly short: string; readonly long: string } | null => {
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
@@ -26,56 +29,19 @@ export const usePictureWords = (): { readonly short: string; readonly long: stri
   );
 };
 
-const LookFrom = () => {
-  const { say, session } = usePages();
-  const view = useSession((state) => state.view);
-  const id = useId();
-  return (
-    <div className="look-from">
-      <button type="button" className="small" popoverTarget={id}>
-        {say('view.lookFrom')}
-      </button>
-      <div id={id} popover="auto" className="sheet-small">
-        <p className="sheet-title">{say('view.lookFrom')}</p>
-        {VIEWS.map((each) => (
-          <button
-            key={each}
-            type="button"
-            className="choice"
-            aria-pressed={each === view}
-            popoverTarget={id}
-            popoverTargetAction="hide"
-            onClick={() => session.commands.lookFrom(each)}
-          >
-            {say(`view.${each}`)}
-          </button>
-        ))}
-      </div>
-    </div>
-  );
-};
-
 export const Plate = () => {
   const { say, stage } = usePages();
-  const explanation = useSession((state) => state.explanation);
-  const question = useSession((state) => state.question);
   const stale = useSession((state) => state.stale);
-  const view = useSession((state) => state.view);
+  const inQuiz = useSession((state) => state.quiz !== null);
+  const whatIf = useSession((state) => Object.keys(state.whatIf).length > 0);
   const words = usePictureWords();
-  const quiz = useSession((state) => state.quiz);
-  const whatIf = explanation !== null && Object.keys(explanation.whatIf).length > 0;
   return (
-    <figure className="plate" data-what-if={whatIf || undefined} aria-busy={stale}>
-      <div className="plate-stage">{stage}</div>
-      {quiz === null && words !== null && <p className="unseen">{words.short}</p>}
-      <figcaption className="plate-caption">
-        <span>
-          <b className="fig">{say('plate.figure', { number: QUESTION_IDS.indexOf(question) + 1 })}</b>{' '}
-          {say('plate.caption', { side: sideWords(explanation, say), view: say(`view.${view}.caption`) })}
-          {whatIf && <span className="what-if-tag">{say('whatIf.tag')}</span>}
-        </span>
-        <LookFrom />
-      </figcaption>
-    </figure>
+    <div className="plate" data-what-if={whatIf || undefined} aria-busy={stale}>
+      {stage}
+      {whatIf && !inQuiz && <p className="plate-tag what-if-tag">{say('whatIf.tag')}</p>}
+      <p id={PICTURE_WORDS_ID} className="unseen">
+        {inQuiz || words === null ? say('plate.noWords') : words.short}
+      </p>
+    </div>
   );
 };

@@ -1,25 +1,21 @@
 /** Say it: a timed script, each line with its claim and one press away from its picture; what is not known; what not to say. */
 import { useId, useMemo, useState } from 'react';
 import type { Explanation } from '../../explain/types';
-import type { QuestionId } from '../../ids';
-import { clock, RATE, SCRIPT_SECONDS, type Script, type ScriptLine, scriptOf, scriptText, stillOf } from '../../telling';
+import { clock, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf } from '../../telling';
 import { statusWord } from '../../wording';
 import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
 import { Stamp } from '../parts/Stamp';
 
-const questionOf = (explanation: Explanation, line: ScriptLine): QuestionId | null =>
-  explanation.questions.find((question) => question.findings.some((finding) => finding.id === line.finding))?.id ?? null;
-
-const Lines = ({ script, explanation }: { readonly script: Script; readonly explanation: Explanation }) => {
+const Lines = ({ script }: { readonly script: Script }) => {
   const { say, session } = usePages();
   const asked = useSession((state) => state.question);
   return (
     <ol className="script">
-      {script.lines.map((line, index) => {
-        const question = questionOf(explanation, line);
+      {script.lines.map((line) => {
+        const { question } = line;
         return (
-          <li key={`${index}${line.text}`}>
+          <li key={`${line.startSecond} ${line.text}`}>
             <span className="script-time">{clock(line.startSecond)}</span>
             <span className="script-stamp">{line.stamp !== null && <Stamp kind={line.stamp} />}</span>
             <span>
@@ -51,15 +47,14 @@ const StillButton = ({ explanation }: { readonly explanation: Explanation }) => 
   const question = useSession((state) => state.question);
   const [busy, setBusy] = useState(false);
   const save = async () => {
-    if (drawStill === null) return;
     setBusy(true);
-    const blob = await drawStill(question, stillOf(content, explanation, question));
+    const blob = await drawStill(stillOf(content, explanation, question));
     setBusy(false);
     if (blob === null) announce(say('say.noStill'));
     else saveBlob(blob, `underfoot-${question}.png`);
   };
   return (
-    <button type="button" className="button" disabled={busy || drawStill === null} onClick={() => void save()}>
+    <button type="button" className="button" disabled={busy} onClick={() => void save()}>
       {say('say.still')}
     </button>
   );
@@ -87,12 +82,7 @@ export const ScriptPage = () => {
         <legend>{say('say.length')}</legend>
         {SCRIPT_SECONDS.map((each) => (
           <label key={each}>
-            <input
-              type="radio"
-              name={`${id}length`}
-              checked={each === seconds}
-              onChange={() => setSeconds(each)}
-            />
+            <input type="radio" name={`${id}length`} checked={each === seconds} onChange={() => setSeconds(each)} />
             <span>{say('say.seconds', { seconds: each })}</span>
           </label>
         ))}
@@ -142,7 +132,7 @@ export const ScriptPage = () => {
             </button>
             <StillButton explanation={explanation} />
           </div>
-          <Lines script={script} explanation={explanation} />
+          <Lines script={script} />
           <section className="hedges">
             <h2>{say('say.unknown')}</h2>
             <ul className="plain">

@@ -1,0 +1,117 @@
+/** Puts the screens, the 3D figure and the makers of pictures together. */
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { Foot } from '../anatomy/types';
+import { DEMOS, makeSay, PagesProvider, type PagesValue, PICTURE_WORDS_ID, Rescue, Shell } from '../pages';
+import type { Session } from '../session/types';
+import type { Still } from '../telling';
+import { useAddress } from './address';
+import { demoCase } from './demos';
+import type { Feet } from './feet';
+import { StageGuard } from './StageGuard';
+
+const Stage = lazy(async () => ({ default: (await import('../stage')).Stage }));
+
+/** How long a short message stays, ms: about the time to read it twice. */
+const MESSAGE_MS = 6000;
+
+interface FigureProperties {
+  readonly session: Session;
+  readonly foot: Foot | null;
+  readonly large: boolean;
+  readonly waiting: ReactNode;
+  readonly none: ReactNode;
+}
+
+const Figure = ({ session, foot, large, waiting, none }: FigureProperties) =>
+  foot === null ? (
+    waiting
+  ) : (
+    <StageGuard instead={none}>
+      <Suspense fallback={waiting}>
+        <Stage session={session} foot={foot} large={large} describedBy={PICTURE_WORDS_ID} />
+      </Suspense>
+    </StageGuard>
+  );
+
+const usePictures = (session: Session, foot: Foot | null) => {
+  const input = useCallback(
+    (text: Still) => {
+      const { content, explanation, reader } = session.getState();
+      return foot === null || explanation === null
+        ? null
+        : { foot, content, explanation, reader, text, question: text.question };
+    },
+    [session, foot],
+  );
+  const orNothing = useCallback(async (draw: () => Promise<Blob>): Promise<Blob | null> => {
+    try {
+      return await draw();
+    } catch (failure) {
+      console.warn(failure);
+      return null;
+    }
+  }, []);
+  const drawStill = useCallback(
+    async (text: Still) => {
+      const given = input(text);
+      return given === null ? null : orNothing(async () => (await import('../render')).renderStill(given));
+    },
+    [input, orNothing],
+  );
+  const drawFigure = useCallback(
+    async (text: Still) => {
+      const given = input(text);
+      return given === null ? null : orNothing(async () => (await import('../render')).renderFigure(given));
+    },
+    [input, orNothing],
+  );
+  return { drawStill, drawFigure };
+};
+
+export const App = ({ session, feet }: { readonly session: Session; readonly feet: Feet }) => {
+  const { address, go, hrefOf } = useAddress(session);
+  const foot = useSyncExternalStore(feet.subscribe, feet.getFoot);
+  const say = useMemo(() => makeSay(session.getState().content.words), [session]);
+  const { drawStill, drawFigure } = usePictures(session, foot);
+  const [message, setMessage] = useState('');
+  useEffect(() => {
+    if (message === '') return;
+    const timer = setTimeout(() => setMessage(''), MESSAGE_MS);
+    return () => clearTimeout(timer);
+  }, [message]);
+  const value: PagesValue = {
+    session,
+    say,
+    address,
+    go,
+    hrefOf,
+    announce: setMessage,
+    stage: (
+      <Figure
+        session={session}
+        foot={foot}
+        large={address.page === 'show'}
+        waiting={<div className="plate-waiting" />}
+        none={
+          <div className="plate-waiting">
+            <p>{say('stage.noPicture')}</p>
+          </div>
+        }
+      />
+    ),
+    foot,
+    drawStill,
+    drawFigure,
+    demoCase: (id) => {
+      const demo = DEMOS.find((each) => each === id);
+      return demo === undefined ? null : demoCase(demo);
+    },
+  };
+  return (
+    <Rescue session={session} say={say}>
+      <PagesProvider value={value}>
+        <Shell message={message} />
+      </PagesProvider>
+    </Rescue>
+  );
+};

@@ -1,0 +1,61 @@
+/**
+ * The address bar and the session kept in step: the page is in the address alone, question and reader in both. What a person
+ * does replaces the address; opening a page adds a step to go back to.
+ */
+import { useCallback, useEffect, useSyncExternalStore } from 'react';
+import { type Address, readAddress, writeAddress } from '../pages';
+import type { Session } from '../session/types';
+
+const listeners = new Set<() => void>();
+const tell = (): void => {
+  for (const listener of listeners) listener();
+};
+const subscribe = (listener: () => void) => {
+  listeners.add(listener);
+  window.addEventListener('hashchange', listener);
+  return () => {
+    listeners.delete(listener);
+    window.removeEventListener('hashchange', listener);
+  };
+};
+
+export const useAddress = (session: Session) => {
+  const hash = useSyncExternalStore(subscribe, () => location.hash);
+  const { question, reader } = useSyncExternalStore(session.subscribe, session.getState);
+  const address: Address = { ...readAddress(hash), question, reader };
+
+  // The address changed by hand, by a link or by going back: the session follows.
+  useEffect(() => {
+    const follow = () => {
+      const state = session.getState();
+      const asked = readAddress(location.hash, { ...address, question: state.question, reader: state.reader });
+      if (asked.question !== state.question) session.commands.ask(asked.question);
+      if (asked.reader !== state.reader) session.commands.setReader(asked.reader);
+    };
+    window.addEventListener('hashchange', follow);
+    return () => window.removeEventListener('hashchange', follow);
+  });
+
+  // The session changed: the address follows without a step to go back to.
+  const written = writeAddress(address);
+  useEffect(() => {
+    if (location.hash !== written) {
+      history.replaceState(null, '', written);
+      tell();
+    }
+  }, [written]);
+
+  const go = useCallback(
+    (patch: Partial<Address>) => {
+      const { question: asked, reader: chosen } = session.getState();
+      const next = { ...readAddress(location.hash), question: asked, reader: chosen, ...patch };
+      if (next.question !== asked) session.commands.ask(next.question);
+      if (next.reader !== chosen) session.commands.setReader(next.reader);
+      history.pushState(null, '', writeAddress(next));
+      tell();
+    },
+    [session],
+  );
+  const hrefOf = (patch: Partial<Address>): string => writeAddress({ ...address, ...patch });
+  return { address, go, hrefOf };
+};

@@ -1,0 +1,18 @@
+/** The three invented cases, checked like any file that comes in from outside. */
+import dancer from '../../content/cases/dancer-spiral.case.json?raw';
+import handball from '../../content/cases/handball-zone-2.case.json?raw';
+import hillRunner from '../../content/cases/hill-runner.case.json?raw';
+import { type CaseFile, readCase } from '../cases';
+import type { Demo } from '../pages';
+
+const TEXTS: Readonly<Record<Demo, string>> = {
+  'demo-handball': handball,
+  'demo-dancer': dancer,
+  'demo-hill-runner': hillRunner,
+};
+
+export const demoCase = (demo: Demo): CaseFile => {
+  const read = readCase(TEXTS[demo]);
+  if (!read.ok) throw new Error(`${demo}: ${read.problem.what} ${read.problem.where}`);
+  return read.file;
+};

@@ -1,0 +1,129 @@
+/** The one page that is handed over, laid out in millimetres. Patient wording, black on white, nothing a printer can lose. */
+import type { Handout } from '../../telling';
+import type { Sentence } from '../../wording/types';
+import { usePages } from '../context';
+import { Runs } from '../parts/Runs';
+import { Stamp } from '../parts/Stamp';
+import { BlobCanvas } from './BlobCanvas';
+
+const Sentences = ({ sentences }: { readonly sentences: readonly Sentence[] }) => (
+  <>
+    {sentences.map((sentence) => (
+      <p key={sentence.finding}>
+        {sentence.stamp !== null && <Stamp kind={sentence.stamp} />} <Runs runs={sentence.runs} />
+      </p>
+    ))}
+  </>
+);
+
+const Answers = ({ handout }: { readonly handout: Handout }) => (
+  <>
+    {handout.answers.map((answer, index) => (
+      <section key={answer.question} className="sheet-part">
+        <h2>
+          {index + 1}. {answer.title}
+        </h2>
+        <Sentences sentences={answer.sentences} />
+      </section>
+    ))}
+  </>
+);
+
+const Stages = ({ handout }: { readonly handout: Handout }) => {
+  if (handout.stages.length === 0) return null;
+  return (
+    <section className="sheet-part">
+      <h2>{handout.headings.stages}</h2>
+      <ol>
+        {handout.stages.map((stage) => (
+          <li key={stage.stage}>
+            <Runs runs={stage.sentence.runs} />
+            {stage.opensNext.length > 0 && (
+              <>
+                {' '}
+                <span className="sheet-opens">
+                  {handout.headings.opens}{' '}
+                  {stage.opensNext.map((sentence) => (
+                    <span key={sentence.finding}>
+                      <Runs runs={sentence.runs} />{' '}
+                    </span>
+                  ))}
+                </span>
+              </>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+};
+
+interface Properties {
+  readonly handout: Handout;
+  readonly paper: 'a4' | 'letter';
+  readonly figure: Blob | null;
+}
+
+export const Sheet = ({ handout, paper, figure }: Properties) => {
+  const { say } = usePages();
+  const [shown] = handout.figures;
+  const lines = [handout.caseLine, handout.demoLine, handout.whatIfLine].filter((line) => line !== null);
+  return (
+    <article className={`sheet sheet-${paper}`} aria-label={say('hand.sheet')}>
+      <header className="sheet-head">
+        <h1>{handout.title}</h1>
+        <p className="sheet-side">{handout.sideLine}</p>
+      </header>
+      <p className="sheet-case">{lines.join(' ')}</p>
+      {handout.draftLine !== null && <p className="sheet-draft">{handout.draftLine}</p>}
+      {shown !== undefined && (
+        <figure className="sheet-figure">
+          <BlobCanvas blob={figure} alt={shown.alt} />
+          <figcaption>{shown.caption}</figcaption>
+        </figure>
+      )}
+      <div className="sheet-columns">
+        <Answers handout={handout} />
+        <Stages handout={handout} />
+      </div>
+      {handout.warnings.length > 0 && (
+        <section className="sheet-warnings">
+          <h2>{handout.headings.warnings}</h2>
+          <ul>
+            {handout.warnings.map((warning) => (
+              <li key={warning.text}>{warning.text}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section className="sheet-call">
+        <h2>{handout.headings.call}</h2>
+        <ul>
+          {handout.call.map((label) => (
+            <li key={label}>{label}</li>
+          ))}
+        </ul>
+      </section>
+      <footer className="sheet-foot">
+        <p className="marks">
+          <Stamp kind="reported" worded />
+          <Stamp kind="confirmed" worded />
+          <Stamp kind="inferred" worded />
+          <span className="known-seen">{say('mark.seen')}</span>
+          <span className="known-weak">{say('mark.weak')}</span>
+          <span className="known-practice">{say('mark.practice')}</span>
+          <span className="known-memory">{say('mark.memory')}</span>
+        </p>
+        {handout.sources.length > 0 && (
+          <p>
+            <b>{handout.headings.sources}</b> {handout.sources.join(' ')}
+            {handout.sourcesMore > 0 ? ` ${say('hand.moreSources', { count: handout.sourcesMore })}` : ''}
+          </p>
+        )}
+        <p>
+          <b>{handout.headings.limits}</b> {handout.disclaimers.join(' ')} {handout.illustrationLine}.
+        </p>
+      </footer>
+    </article>
+  );
+};

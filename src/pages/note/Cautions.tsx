@@ -1,0 +1,65 @@
+/** Red flags and treatment dangers where they matter, and at the foot of every note what this is not. */
+import { useMemo } from 'react';
+import type { Caution } from '../../content/schema';
+import type { QuestionId } from '../../ids';
+import { cautionsFor } from '../../wording';
+import { usePages, useSession } from '../context';
+import { Known, markWordKey } from '../parts/Runs';
+
+const useCautions = (kinds: readonly Caution['kind'][], question?: QuestionId): readonly Caution[] => {
+  const content = useSession((state) => state.content);
+  const explanation = useSession((state) => state.explanation);
+  const reader = useSession((state) => state.reader);
+  return useMemo(
+    () =>
+      explanation === null
+        ? []
+        : cautionsFor(content, explanation, reader, question).filter((caution) => kinds.includes(caution.kind)),
+    [content, explanation, reader, question, kinds],
+  );
+};
+
+const URGENT = ['red flag', 'treatment danger'] as const;
+const STANDING = ['disclaimer'] as const;
+
+export const Cautions = ({ question }: { readonly question: QuestionId }) => {
+  const { say } = usePages();
+  const reader = useSession((state) => state.reader);
+  const cautions = useCautions(URGENT, question);
+  if (cautions.length === 0) return null;
+  return (
+    <section className="red-flags">
+      <h2>{say('cautions.title')}</h2>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution.id}>
+            {caution.what[reader]}
+            {reader === 'study' && (
+              <>
+                {' '}
+                <Known mark={caution.evidence.mark}>{say(markWordKey(caution.evidence.mark))}</Known>
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+export const Disclaimer = () => {
+  const { say } = usePages();
+  const reader = useSession((state) => state.reader);
+  const draft = useSession((state) => state.explanation?.draft ?? false);
+  const demo = useSession((state) => state.file.demo !== undefined);
+  const cautions = useCautions(STANDING);
+  return (
+    <footer className="disclaimer">
+      {demo && <p>{say('note.invented')}</p>}
+      {draft && <p>{say('note.draft')}</p>}
+      {cautions.map((caution) => (
+        <p key={caution.id}>{caution.what[reader]}</p>
+      ))}
+    </footer>
+  );
+};

@@ -1,0 +1,67 @@
+/** For the person whose foot it is: the question, the picture, one sentence, three large buttons. No other case can be seen. */
+import { QUESTION_IDS } from '../../ids';
+import { usePages, useSession } from '../context';
+import { useQuestionWords } from '../note/Note';
+import { Runs } from '../parts/Runs';
+import { Stamp } from '../parts/Stamp';
+
+export const PatientTitle = () => {
+  const { say, go } = usePages();
+  const question = useSession((state) => state.question);
+  const words = useQuestionWords();
+  return (
+    <header className="patient-head">
+      <h1 className="question-title" tabIndex={-1}>
+        {words?.title ?? say(`question.${question}`)}
+      </h1>
+      <button type="button" className="button" onClick={() => go({ page: 'explain' })}>
+        {say('show.leave')}
+      </button>
+    </header>
+  );
+};
+
+export const PatientFoot = () => {
+  const { say, session, go } = usePages();
+  const question = useSession((state) => state.question);
+  const explanation = useSession((state) => state.explanation);
+  const words = useQuestionWords();
+  const index = QUESTION_IDS.indexOf(question);
+  const before = QUESTION_IDS[index - 1];
+  const after = QUESTION_IDS[index + 1];
+  const { commands } = session;
+  return (
+    <div className="patient-foot">
+      <p className="one-sentence" aria-live="polite">
+        {words === null ? (
+          say('note.working')
+        ) : (
+          <>
+            {words.sentence.stamp !== null && <Stamp kind={words.sentence.stamp} />} <Runs runs={words.sentence.runs} />
+          </>
+        )}
+      </p>
+      {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
+      <div className="patient-buttons">
+        <button
+          type="button"
+          className="button"
+          disabled={before === undefined}
+          onClick={() => before !== undefined && commands.ask(before)}
+        >
+          {say('show.back')}
+        </button>
+        <button type="button" className="button" onClick={() => commands.lookFrom(index === 0 ? 'outer' : 'close')}>
+          {say('show.again')}
+        </button>
+        <button
+          type="button"
+          className="button button-main"
+          onClick={() => (after === undefined ? go({ page: 'explain' }) : commands.ask(after))}
+        >
+          {say(after === undefined ? 'show.done' : 'show.next')}
+        </button>
+      </div>
+    </div>
+  );
+};
