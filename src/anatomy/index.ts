@@ -1,5 +1,5 @@
 /** The shape of a foot: bones, joints and outline from the parameters in content/anatomy, and measures of them. */
-export { boneAxis, stationOf } from './bone-axis';
+export { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
 export { assembleFoot, buildBone, buildFoot, jointsOf } from './build';
 export { decodeGlb, encodeGlb, type ReadModel } from './glb';
 export {
@@ -14,9 +14,10 @@ export {
 } from './mesh';
 export { mirrorFoot } from './mirror';
 export { DEFAULT_FOOT, footParametersFor, H_BOUNDS_MM } from './parameters';
+export { MT5 } from './region-names';
 export { regionsOf } from './regions';
 export { type Shape, shapeSchema } from './shape';
 export { prepareAnatomy } from './simplify';
 export { sliceMesh } from './slice';
 export type * from './types';
-export { zoneAt, zonesOf } from './zones';
+export { CUBOID_MT5, facetStretch, zoneAt, zonesOf } from './zones';

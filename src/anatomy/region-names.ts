@@ -1,4 +1,4 @@
-/** Names of the regions of the fifth metatarsal, tip to head. Facet regions are named after bone and neighbour: `facetId`. */
+/** Names of the regions of the fifth metatarsal, as in content/regions.yaml, and of the facets of every bone. */
 import { type BoneId, idOf, type JointId, type RegionId } from '../ids';
 
 const region = (name: string) => idOf<RegionId>(name);
@@ -11,16 +11,19 @@ export const MT5 = {
   head: region('mt5-head'),
   brevis: region('mt5-footprint-brevis'),
   tertius: region('mt5-footprint-tertius'),
-  aponeurosis: region('mt5-footprint-aponeurosis'),
-  foramen: region('mt5-foramen'),
-  /** Where metaphyseal vessels enter base and tuberosity, where capital vessels enter the head, where the periosteal net enters. */
-  baseEntries: region('mt5-base-entries'),
-  headEntries: region('mt5-head-entries'),
-  surfaceEntries: region('mt5-surface-entries'),
+  aponeurosis: region('mt5-footprint-fascia'),
+  foramen: region('mt5-foramen-nutrient'),
 } as const;
 
-/** `metatarsal5-facet-metatarsal4`; a pair of bones that meets twice keeps the joint's own word behind it. */
+const MT5_FACETS: Partial<Record<BoneId, RegionId>> = {
+  cuboid: region('mt5-facet-cuboid'),
+  metatarsal4: region('mt5-facet-mt4'),
+};
+
+/** `talus-facet-calcaneus-posterior`: bone, neighbour, and the joint's own word where a pair of bones meets twice. */
 export const facetId = (joint: JointId, bone: BoneId, other: BoneId): RegionId => {
+  const known = bone === 'metatarsal5' ? MT5_FACETS[other] : undefined;
+  if (known) return known;
   const words = joint.split('-').filter((w) => w !== bone && w !== other);
   return region([bone, 'facet', other, ...words].join('-'));
 };

@@ -1,15 +1,15 @@
 /**
  * Named parts of the bones' surfaces, each a function of the surface point, derived from joints and landmarks and never from the
- * triangulation: facets of every joint, zones, footprints, foramen and vessel entries of the fifth metatarsal. mm, foot frame.
+ * triangulation: facets of every joint, zones, footprints and foramen of the fifth metatarsal. mm, foot frame.
  */
 import type { BoneId, RegionId } from '../ids';
 import { cross, dot, length, radians, scale, subtract, type Vec3 } from '../units';
 import { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
-import { facetId, MT5 } from './region-names';
+import { facetId } from './region-names';
 import { FOOTPRINTS, FORAMEN, REFERENCE_LENGTH_MM } from './region-rules';
 import { sliceMesh } from './slice';
 import type { BoneAxis, Foot, Joint, Region, Zone } from './types';
-import { zonesOf } from './zones';
+import { articularFacet, zonesOf } from './zones';
 
 /** A facet is the ellipse of the joint, as deep as a ball-shaped facet of that size can curve plus the gap, mm. */
 const facetRegion = (joint: Joint, bone: BoneId, other: BoneId): Region => {
@@ -33,7 +33,7 @@ const facetRegion = (joint: Joint, bone: BoneId, other: BoneId): Region => {
  * Where a ray from the middle of the section at `s` leaves the bone, `round` rad from dorsal towards lateral.
  * Throws RangeError when the section is empty.
  */
-export const surfacePoint = (foot: Foot, axis: BoneAxis, bone: BoneId, s: number, round: number): Vec3 => {
+const surfacePoint = (foot: Foot, axis: BoneAxis, bone: BoneId, s: number, round: number): Vec3 => {
   const loops = sliceMesh(meshOf(foot, bone), fromBone(axis, s), axis.axis);
   const loop = loops.reduce<Vec3[]>((a, b) => (b.length > a.length ? b : a), []);
   if (loop.length === 0) throw new RangeError(`${bone} has no section at ${s} mm`);
@@ -82,16 +82,16 @@ const patch = (
   };
 };
 
-const stretch = (axis: BoneAxis, id: RegionId, kind: Region['kind'], from: number, to: number): Region => ({
-  id,
+const zoneRegion = (axis: BoneAxis, { region, fromMm, toMm }: Zone): Region => ({
+  id: region,
   bone: 'metatarsal5',
-  kind,
-  centre: fromBone(axis, (from + to) / 2),
-  spanMm: [from, to],
+  kind: 'zone',
+  centre: fromBone(axis, (fromMm + toMm) / 2),
+  spanMm: [fromMm, toMm],
   contains: (p) => {
     const s = stationOf(axis, p);
-    // The bone's ends belong to the end stretches, however the last digit rounds.
-    return (s >= from || from <= 0) && (s < to || to >= axis.lengthMm);
+    // The bone's ends belong to the end zones, however the last digit rounds.
+    return (s >= fromMm || fromMm <= 0) && (s < toMm || toMm >= axis.lengthMm);
   },
 });
 
@@ -103,11 +103,10 @@ const pointSpan = (axis: BoneAxis, p: Vec3): readonly [number, number] => {
 const fifthMetatarsal = (foot: Foot, axis: BoneAxis, zones: readonly Zone[]): Region[] => {
   const k = axis.lengthMm / REFERENCE_LENGTH_MM;
   const zone1 = zones[0]?.toMm ?? 0;
-  const head = zones.at(-1);
   const at = (s: number, deg: number) => surfacePoint(foot, axis, 'metatarsal5', s, radians(deg));
   const foramen = at(zone1 + FORAMEN.fromMedialBaseMm * k, FORAMEN.roundDeg);
   return [
-    ...zones.map((z) => stretch(axis, z.region, 'zone', z.fromMm, z.toMm)),
+    ...zones.map((z) => zoneRegion(axis, z)),
     ...FOOTPRINTS.map((f) =>
       patch(axis, f.id, 'footprint', at(zone1 * f.alongZone1, f.roundDeg), f.lengthMm * k, f.widthMm * k),
     ),
@@ -115,24 +114,14 @@ const fifthMetatarsal = (foot: Foot, axis: BoneAxis, zones: readonly Zone[]): Re
       ...patch(axis, FORAMEN.id, 'foramen', foramen, FORAMEN.acrossMm, FORAMEN.acrossMm),
       spanMm: pointSpan(axis, foramen),
     },
-    stretch(axis, MT5.baseEntries, 'foramen', 0, zone1),
-    stretch(axis, MT5.headEntries, 'foramen', head?.fromMm ?? axis.lengthMm, axis.lengthMm),
-    stretch(axis, MT5.surfaceEntries, 'foramen', 0, axis.lengthMm),
   ];
 };
 
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
 export const regionsOf = (foot: Foot): Region[] => {
-  const facets = [...foot.joints.values()].flatMap((j) => [
-    facetRegion(j, j.first, j.second),
-    facetRegion(j, j.second, j.first),
-  ]);
-  return [...facets, ...fifthMetatarsal(foot, boneAxis(foot, 'metatarsal5'), zonesOf(foot))];
-};
-
-/** The stretch of the bone's axis that a region covers. Throws RangeError for a region without one. */
-export const spanOf = (regions: readonly Region[], id: RegionId): readonly [from: number, to: number] => {
-  const span = regions.find((r) => r.id === id)?.spanMm;
-  if (!span) throw new RangeError(`region ${id} has no stretch along a bone`);
-  return span;
+  const axis = boneAxis(foot, 'metatarsal5');
+  const facets = [...foot.joints.values()]
+    .map((j) => articularFacet(j, axis))
+    .flatMap((j) => [facetRegion(j, j.first, j.second), facetRegion(j, j.second, j.first)]);
+  return [...facets, ...fifthMetatarsal(foot, axis, zonesOf(foot))];
 };

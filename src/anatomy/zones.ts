@@ -5,25 +5,45 @@
  * The head is the end segment by the trade's rule of squares: as long as the end is wide (from memory). Stations in mm.
  */
 import { idOf, type JointId, type RegionId } from '../ids';
-import { cross, dot, type Vec3 } from '../units';
+import { add, cross, dot, scale, type Vec3 } from '../units';
 import { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
 import { MT5 } from './region-names';
 import { sliceMesh } from './slice';
 import type { BoneAxis, Foot, Joint, Zone } from './types';
 
-export const INTERMETATARSAL_45 = idOf<JointId>('metatarsal4-metatarsal5');
+const INTERMETATARSAL_45 = idOf<JointId>('metatarsal4-metatarsal5');
 export const CUBOID_MT5 = idOf<JointId>('cuboid-metatarsal5');
 const ZONE_3_MM = 15;
 
 /** Throws RangeError when the foot lacks the joint. */
-export const jointOf = (foot: Foot, id: JointId): Joint => {
+const jointOf = (foot: Foot, id: JointId): Joint => {
   const joint = foot.joints.get(id);
   if (!joint) throw new RangeError(`this foot has no joint ${id}`);
   return joint;
 };
 
+/**
+ * The joint table measures how far bone surfaces face each other within 3.2 mm, not the facet. Between the fourth and fifth
+ * metatarsals, 1.95 mm apart at the facet, the two bones part distally at about 7.9 degrees (mean of the four measured feet), so
+ * they stay within 3.2 mm for (3.2 - 1.95) / tan 7.9 = 9 mm beyond it: 0.4 of the 22.6 mm measured there
+ * (VSDFullBodyBoneModels v3.0, Fischer, Sci Data 2023;10:763). Proximally the corner with the cuboid's facet ends both.
+ */
+const PARTING_SHARE = 0.4;
+
+/** The joint with the extents of its facet: only the one between fourth and fifth metatarsals needs less than tabled. */
+export const articularFacet = (joint: Joint, axis: BoneAxis): Joint => {
+  if (joint.id !== INTERMETATARSAL_45) return joint;
+  const [long, short] = joint.extentsMm;
+  const proximal = dot(joint.major, axis.axis) < 0 ? joint.major : scale(joint.major, -1);
+  return {
+    ...joint,
+    centre: add(joint.centre, scale(proximal, (PARTING_SHARE * long) / 2)),
+    extentsMm: [long * (1 - PARTING_SHARE), short],
+  };
+};
+
 /** Stretch of the axis that the ellipse of a facet covers. */
-export const facetSpan = (axis: BoneAxis, joint: Joint): readonly [from: number, to: number] => {
+const facetSpan = (axis: BoneAxis, joint: Joint): readonly [from: number, to: number] => {
   const across = cross(joint.normal, joint.major);
   const half = Math.hypot(
     (joint.extentsMm[0] / 2) * dot(joint.major, axis.axis),
@@ -31,6 +51,12 @@ export const facetSpan = (axis: BoneAxis, joint: Joint): readonly [from: number,
   );
   const s = stationOf(axis, joint.centre);
   return [s - half, s + half];
+};
+
+/** The stretch of the fifth metatarsal that its facet in this joint covers. */
+export const facetStretch = (foot: Foot, id: JointId): readonly [from: number, to: number] => {
+  const axis = boneAxis(foot, 'metatarsal5');
+  return facetSpan(axis, articularFacet(jointOf(foot, id), axis));
 };
 
 /** Greatest width of the cut at a station, over all directions across the bone. */
@@ -52,7 +78,7 @@ const headFrom = (foot: Foot, axis: BoneAxis): number => {
 
 export const zonesOf = (foot: Foot): Zone[] => {
   const axis = boneAxis(foot, 'metatarsal5');
-  const [proximal, distal] = facetSpan(axis, jointOf(foot, INTERMETATARSAL_45));
+  const [proximal, distal] = facetStretch(foot, INTERMETATARSAL_45);
   const borders: [RegionId, number][] = [
     [MT5.zone1, proximal],
     [MT5.zone2, distal],

@@ -107,7 +107,12 @@ export const vessel = v.strictObject({
   enters: regionId,
   /** Which way blood runs inside the bone from the entry: a break between entry and part cuts it. */
   feeds: v.array(v.strictObject({ region: regionId, main: v.boolean() })),
+  /** A net on the bone's surface that enters everywhere: no break cuts it off. */
+  net: v.optional(v.boolean()),
+  /** For the vessel and its entry. */
   evidence,
+  /** For what it feeds inside the bone, where that is known less surely than the vessel itself. */
+  feedsEvidence: v.optional(evidence),
 });
 export type Vessel = v.InferOutput<typeof vessel>;
 
@@ -152,8 +157,8 @@ export const activity = v.strictObject({
 export type Activity = v.InferOutput<typeof activity>;
 
 /**
- * Named inputs of the beam, fixed before any stress is computed. Keys are fixed by `src/mechanics`: the canal is an ellipse
- * between two shares of the bone's length; beyond them the wall thins to the metaphyseal cortex at the bone's ends.
+ * Named inputs of the beam, fixed before any stress is computed. Keys are fixed by `src/mechanics`. The shaft's wall runs
+ * between two shares of the bone's length; within one depth of the bone beyond them it thins to the metaphyseal cortex.
  */
 export const beamInputs = v.strictObject({
   bone: boneId,
@@ -161,6 +166,8 @@ export const beamInputs = v.strictObject({
   canalUpDownMm: figure,
   cortexMetaphysisMm: figure,
   corticalModulusGPa: figure,
+  /** Where along the bone the canal was measured; the wall found there is carried along the shaft. */
+  canalAtShare: figure,
   canalFromShare: figure,
   canalToShare: figure,
   /** Direction of the pull of fibularis brevis, parts of a unit vector in the foot's frame. */

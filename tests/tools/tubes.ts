@@ -73,7 +73,7 @@ const joint = (
 
 /**
  * A foot with a fifth metatarsal only: an elliptic bar 70 long, 12 x 13 at the base, 9 x 11 at two thirds, 12 x 13 at the head,
- * with the facet to the fourth metatarsal from 18 to 30 mm and that to the cuboid from 6 to 16 mm.
+ * with the facet to the fourth metatarsal from 18 to 30 mm (bone faces bone to 38) and that to the cuboid from 6 to 16 mm.
  */
 export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
   const semi = (u: number): readonly [number, number] => {
@@ -82,7 +82,7 @@ export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
   };
   const mesh = barMesh({ lengthMm: 70, semi, from: [-35, 12, 75], ...bar });
   const joints = [
-    joint('metatarsal4', 'metatarsal5', [-30, 12, 99], [-1, 0, 0], [0, 0, 1], [12, 10]),
+    joint('metatarsal4', 'metatarsal5', [-30, 12, 103], [-1, 0, 0], [0, 0, 1], [20, 10]),
     joint('cuboid', 'metatarsal5', [-30, 12, 86], [-1, 0, 0], [0, 0, 1], [10, 10]),
     joint('metatarsal5', 'phalanxProximal5', [-35, 12, 145], [0, 0, 1], [1, 0, 0], [9, 9]),
   ];
