@@ -63,7 +63,10 @@ export class Plate {
     readonly canvas: HTMLCanvasElement,
     foot: Foot,
   ) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, stencil: false });
+    // Asked for here, so that a device without it is an answer and not a complaint in the console.
+    const context = canvas.getContext('webgl2', { antialias: false, alpha: true, depth: true, stencil: false });
+    if (context === null) throw new Error('Plate: this browser gives no WebGL 2');
+    this.renderer = new WebGLRenderer({ canvas, context, antialias: false, alpha: true, stencil: false });
     this.renderer.setClearColor(0, 0);
     this.renderer.info.autoReset = false;
     this.mesh = plateMesh(foot.bones);

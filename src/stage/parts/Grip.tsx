@@ -81,6 +81,12 @@ export const Grip = ({ engine, session, breakAt, foot, onDrag }: GripProps) => {
       onPointerMove={move}
       onPointerUp={up}
       onPointerCancel={up}
-    />
+    >
+      <svg viewBox="-20 -20 40 40" width="40" height="40" aria-hidden="true">
+        <g transform={`rotate(${(Math.atan2(ay, ax) * 180) / Math.PI})`}>
+          <path d="M-18 0l8 -6v12zM18 0l-8 -6v12z" />
+        </g>
+      </svg>
+    </div>
   );
 };

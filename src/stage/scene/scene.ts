@@ -210,7 +210,7 @@ export const breakStrokes = (scene: BreakScene): Stroke[] => {
     liftMm,
   });
   const casing = stroke('ivory', 8, 1.2);
-  if (at.whatIf) return [casing, stroke('here', 3.2, 1.4, 3.4)];
+  if (at.whatIf) return [casing, stroke('here', 3.2, 1.4, 2.4)];
   if (at.status !== 'confirmed') return [casing, stroke('here', 5.2, 1.4), stroke('ivory', 2, 1.5)];
   return [casing, stroke('here', 3.2, 1.4)];
 };

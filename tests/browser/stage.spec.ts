@@ -1,0 +1,127 @@
+/** The 3D figure in the built app: what it draws, when it draws, and every way to move it. */
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+
+const READY = '.stage[data-ready="true"]';
+const frames = async (page: Page): Promise<number> => Number(await page.locator('.stage').getAttribute('data-frames'));
+const open = async (page: Page, url: string): Promise<void> => {
+  await page.goto(url);
+  await page.waitForSelector(READY);
+};
+/** Waits for the fine frame that follows something that moved the picture. */
+const settled = async (page: Page, before: number): Promise<void> => {
+  await expect.poll(() => frames(page)).toBeGreaterThan(before);
+  await page.waitForSelector(READY);
+};
+
+test('draws within its budget, and no frame while nothing changes', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  const stage = page.locator('.stage');
+  expect(Number(await stage.getAttribute('data-triangles'))).toBeGreaterThan(1000);
+  expect(Number(await stage.getAttribute('data-triangles'))).toBeLessThanOrEqual(60_000);
+  expect(Number(await stage.getAttribute('data-draw-calls'))).toBeLessThanOrEqual(120);
+  // Fonts may bring one more fine frame: wait until the count has stood still once.
+  await expect
+    .poll(async () => {
+      const before = await frames(page);
+      await page.waitForTimeout(400);
+      return (await frames(page)) - before;
+    })
+    .toBe(0);
+  const before = await frames(page);
+  await page.waitForTimeout(1500);
+  expect(await frames(page)).toBe(before);
+});
+
+test('turns, moves, grows and starts again by the keys of the standards; Tab leaves', async ({ page, appUrl }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page, appUrl);
+  const caption = page.locator('.stage figcaption');
+  const opening = await caption.textContent();
+  await page.locator('.stage-picture').focus();
+  for (const key of ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Shift+ArrowLeft', '+', '-']) {
+    const before = await frames(page);
+    await page.keyboard.press(key);
+    await settled(page, before);
+  }
+  expect(await caption.textContent()).not.toBe(opening);
+  let before = await frames(page);
+  await page.keyboard.press('Home');
+  await settled(page, before);
+  await expect(caption).toHaveText(opening ?? '');
+  before = await frames(page);
+  await page.keyboard.press('3');
+  await settled(page, before);
+  await expect(caption).toContainText('from above');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.stage-picture')).not.toBeFocused();
+});
+
+test('cuts to a view in one frame where motion is not wanted', async ({ page, appUrl }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page, appUrl);
+  await page.locator('.stage-picture').focus();
+  const before = await frames(page);
+  await page.keyboard.press('2');
+  await settled(page, before);
+  expect(await frames(page)).toBe(before + 1);
+});
+
+test('does by button what a hand does by gesture', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  const buttons = page.locator('.stage-controls button');
+  await expect(buttons).toHaveCount(7);
+  for (const button of await buttons.all()) {
+    expect(await button.getAttribute('aria-label')).not.toBe('');
+    const box = await button.boundingBox();
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
+    const before = await frames(page);
+    await button.click();
+    await settled(page, before);
+  }
+});
+
+test('drags the break along the bone as a what-if that looks different', async ({ page, appUrl }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page, appUrl);
+  const grip = page.locator('.stage-grip');
+  const box = await grip.boundingBox();
+  if (box === null) throw new Error('no handle on the break');
+  expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 30, y + 15, { steps: 6 });
+  await page.mouse.up();
+  await expect(page.locator('.stage-overlay text', { hasText: 'What if here' })).toBeVisible();
+  await page.waitForSelector(READY);
+});
+
+test('never holds the page: a wheel scrolls it until the plate has focus', async ({ page, appUrl }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, appUrl);
+  const picture = page.locator('.stage-picture');
+  await expect(picture).toHaveCSS('touch-action', 'pan-y');
+  const before = await frames(page);
+  await picture.hover();
+  await page.mouse.wheel(0, 200);
+  await page.waitForTimeout(300);
+  expect(await frames(page)).toBe(before);
+  await picture.focus();
+  await expect(picture).toHaveCSS('touch-action', 'none');
+  await page.mouse.wheel(0, -200);
+  await settled(page, before);
+});
+
+test('without WebGL the words say so and stay usable', async ({ page, appUrl }) => {
+  await page.addInitScript(() => {
+    const original = HTMLCanvasElement.prototype.getContext as (kind: string, options?: unknown) => unknown;
+    Object.assign(HTMLCanvasElement.prototype, {
+      getContext(this: HTMLCanvasElement, kind: string, options?: unknown) {
+        return kind.startsWith('webgl') ? null : original.call(this, kind, options);
+      },
+    });
+  });
+  await page.goto(appUrl);
+  await expect(page.locator('.stage-none')).toContainText('cannot draw the foot');
+});
