@@ -1,0 +1,135 @@
+/** Every text of the screens is in content/words.yaml, every key of that file is used, and no screen holds a text of its own. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseAst } from 'vite';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { AGE_BANDS, FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjectValues } from '../../../src/cases';
+import { ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
+import { HEARD } from '../../../src/pages/case/way-in';
+import { DEMOS } from '../../../src/pages/places';
+import { makeSay, wordKey } from '../../../src/pages/words';
+import { FEEDING_STATES } from '../../../src/perfusion/types';
+import { THEMES, VIEWS } from '../../../src/session/types';
+
+const ROOT = join(import.meta.dirname, '../../..');
+const words = (parse(readFileSync(join(ROOT, 'content/words.yaml'), 'utf8')) as { words: Record<string, string> })
+  .words;
+
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => join(ROOT, folder, name));
+const sources = [...filesIn('src/pages'), ...filesIn('src/app'), ...filesIn('src/stage')].map((path) => ({
+  path,
+  text: readFileSync(path, 'utf8'),
+}));
+
+/** Keys written whole in the sources. A key is any quoted text that looks like one and whose group exists. */
+const groups = new Set(Object.keys(words).map((key) => key.split('.')[0]));
+const literal = new Set(
+  sources.flatMap(({ text }) =>
+    [...text.matchAll(/'([a-z][A-Za-z]*(?:\.[a-zA-Z]+)+)'/g)]
+      .map((match) => match[1] ?? '')
+      .filter((key) => groups.has(key.split('.')[0])),
+  ),
+);
+const bare = ['close', 'cancel', 'skip'];
+
+/** Keys put together from a closed list: the list is the one the code takes them from. */
+const each = (prefix: string, list: readonly string[]) => list.map((value) => `${prefix}.${wordKey(value)}`);
+const made = new Set([
+  ...each('question', QUESTION_IDS),
+  ...each('reader', READERS),
+  ...each('theme', THEMES),
+  ...each('stage.view', VIEWS),
+  ...each(
+    'demo',
+    DEMOS.map((demo) => demo.replace('demo-', '')),
+  ),
+  ...each('subject', SUBJECTS),
+  ...each('stamp', [...STATUSES, 'contradiction']),
+  ...[...STATUSES, 'contradiction'].map((status) => `stamp.${status}.line`),
+  ...each('sourceKind', SOURCE_KINDS),
+  ...each('followUp', FOLLOW_UP_FINDINGS),
+  ...each('side', []),
+  ...each('direction', subjectValues.direction.options),
+  ...each('onset', subjectValues.onset.options),
+  ...each('footShape', subjectValues.footShape.options),
+  ...each('level', LEVELS),
+  ...each('endpoint', ENDPOINTS),
+  ...each('displaced', ['yes', 'no']),
+  ...each('feeding', FEEDING_STATES),
+  ...each('heard', HEARD),
+  ...each('centre', ['mean', 'median']),
+  ...each('event', ['failure', 'nonunion', 'union', 'refracture', 'returned']),
+  ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
+  ...each('hand', ['a4', 'letter']),
+  ...each('ask', ['quiz', 'teachBack']),
+  ...each('field', ['massKg', 'heightCm', 'place', 'displacement']),
+  ...each('stations', ['axial', 'shear', 'bending', 'torsion', 'stress']),
+  ...each('stations.column', [
+    'from',
+    'axial',
+    'shearUp',
+    'shearSide',
+    'bendUp',
+    'bendSide',
+    'torsion',
+    'tension',
+    'compression',
+  ]),
+  ...each('studies.column', ['option', 'who', 'people', 'event', 'time']),
+  ...each('unit', ['N', 'Nm', 'MPa']),
+]);
+
+const READ_ATTRIBUTES = new Set(['aria-label', 'title', 'alt', 'placeholder', 'label']);
+
+/** Symbols of units are the same in every language (SI brochure). */
+const UNITS = new Set(['mm', 'kg', 'MPa']);
+
+/** Texts a person would read that stand in the code: between tags, or in an attribute that is read out. */
+const textsIn = (path: string, code: string): string[] => {
+  const found: string[] = [];
+  const visit = (node: unknown): void => {
+    if (typeof node !== 'object' || node === null) return;
+    const { type, value, name } = node as { type?: string; value?: unknown; name?: { name?: string } };
+    if (type === 'JSXText' && /[A-Za-z]{2}/.test(String(value)) && !UNITS.has(String(value).trim()))
+      found.push(`${path}: ${String(value).trim()}`);
+    if (type === 'JSXAttribute' && READ_ATTRIBUTES.has(name?.name ?? '')) {
+      const literal = value as { type?: string; value?: unknown } | null;
+      if (literal?.type === 'Literal' && literal.value !== '') found.push(`${path}: ${String(literal.value)}`);
+    }
+    for (const child of Object.values(node)) visit(child);
+  };
+  visit(parseAst(code, { lang: 'tsx' }));
+  return found;
+};
+
+describe('words of the screens', () => {
+  it('has a text for every key a screen asks for', () => {
+    const missing = [...literal, ...made, ...bare].filter((key) => words[key] === undefined);
+    expect(missing).toEqual([]);
+  });
+
+  it('has no text that no screen asks for', () => {
+    const unused = Object.keys(words).filter((key) => !literal.has(key) && !made.has(key) && !bare.includes(key));
+    expect(unused).toEqual([]);
+  });
+
+  it('gives every age band its own words', () => {
+    const say = makeSay(words);
+    expect(new Set(AGE_BANDS.map((band) => say('ageBand.years', { band }))).size).toBe(AGE_BANDS.length);
+  });
+
+  it('stands nowhere in the screens themselves', () => {
+    const found = sources.filter(({ path }) => path.endsWith('.tsx')).flatMap(({ path, text }) => textsIn(path, text));
+    expect(found).toEqual([]);
+  });
+
+  it('fills places for values and leaves an unknown place visible', () => {
+    const say = makeSay({ a: '{x} of {y}' });
+    expect(say('a', { x: 1, y: 2 })).toBe('1 of 2');
+    expect(say('a', { x: 1 })).toBe('1 of {y}');
+  });
+});
