@@ -1,6 +1,7 @@
 /**
  * What stage and pages know of each other: only this. A vanilla store; commands are the only way to change it.
  */
+import type { ClaimableKey, Said } from '../cases';
 import type { CaseFile, Claim } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { Explanation, WhatIf } from '../explain/types';
@@ -23,7 +24,10 @@ export interface SessionState {
   readonly content: Content;
   readonly file: CaseFile;
   readonly whatIf: WhatIf;
-  /** Computed from exactly `file` and `whatIf`; null until the first run ends. `stale` while a newer run is on its way. */
+  /**
+   * Computed from exactly `file` and `whatIf` unless `stale`: then it is of an earlier moment of the same case and a newer run is
+   * on its way. Null until the first run of a case ends, and when it cannot be made.
+   */
   readonly explanation: Explanation | null;
   readonly stale: boolean;
   readonly reader: Reader;
@@ -52,8 +56,13 @@ export interface SessionCommands {
   readonly newCase: () => void;
   readonly addClaim: (claim: Claim) => void;
   readonly removeClaim: (id: ClaimId) => void;
+  /** Several changes of the same case as one step that can be undone. */
+  readonly changeCase: (file: CaseFile) => void;
   readonly setWhatIf: (patch: Partial<WhatIf>) => void;
-  readonly dropWhatIf: () => void;
+  /** One override, or all of them. */
+  readonly dropWhatIf: (key?: keyof WhatIf) => void;
+  /** Makes one override a claim, as said, and drops it. */
+  readonly claimWhatIf: (key: ClaimableKey, said: Said) => void;
   readonly ask: (question: QuestionId) => void;
   readonly setReader: (reader: Reader) => void;
   readonly selectBone: (bone: BoneId | null) => void;

@@ -1,0 +1,234 @@
+/**
+ * The session: one case, one what-if, the explanation computed from exactly these, and where a person is looking. A vanilla
+ * store; the commands are the only way to change it. A command that is refused sets `problem` and changes nothing else.
+ */
+import { createStore } from 'zustand/vanilla';
+import { type CaseFile, checkCaseFile, claimFromWhatIf, emptyCase, readCase, withClaim, withoutClaim } from '../cases';
+import type { Content } from '../content/schema';
+import { NO_WHAT_IF, type WhatIf } from '../explain/types';
+import { type CaseId, idOf } from '../ids';
+import { type Autosave, autosave } from './autosave';
+import type { CaseStorage } from './case-storage';
+import { type History, startOf, stepBack, stepForward, stepTo } from './history';
+import type { RunExplain } from './run-explain';
+import { reasonOf, sessionProblem } from './session-problems';
+import type { Problem, Session, SessionCommands, SessionState } from './types';
+import { patched, problemOf, sameData, without } from './what-if';
+
+export const NEW_CASE_ID = idOf<CaseId>('new-case');
+
+export interface SessionOptions {
+  readonly content: Content;
+  /** The case a session starts with, and comes back to after `finish`. */
+  readonly file: CaseFile;
+  readonly runExplain: RunExplain;
+  /** Without one nothing is kept. */
+  readonly storage?: CaseStorage;
+  /** False: leave what is kept where it is, for example when a link asked for a demo case. */
+  readonly restore?: boolean;
+  /** What only holds with content and foot (src/checks), asked of every case before it is taken in. */
+  readonly checkFile?: (file: CaseFile) => readonly Problem[];
+  /** Milliseconds since 1970. */
+  readonly now?: () => number;
+}
+
+export interface LiveSession extends Session {
+  /** Settles when the storage has been asked: true when a case was brought back. */
+  readonly restored: Promise<boolean>;
+  /** Saves at once what waits to be saved. */
+  readonly flush: () => Promise<void>;
+  /** Stops timers and listeners. */
+  readonly close: () => void;
+}
+
+const firstState = (content: Content, file: CaseFile): SessionState => ({
+  content,
+  file,
+  whatIf: NO_WHAT_IF,
+  explanation: null,
+  stale: true,
+  reader: 'patient',
+  question: 'where',
+  selectedBone: null,
+  view: 'outer',
+  viewTick: 0,
+  theme: 'auto',
+  problem: null,
+  canUndo: false,
+  canRedo: false,
+  keepOnDevice: false,
+  quiz: null,
+  quizPick: null,
+});
+
+/** Throws TypeError when the case to start with is not a valid one. */
+export const createSession = (options: SessionOptions): LiveSession => {
+  const { content, runExplain, storage, restore = true, checkFile = () => [], now = Date.now } = options;
+  const check = (file: CaseFile): readonly Problem[] => {
+    const form = checkCaseFile(file);
+    return form.length > 0 ? form : checkFile(file);
+  };
+  const wrong = checkCaseFile(options.file)[0];
+  if (wrong !== undefined) throw new TypeError(`createSession: ${wrong.where}: ${wrong.what}`);
+
+  const store = createStore<SessionState>(() => firstState(content, options.file));
+  const { getState, setState } = store;
+  let history: History<CaseFile> = startOf(options.file);
+  let keeper: Autosave | null = null;
+
+  /** Runs of an earlier case are of an earlier era; within one, results only ever move forward. */
+  let era = 0;
+  let asked = 0;
+  let shown = 0;
+
+  const run = (): void => {
+    const [mine, myEra] = [++asked, era];
+    const isCurrent = (): boolean => myEra === era && mine > shown;
+    const { file, whatIf } = getState();
+    setState({ stale: true });
+    runExplain({ file, whatIf }).then(
+      (explanation) => {
+        if (explanation === null || !isCurrent()) return;
+        shown = mine;
+        setState({ explanation, stale: mine !== asked });
+      },
+      (error: unknown) => {
+        if (!isCurrent() || mine !== asked) return;
+        shown = mine;
+        setState({ explanation: null, stale: false, problem: sessionProblem('explainFailed', reasonOf(error)) });
+      },
+    );
+  };
+
+  const refuse = (problem: Problem): void => {
+    const { what, where, remedy } = problem;
+    setState({ problem: { what, where, remedy } });
+  };
+
+  /** A picture of another case is never left standing; of the same case it stays, stale, until the new one comes. */
+  const take = (file: CaseFile, sameCase: boolean): void => {
+    history = startOf(file);
+    era += sameCase ? 0 : 1;
+    setState({
+      file,
+      whatIf: NO_WHAT_IF,
+      ...(sameCase ? {} : { explanation: null }),
+      problem: null,
+      canUndo: false,
+      canRedo: false,
+      selectedBone: null,
+      quiz: null,
+      quizPick: null,
+    });
+    run();
+  };
+  const open = (file: CaseFile, sameCase: boolean): void => {
+    const [problem] = check(file);
+    if (problem !== undefined) refuse(problem);
+    else {
+      take(file, sameCase);
+      keeper?.changed();
+    }
+  };
+
+  const stepped = (next: History<CaseFile>): void => {
+    if (next === history) return;
+    history = next;
+    const { past, present, future } = next;
+    setState({ file: present, problem: null, canUndo: past.length > 0, canRedo: future.length > 0 });
+    run();
+    keeper?.changed();
+  };
+  const edit = (file: CaseFile): boolean => {
+    const [problem] = check(file);
+    if (problem !== undefined) {
+      refuse(problem);
+      return false;
+    }
+    if (sameData(file, history.present)) setState({ problem: null });
+    else stepped(stepTo(history, file));
+    return true;
+  };
+  const override = (whatIf: WhatIf): void => {
+    if (sameData(whatIf, getState().whatIf)) return;
+    setState({ whatIf, problem: null });
+    run();
+  };
+
+  const commands: SessionCommands = {
+    openText: (text) => {
+      const read = readCase(text);
+      if (read.ok) open(read.file, false);
+      else refuse(read.problem);
+    },
+    openCase: (file) => open(file, file.id === getState().file.id && file.demo === undefined),
+    newCase: () => open(emptyCase(NEW_CASE_ID), false),
+    addClaim: (claim) => void edit(withClaim(getState().file, claim)),
+    removeClaim: (id) => void edit(withoutClaim(getState().file, id)),
+    changeCase: (file) => void edit(file),
+    setWhatIf: (patch) => {
+      const next = patched(getState().whatIf, patch);
+      const problem = problemOf(getState().file, next, check);
+      if (problem === null) override(next);
+      else refuse(problem);
+    },
+    dropWhatIf: (key) => override(key === undefined ? NO_WHAT_IF : without(getState().whatIf, key)),
+    claimWhatIf: (key, said) => {
+      const { file, whatIf } = getState();
+      const claim = claimFromWhatIf(file, whatIf, key, said);
+      if (claim !== null && edit(withClaim(file, claim))) override(without(whatIf, key));
+    },
+    ask: (question) => setState({ question }),
+    setReader: (reader) => setState({ reader }),
+    selectBone: (selectedBone) => setState({ selectedBone }),
+    lookFrom: (view) => setState(({ viewTick }) => ({ view, viewTick: viewTick + 1 })),
+    setTheme: (theme) => setState({ theme }),
+    setQuiz: (quiz) => setState({ quiz, quizPick: null }),
+    pickForQuiz: (quizPick) => setState({ quizPick }),
+    undo: () => stepped(stepBack(history)),
+    redo: () => stepped(stepForward(history)),
+    dismissProblem: () => setState({ problem: null }),
+    setKeepOnDevice: (keepOnDevice) => {
+      setState({ keepOnDevice });
+      keeper?.changed();
+    },
+    finish: async () => {
+      const report = keeper?.wipe();
+      setState({ ...firstState(content, options.file), viewTick: getState().viewTick + 1 });
+      take(options.file, false);
+      const failed = (await report)?.failed ?? [];
+      if (failed.length > 0)
+        refuse(sessionProblem('notWiped', failed.map(({ store, why }) => `${store} (${why})`).join(', ')));
+    },
+  };
+
+  run();
+  if (storage !== undefined)
+    keeper = autosave(
+      {
+        getState,
+        restore: ({ caseText: _, ...kept }, file) => {
+          if (!restore) return;
+          const [problem] = check(file);
+          if (problem !== undefined) refuse(sessionProblem('notRestored', problem.what));
+          else {
+            setState(kept);
+            take(file, false);
+          }
+        },
+        report: refuse,
+        expire: () => void commands.finish(),
+      },
+      storage,
+      now,
+    );
+
+  return {
+    getState,
+    subscribe: store.subscribe,
+    commands,
+    restored: keeper?.restored ?? Promise.resolve(false),
+    flush: async () => keeper?.flush(),
+    close: () => keeper?.close(),
+  };
+};

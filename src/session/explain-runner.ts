@@ -1,0 +1,63 @@
+/**
+ * Makes explanations in a worker, and with the plain function where there is no worker or it breaks. One run at a time; what is
+ * overtaken while it waits never starts.
+ */
+import type { Foot } from '../anatomy/types';
+import type { Content } from '../content/schema';
+import type { Explanation } from '../explain/types';
+import { latestOnly } from './latest-only';
+import type { ExplainRequest, RunExplain } from './run-explain';
+import { WorkerBroken, type WorkerClient, type WorkerLike, workerClient } from './worker-client';
+
+export type PlainExplain = (content: Content, request: ExplainRequest, foot: Foot | null) => Promise<Explanation>;
+
+export interface ExplainRunnerOptions {
+  readonly content: Content;
+  /** The standing right foot, when it is already there or on its way; without it the worker builds its own. */
+  readonly foot?: Foot | Promise<Foot | null>;
+  readonly makeWorker?: () => WorkerLike;
+  /** For tests; the real one is loaded when it is first needed, so that a page with a worker never loads it. */
+  readonly plain?: PlainExplain;
+}
+
+/** Bones are built here only when the explanation needs other ones than those given: a page may not be allowed to. */
+const loadedPlain: PlainExplain = async (content, { file, whatIf }, foot) => {
+  const [{ explain }, { factsOf }, { prepareAnatomy }] = await Promise.all([
+    import('../explain'),
+    import('../cases'),
+    import('../anatomy'),
+  ]);
+  const make = () => explain(content, factsOf(file), whatIf, foot ?? undefined);
+  try {
+    return make();
+  } catch {
+    await prepareAnatomy();
+    return make();
+  }
+};
+
+const started = (makeWorker: () => WorkerLike, content: Content, foot: Foot | null): WorkerClient | null => {
+  try {
+    return workerClient(makeWorker(), { kind: 'start', content, foot });
+  } catch {
+    return null;
+  }
+};
+
+export const createExplainRunner = (options: ExplainRunnerOptions): RunExplain => {
+  const { content, makeWorker, plain = loadedPlain } = options;
+  const foot = Promise.resolve(options.foot ?? null).catch(() => null);
+  const worker = makeWorker === undefined ? null : foot.then((given) => started(makeWorker, content, given));
+
+  return latestOnly(async (request: ExplainRequest) => {
+    const client = await worker;
+    if (client && !client.broken()) {
+      try {
+        return await client.explain(request);
+      } catch (error) {
+        if (!(error instanceof WorkerBroken)) throw error;
+      }
+    }
+    return plain(content, request, await foot);
+  });
+};

@@ -1,0 +1,34 @@
+/** Overrides: put together, checked as the case would be checked if they were claims, compared. */
+import { type CaseFile, type CaseProblem, type ClaimableKey, claimFromWhatIf, type Said, withClaim } from '../cases';
+import type { WhatIf } from '../explain/types';
+import { sessionProblem } from './session-problems';
+import type { Problem } from './types';
+
+const CLAIMABLE: readonly ClaimableKey[] = ['place', 'massKg', 'footShape', 'activity'];
+const GUESSED: Said = { status: 'inferred', source: { kind: 'generalKnowledge' } };
+
+/** Keys set to undefined are dropped. */
+export const patched = (whatIf: WhatIf, patch: Partial<WhatIf>): WhatIf =>
+  Object.fromEntries(Object.entries({ ...whatIf, ...patch }).filter(([, value]) => value !== undefined));
+
+export const without = (whatIf: WhatIf, key: keyof WhatIf): WhatIf =>
+  Object.fromEntries(Object.entries(whatIf).filter(([other]) => other !== key));
+
+export const sameData = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
+
+/** The first thing wrong with an override, found by asking what would be wrong with a case that claimed it. */
+export const problemOf = (
+  file: CaseFile,
+  whatIf: WhatIf,
+  check: (file: CaseFile) => readonly (CaseProblem | Problem)[],
+): Problem | null => {
+  const share = whatIf.beamHeldToShare;
+  if (share !== undefined && !(share >= 0 && share <= 1)) return sessionProblem('notAShare');
+  for (const key of CLAIMABLE) {
+    const others = { ...file, claims: file.claims.filter(({ subject }) => subject !== key) };
+    const claim = claimFromWhatIf(others, whatIf, key, GUESSED);
+    const problem = claim === null ? undefined : check(withClaim(others, claim))[0];
+    if (problem !== undefined) return { what: problem.what, where: `what-if ${key}`, remedy: problem.remedy };
+  }
+  return null;
+};
