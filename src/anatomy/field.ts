@@ -149,7 +149,9 @@ const shaft = (s: Extract<Mass, { is: 'shaft' }>, centre: Vec3): Field => {
     const r = (Math.abs(a / w) ** n + Math.abs(b / h) ** n) ** (1 / n);
     const flat = Math.hypot(a, b);
     const side = r < 0.15 ? -Math.min(w, h) * (1 - r) : flat * (1 - 1 / r);
-    const beyond = Math.sqrt(Math.max(0, best - flat * flat));
+    // Only past an end: the frames lean with the bow, so that between the ends the nearest point is not quite across.
+    const past = (at === 0 && share === 0) || (at === last && share === 1);
+    const beyond = past ? Math.sqrt(Math.max(0, best - flat * flat)) : 0;
     return beyond < 1e-6 ? side : Math.hypot(Math.max(side, 0), beyond) + Math.min(side, 0) * 0.02;
   };
 };
