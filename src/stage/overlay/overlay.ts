@@ -47,6 +47,9 @@ export interface Overlay {
 export const PAD = 12;
 const RING_RADIUS = { wide: 17, narrow: 13 } as const;
 const INSIDE = 6;
+/** A zone's number keeps this far from the break and its handle; it may leave the bone's axis for that, mm dorsal. */
+const BREAK_CLEAR_PX = 17;
+const OFF_AXIS_MM = [0, 4, -4] as const;
 
 const flip = (p: Vec3): Vec3 => [-p[0], p[1], p[2]];
 
@@ -177,19 +180,16 @@ const zoneNumerals = (
       ),
     );
     if (width < 2 * radius + 4) return [];
-    // On top of the break a number is unreadable: the first place in the zone that is clear of it.
-    const at = shares
-      .map((share) => {
-        const p = fromBone(axis, zone.fromMm + (zone.toMm - zone.fromMm) * share);
+    const clear = (screen: Point): boolean =>
+      breakScreen === null ||
+      Math.hypot(screen[0] - breakScreen[0], screen[1] - breakScreen[1]) > radius + BREAK_CLEAR_PX;
+    const at = OFF_AXIS_MM.flatMap((off) => shares.map((share) => [share, off] as const))
+      .map(([share, off]) => {
+        const p = fromBone(axis, zone.fromMm + (zone.toMm - zone.fromMm) * share, off);
         const from: Vec3 = [p[0] + eye[0] * 300, p[1] + eye[1] * 300, p[2] + eye[2] * 300];
         return { hit: firstHit(mesh, from, flipAll(eye)), screen: toScreen(p) };
       })
-      .find(
-        ({ hit, screen }) =>
-          hit?.bone === scene.chosen &&
-          (breakScreen === null ||
-            Math.abs(screen[0] - breakScreen[0]) + Math.abs(screen[1] - breakScreen[1]) > radius * 2.1),
-      )?.screen;
+      .find(({ hit, screen }) => hit?.bone === scene.chosen && clear(screen))?.screen;
     if (at === undefined) return [];
     return [
       {

@@ -84,7 +84,7 @@ export const Grip = ({ engine, session, breakAt, foot, onDrag }: GripProps) => {
     >
       <svg viewBox="-20 -20 40 40" width="40" height="40" aria-hidden="true">
         <g transform={`rotate(${(Math.atan2(ay, ax) * 180) / Math.PI})`}>
-          <path d="M-18 0l8 -6v12zM18 0l-8 -6v12z" />
+          <path d="M-20 0l10 -5v10zM20 0l-10 -5v10z" />
         </g>
       </svg>
     </div>

@@ -46,9 +46,10 @@ export const stressField = (stations: StationTable, lengthMm: number): Float32Ar
     const span = after.sMm - before.sMm;
     const t = span === 0 ? 0 : (s - before.sMm) / span;
     const field = [0, 1, 2].map((k) => mix(before.field[k] ?? 0, after.field[k] ?? 0, t));
-    const nearer = t < 0.5 ? before : after;
+    // As the sampler of src/mechanics has it: no beam between two stations of which one has none.
+    const outside = before.outsideBeamTheory || after.outsideBeamTheory;
     const middle = [0, 1].map((k) => mix(before.section.centroidMm[k] ?? 0, after.section.centroidMm[k] ?? 0, t));
-    return [[...field, nearer.outsideBeamTheory ? 1 : 0], middle];
+    return [[...field, outside ? 1 : 0], middle];
   });
 
 /** The top of the six bands: the larger of the two peaks, MPa. */

@@ -1,16 +1,18 @@
 /** What is only reported, supposed or not stated never looks like something known. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { boneAxis } from '../../../src/anatomy/bone-axis';
+import { boneAxis, inBone } from '../../../src/anatomy/bone-axis';
 import { decodeGlb } from '../../../src/anatomy/glb';
 import type { Foot, Zone } from '../../../src/anatomy/types';
 import { idOf, QUESTION_IDS, type RegionId } from '../../../src/ids';
+import { stressAt } from '../../../src/mechanics';
 import { PAPER, tokensFrom } from '../../../src/stage/draw/tokens';
 import { bloodField, FEEDING_SHARES, stressField, zoneField } from '../../../src/stage/scene/fields';
 import { breakStrokes } from '../../../src/stage/scene/scene';
 import { type ShowingInput, showingOf, sideText } from '../../../src/stage/showing';
 import type { BreakAt, Content, Explanation, FeedingTable, StationTable } from '../../../src/stage/types';
 import { STAGE_WORDS, stageSay } from '../../../src/stage/words';
+import type { Vec3 } from '../../../src/units';
 
 const model = decodeGlb(
   new Uint8Array(readFileSync(new URL('../../../public/models/foot-right.glb', import.meta.url))),
@@ -172,6 +174,37 @@ describe('textures along the bone', () => {
       if (i > 0) expect(share).toBeLessThan(shares[i - 1] ?? 0);
     });
     expect(at(field, 24)[0]).toBe(0);
+  });
+  it('stress in the texture is what the sampler of the mechanics says at points of the surface', () => {
+    const station = (sMm: number, k: number) => ({
+      sMm,
+      field: [k, 2 - k / 9, k / 7 - 1],
+      outsideBeamTheory: sMm < 12 || sMm > 60,
+      section: { centroidMm: [k / 20, -k / 30] },
+    });
+    const stations = Array.from({ length: 24 }, (_, i) => station(2 + i * 2.8, 10 * Math.sin(i / 4)));
+    const table = { stations } as unknown as StationTable;
+    const field = stressField(table, lengthMm);
+    const axis = boneAxis(foot, 'metatarsal5');
+    const positions = foot.bones.get('metatarsal5')?.positions ?? new Float32Array();
+    let compared = 0;
+    for (let v = 0; v < positions.length; v += 3) {
+      const p: Vec3 = [positions[v] ?? 0, positions[v + 1] ?? 0, positions[v + 2] ?? 0];
+      const expected = stressAt(table, p, axis);
+      // The shader's own reading: two texels mixed.
+      const { sMm, dorsalMm, lateralMm } = inBone(axis, p);
+      const x = Math.min(1, Math.max(0, sMm / lengthMm)) * 255;
+      const texel = (row: number, k: number): number => {
+        const read = (i: number): number => field[(row * 256 + Math.min(255, i)) * 4 + k] ?? 0;
+        return read(Math.floor(x)) + (read(Math.floor(x) + 1) - read(Math.floor(x))) * (x - Math.floor(x));
+      };
+      if (expected === null) continue;
+      compared += 1;
+      const drawn = texel(0, 0) + texel(0, 1) * (dorsalMm - texel(1, 0)) + texel(0, 2) * (lateralMm - texel(1, 1));
+      // Texels lie 0.27 mm apart: a kink between two of them is rounded by this much at most.
+      expect(Math.abs(drawn - expected)).toBeLessThan(0.4);
+    }
+    expect(compared).toBeGreaterThan(20);
   });
   it('stress is interpolated between stations, and beyond them there is no beam', () => {
     const station = (sMm: number, a: number, outside: boolean) => ({
