@@ -31,8 +31,8 @@ export interface PeakPlace {
 }
 
 /**
- * Largest stress among the stations inside beam theory (among all, when theory holds nowhere). At the edge: the neighbour outside
- * theory carries more still.
+ * Largest stress among the stations inside beam theory; among all, when theory holds nowhere. At the edge: a station outside theory
+ * carries more still.
  */
 export const peakOf = (stations: readonly Station[], stress: Stress): PeakPlace => {
   const inside = stations.filter((s) => !s.outsideBeamTheory);
@@ -40,9 +40,8 @@ export const peakOf = (stations: readonly Station[], stress: Stress): PeakPlace 
   const [first] = pool;
   if (!first) throw new RangeError('a member without stations has no peak');
   const peak = pool.reduce((a, b) => (Math.abs(b[stress]) > Math.abs(a[stress]) ? b : a), first);
-  const i = stations.indexOf(peak);
-  const beside = [stations[i - 1], stations[i + 1]].filter((s) => s?.outsideBeamTheory);
-  const atEdgeOfTheory = inside.length === 0 || beside.some((s) => s && Math.abs(s[stress]) > Math.abs(peak[stress]));
+  const more = stations.some((s) => s.outsideBeamTheory && Math.abs(s[stress]) > Math.abs(peak[stress]));
+  const atEdgeOfTheory = inside.length === 0 || more;
   return { sMm: peak.sMm, mpa: peak[stress], atEdgeOfTheory };
 };
 

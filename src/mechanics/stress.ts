@@ -11,7 +11,9 @@ export type Field = readonly [a: number, b: number, c: number];
 export const fieldOf = (section: SectionProperties, axialN: number, upDownNmm: number, sidewaysNmm: number): Field => {
   const { iLateralMm4: yy, iDorsalMm4: zz, iProductMm4: yz, areaMm2 } = section;
   const det = yy * zz - yz * yz;
-  return [axialN / areaMm2, (-upDownNmm * zz - sidewaysNmm * yz) / det, (sidewaysNmm * yy + upDownNmm * yz) / det];
+  // Adding nothing turns -0 into 0, so that a table survives JSON unchanged.
+  const [b, c] = [(-upDownNmm * zz - sidewaysNmm * yz) / det, (sidewaysNmm * yy + upDownNmm * yz) / det];
+  return [axialN / areaMm2 + 0, b + 0, c + 0];
 };
 
 export interface Extremes {

@@ -59,6 +59,6 @@ export interface Peak {
   readonly lowHighMPa: readonly [number, number];
   /** Where along the bone the peak moves while they are. */
   readonly sLowHighMm: readonly [number, number];
-  /** True when the stress still rises past the last station of beam theory: then the place of the peak is the theory's edge. */
+  /** True when a station outside beam theory carries more: then this is the most the theory may say, not where the bone is worst. */
   readonly atEdgeOfTheory: boolean;
 }
