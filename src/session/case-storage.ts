@@ -1,7 +1,7 @@
 /** Where a session is kept between visits: an interface, so that a session works without a browser. */
 import * as v from 'valibot';
 import type { KeysReaching } from './state-reach';
-import { type SessionState, THEMES, VIEWS } from './types';
+import { type SessionState, THEMES } from './types';
 
 /** What may be kept, with the case as the text of its file: it is checked like any file when it comes back. */
 export type Kept = Omit<Pick<SessionState, KeysReaching<'browser'>>, 'file'> & { readonly caseText: string };
@@ -9,7 +9,6 @@ export type Kept = Omit<Pick<SessionState, KeysReaching<'browser'>>, 'file'> & {
 /** A record of another version of this app may lie in the storage. */
 export const keptSchema = v.strictObject({
   caseText: v.string(),
-  view: v.picklist(VIEWS),
   theme: v.picklist(THEMES),
   keepOnDevice: v.boolean(),
 });

@@ -81,11 +81,12 @@ export const createSession = (options: SessionOptions): LiveSession => {
   let asked = 0;
   let shown = 0;
 
-  const run = (): void => {
+  /** One step of the state, never two: in between, an explanation would claim to be of what it is not. */
+  const explainAfter = (change: Partial<SessionState>): void => {
     const [mine, myEra] = [++asked, era];
     const isCurrent = (): boolean => myEra === era && mine > shown;
+    setState({ ...change, stale: true });
     const { file, whatIf } = getState();
-    setState({ stale: true });
     runExplain({ file, whatIf }).then(
       (explanation) => {
         if (explanation === null || !isCurrent()) return;
@@ -109,7 +110,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
   const take = (file: CaseFile, sameCase: boolean): void => {
     history = startOf(file);
     era += sameCase ? 0 : 1;
-    setState({
+    explainAfter({
       file,
       whatIf: NO_WHAT_IF,
       ...(sameCase ? {} : { explanation: null }),
@@ -120,7 +121,6 @@ export const createSession = (options: SessionOptions): LiveSession => {
       quiz: null,
       quizPick: null,
     });
-    run();
   };
   const open = (file: CaseFile, sameCase: boolean): void => {
     const [problem] = check(file);
@@ -135,8 +135,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     if (next === history) return;
     history = next;
     const { past, present, future } = next;
-    setState({ file: present, problem: null, canUndo: past.length > 0, canRedo: future.length > 0 });
-    run();
+    explainAfter({ file: present, problem: null, canUndo: past.length > 0, canRedo: future.length > 0 });
     keeper?.changed();
   };
   const edit = (file: CaseFile): boolean => {
@@ -150,9 +149,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     return true;
   };
   const override = (whatIf: WhatIf): void => {
-    if (sameData(whatIf, getState().whatIf)) return;
-    setState({ whatIf, problem: null });
-    run();
+    if (!sameData(whatIf, getState().whatIf)) explainAfter({ whatIf, problem: null });
   };
 
   const commands: SessionCommands = {
@@ -202,7 +199,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     },
   };
 
-  run();
+  explainAfter({});
   if (storage !== undefined)
     keeper = autosave(
       {

@@ -25,7 +25,8 @@ export const STATE_REACH = {
   reader: LINK,
   question: LINK,
   selectedBone: NOWHERE,
-  view: BROWSER,
+  /** Each question opens with its own view. */
+  view: NOWHERE,
   viewTick: NOWHERE,
   theme: BROWSER,
   problem: NOWHERE,
