@@ -36,6 +36,8 @@ const checkBones = (content: Checked, foot: Foot): ContentFault[] => {
 const checkJoints = (content: Checked, foot: Foot): ContentFault[] => {
   const records = content.joints.flatMap((record) => {
     const joint = foot.joints.get(record.id);
+    // Near neighbours without a joint surface have no joint on the foot.
+    if (!joint && !record.articular) return [];
     if (!joint) return [fault(`joints ${record.id}`, 'a joint of the foot', 'none')];
     const [first, second] = record.bones;
     if (joint.first === first && joint.second === second) return [];
