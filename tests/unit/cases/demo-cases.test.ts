@@ -1,6 +1,7 @@
 /** The three invented cases, as the people who open the app first meet them. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { DEFAULT_FOOT, footParametersFor } from '../../../src/anatomy';
 import { type CaseFile, factsOf, readCase, SINGLE_SUBJECTS, writeCase } from '../../../src/cases';
 
 const FOLDER = new URL('../../../content/cases/', import.meta.url);
@@ -36,6 +37,11 @@ describe('the handball player', () => {
     expect(facts.place).toMatchObject({ state: 'stated', value: { region: 'mt5-zone-2' }, status: 'confirmed' });
     expect(facts.onset).toMatchObject({ value: 'single event' });
     expect(facts.level).toMatchObject({ value: 'recreational' });
+  });
+  test('stands on the foot that comes ready-made, so that the first visit waits for no bones', () => {
+    if (facts.heightCm.state !== 'stated' || facts.footShape.state !== 'stated') throw new Error('expected both');
+    const person = { heightCm: facts.heightCm.value, footShape: facts.footShape.value };
+    expect(footParametersFor(person)).toEqual(DEFAULT_FOOT);
   });
   test('a screw and one follow-up', () => {
     expect(facts.treatments.map(({ value, status }) => [value.option, status])).toEqual([['screw', 'confirmed']]);

@@ -109,6 +109,22 @@ test('a browser without IndexedDB says so and does not throw', async () => {
   expect(await tab('one').save(kept('text'))).toMatchObject({ ok: false, reason: 'failed' });
 });
 
+test('hears the page being hidden and shown, until told to stop', () => {
+  const page = Object.assign(new EventTarget(), { hidden: false });
+  Object.assign(globalThis, { document: page });
+  const heard: string[] = [];
+  const one = tab('one');
+  const stops = [one.onHidden(() => heard.push('hidden')), one.onShown(() => heard.push('shown'))];
+  for (const hidden of [true, false]) {
+    page.hidden = hidden;
+    page.dispatchEvent(new Event('visibilitychange'));
+  }
+  for (const stop of stops) stop();
+  page.dispatchEvent(new Event('visibilitychange'));
+  Reflect.deleteProperty(globalThis, 'document');
+  expect(heard).toEqual(['hidden', 'shown']);
+});
+
 /** Storage and CacheStorage as far as they are used. */
 const webStorage = (entries: Record<string, string>): Storage => {
   const map = new Map(Object.entries(entries));
