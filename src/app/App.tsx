@@ -18,15 +18,16 @@ interface FigureProperties {
   readonly session: Session;
   readonly foot: Foot | null;
   readonly large: boolean;
+  readonly what: string;
   readonly waiting: ReactNode;
   readonly none: ReactNode;
 }
 
-const Figure = ({ session, foot, large, waiting, none }: FigureProperties) =>
+const Figure = ({ session, foot, large, what, waiting, none }: FigureProperties) =>
   foot === null ? (
     waiting
   ) : (
-    <StageGuard instead={none}>
+    <StageGuard instead={none} what={what}>
       <Suspense fallback={waiting}>
         <Stage session={session} foot={foot} large={large} describedBy={PICTURE_WORDS_ID} />
       </Suspense>
@@ -91,6 +92,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
         session={session}
         foot={foot}
         large={address.page === 'show'}
+        what={address.question}
         waiting={<div className="plate-waiting" />}
         none={
           <div className="plate-waiting">

@@ -2,15 +2,28 @@
 import { Component, type ReactNode } from 'react';
 
 interface Properties {
+  /** What was being drawn: when it changes, drawing is tried again. */
+  readonly what: string;
   readonly instead: ReactNode;
   readonly children: ReactNode;
 }
 
-export class StageGuard extends Component<Properties, { readonly failed: boolean }> {
-  override state = { failed: false };
+interface State {
+  readonly failed: boolean;
+  readonly failedAt: string | null;
+}
 
-  static getDerivedStateFromError() {
+export class StageGuard extends Component<Properties, State> {
+  override state: State = { failedAt: null, failed: false };
+
+  static getDerivedStateFromError(): Partial<State> {
     return { failed: true };
+  }
+
+  static getDerivedStateFromProps({ what }: Properties, { failed, failedAt }: State): Partial<State> | null {
+    if (!failed) return null;
+    if (failedAt === null) return { failedAt: what };
+    return failedAt === what ? null : { failed: false, failedAt: null };
   }
 
   override componentDidCatch(failure: unknown) {

@@ -26,7 +26,7 @@ const buildInWorker = (shape: unknown, parameters: FootParameters): Promise<Foot
     worker.postMessage({ shape, parameters });
   });
 
-const usualFoot = async (shape: unknown): Promise<Foot> => {
+export const usualFoot = async (shape: unknown): Promise<Foot> => {
   const answer = await fetch(new URL('models/foot-right.glb', document.baseURI));
   if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
   const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
@@ -38,16 +38,15 @@ export interface Feet {
   readonly subscribe: (listener: () => void) => () => void;
 }
 
-export const followFoot = (session: Session): Feet => {
+export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
   const listeners = new Set<() => void>();
-  const built = new Map<string, Promise<Foot>>();
+  const built = new Map([[keyOf(DEFAULT_FOOT), usual]]);
   let shown: Foot | null = null;
   let wanted = keyOf(DEFAULT_FOOT);
 
   const footFor = (parameters: FootParameters): Promise<Foot> => {
     const key = keyOf(parameters);
-    const { shape } = session.getState().content;
-    const ready = built.get(key) ?? (key === keyOf(DEFAULT_FOOT) ? usualFoot(shape) : buildInWorker(shape, parameters));
+    const ready = built.get(key) ?? buildInWorker(session.getState().content.shape, parameters);
     built.set(key, ready);
     return ready;
   };

@@ -6,27 +6,32 @@ import { readAddress } from '../pages';
 import '../pages/fonts.css';
 import '../pages/tokens.css';
 import '../pages/page.css';
-import { createExplainRunner, createSession } from '../session';
+import { browserStorage, createExplainRunner, createSession } from '../session';
 import explainWorkerUrl from '../session/explain-worker?worker&url';
 import { App } from './App';
 import { demoCase } from './demos';
-import { followFoot } from './feet';
+import { followFoot, usualFoot } from './feet';
 import { followLook } from './look';
 import { trustedWorkerUrl } from './trusted-types';
 
 const asked = readAddress(location.hash);
+const usual = usualFoot(content.shape);
 const session = createSession({
   content,
   file: demoCase(asked.demo ?? 'demo-handball'),
   runExplain: createExplainRunner({
     content,
+    foot: usual,
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
   }),
+  storage: browserStorage(),
+  // A link to an example shows the example, and leaves what is kept where it is.
+  restore: asked.demo === null,
 });
 session.commands.ask(asked.question);
 session.commands.setReader(asked.reader);
 followLook(session);
-const feet = followFoot(session);
+const feet = followFoot(session, usual);
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no root element');

@@ -1,16 +1,10 @@
 /** The only way from a what-if into the case: one part at a time, saying how well it is known and from whom. */
 import { type FormEvent, useState } from 'react';
-import { type ClaimableKey, claimFromWhatIf, currentClaims } from '../../cases';
-import type { WhatIf } from '../../explain/types';
+import { type ClaimableKey, currentClaims } from '../../cases';
 import { usePages, useSession } from '../context';
 import { AS_TOLD, HowKnownFields, saidOf } from './HowKnownFields';
 
 const CLAIMABLE = ['place', 'massKg', 'footShape', 'activity'] as const satisfies readonly ClaimableKey[];
-
-const without = (whatIf: WhatIf, key: ClaimableKey): WhatIf => {
-  const { [key]: _, ...rest } = whatIf;
-  return rest;
-};
 
 export const KeepWhatIf = () => {
   const { say, session, announce } = usePages();
@@ -23,19 +17,14 @@ export const KeepWhatIf = () => {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (key === undefined) return;
-    const { file } = session.getState();
-    const before = currentClaims(file).filter((claim) => claim.subject === key);
+    const before = currentClaims(session.getState().file).filter((claim) => claim.subject === key);
     const [only] = before;
-    const claim = claimFromWhatIf(file, whatIf, key, {
+    session.commands.claimWhatIf(key, {
       ...saidOf(known),
+      // Two claims that disagree are not settled by a third: only a single one is replaced.
       ...(only !== undefined && before.length === 1 ? { supersedes: only.id } : {}),
     });
-    if (claim === null) return;
-    session.commands.addClaim(claim);
     if (session.getState().problem !== null) return;
-    const rest = without(whatIf, key);
-    session.commands.dropWhatIf();
-    if (Object.keys(rest).length > 0) session.commands.setWhatIf(rest);
     announce(say('claim.added'));
   };
   return (

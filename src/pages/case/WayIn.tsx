@@ -2,7 +2,7 @@
  * A way in: four choices make a case, each of which may stay "not stated". Every choice writes its claims at once, so that the
  * plate follows; what is not chosen is listed as taken for usual, not hidden.
  */
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { type CaseFile, currentClaims, type Subject } from '../../cases';
 import type { ClaimValue } from '../../explain/messages';
 import { BONE_IDS } from '../../ids';
@@ -59,12 +59,17 @@ export const WayIn = () => {
   const id = useId();
   const notStated = { value: NOT_STATED, text: say('choice.notStated') };
 
+  // An invented example is not the place for what somebody knows: an address that leads here starts empty.
+  useEffect(() => {
+    if (session.getState().file.demo !== undefined) session.commands.newCase();
+  }, [session]);
+
   const put = (question: string, subjects: readonly Subject[], values: readonly ClaimValue[]) => {
     const still = new Set(open);
     if (values.length === 0) still.add(question);
     else still.delete(question);
     setOpen(still);
-    session.commands.openCase(withValues(session.getState().file, subjects, values, heard));
+    session.commands.changeCase(withValues(session.getState().file, subjects, values, heard));
   };
   const chosen = (question: string, value: string | undefined): string | null =>
     value ?? (open.has(question) ? NOT_STATED : null);
@@ -160,7 +165,7 @@ export const WayIn = () => {
         onChoose={(value) => {
           const next = HEARD.find((each) => each === value) ?? 'told';
           setHeard(next);
-          session.commands.openCase(withHeard(session.getState().file, next));
+          session.commands.changeCase(withHeard(session.getState().file, next));
         }}
       />
       <p className="small-print">{say('wayIn.heardNote')}</p>

@@ -74,7 +74,7 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
         <h1>{handout.title}</h1>
         <p className="sheet-side">{handout.sideLine}</p>
       </header>
-      <p className="sheet-case">{lines.join(' ')}</p>
+      <p className="sheet-case">{lines.join('. ')}.</p>
       {handout.draftLine !== null && <p className="sheet-draft">{handout.draftLine}</p>}
       {shown !== undefined && (
         <figure className="sheet-figure">

@@ -7,13 +7,13 @@ import { StationDiagram } from './StationDiagram';
 export const HowPart = () => {
   const say = useWords();
   return (
-    <div className="folds">
+    <>
       <Disclosure title={say('how.diagram')}>
         <StationDiagram />
       </Disclosure>
       <Disclosure title={say('whatIf.try')}>
         <Sliders />
       </Disclosure>
-    </div>
+    </>
   );
 };

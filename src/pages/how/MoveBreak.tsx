@@ -33,11 +33,9 @@ export const BreakSlider = () => {
 export const MoveBreak = () => {
   const { say } = usePages();
   return (
-    <div className="folds">
-      <Disclosure title={say('whatIf.try')}>
-        <p>{say('whatIf.moveHint')}</p>
-        <BreakSlider />
-      </Disclosure>
-    </div>
+    <Disclosure title={say('whatIf.try')}>
+      <p>{say('whatIf.moveHint')}</p>
+      <BreakSlider />
+    </Disclosure>
   );
 };

@@ -22,27 +22,43 @@ const useCautions = (kinds: readonly Caution['kind'][], question?: QuestionId): 
 const URGENT = ['red flag', 'treatment danger'] as const;
 const STANDING = ['disclaimer'] as const;
 
-export const Cautions = ({ question }: { readonly question: QuestionId }) => {
+/** As many as are read at a glance; the others are one press away. */
+const IN_SIGHT = 3;
+
+const List = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   const { say } = usePages();
   const reader = useSession((state) => state.reader);
+  return (
+    <ul>
+      {cautions.map((caution) => (
+        <li key={caution.id}>
+          {caution.what[reader]}
+          {reader === 'study' && (
+            <>
+              {' '}
+              <Known mark={caution.evidence.mark}>{say(markWordKey(caution.evidence.mark))}</Known>
+            </>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+};
+
+export const Cautions = ({ question }: { readonly question: QuestionId }) => {
+  const { say } = usePages();
   const cautions = useCautions(URGENT, question);
   if (cautions.length === 0) return null;
   return (
     <section className="red-flags">
       <h2>{say('cautions.title')}</h2>
-      <ul>
-        {cautions.map((caution) => (
-          <li key={caution.id}>
-            {caution.what[reader]}
-            {reader === 'study' && (
-              <>
-                {' '}
-                <Known mark={caution.evidence.mark}>{say(markWordKey(caution.evidence.mark))}</Known>
-              </>
-            )}
-          </li>
-        ))}
-      </ul>
+      <List cautions={cautions.slice(0, IN_SIGHT)} />
+      {cautions.length > IN_SIGHT && (
+        <details>
+          <summary>{say('cautions.more', { count: cautions.length - IN_SIGHT })}</summary>
+          <List cautions={cautions.slice(IN_SIGHT)} />
+        </details>
+      )}
     </section>
   );
 };

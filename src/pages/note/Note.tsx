@@ -7,7 +7,7 @@ import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
 import { BoneCard, BoneList } from './BoneList';
 import { Cautions, Disclaimer } from './Cautions';
-import { Depth } from './Depth';
+import { Depth, InSight } from './Depth';
 import { HowDoYouKnow } from './HowDoYouKnow';
 import { Legend, Marks } from './Legend';
 import { ClaimLines, Lines } from './Lines';
@@ -57,7 +57,8 @@ export const Note = () => {
       <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
       <Cautions question={question} />
       <BoneCard />
-      <Depth question={question} />
+      <InSight question={question} />
+      <Legend question={question} />
       <div className="folds">
         {more.length > 0 && (
           <Disclosure title={say('note.more')}>
@@ -67,11 +68,11 @@ export const Note = () => {
         <Disclosure title={say('note.how')}>
           <HowDoYouKnow question={question} />
         </Disclosure>
+        <Depth question={question} />
         <BoneList />
         <LookFrom />
         <PictureInWords />
       </div>
-      <Legend question={question} />
       <Marks />
       <Disclaimer />
     </>

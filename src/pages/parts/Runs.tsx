@@ -18,11 +18,14 @@ const WORD: Readonly<Record<Mark, string>> = {
 
 export const markWordKey = (mark: Mark): string => WORD[mark];
 
+/** An underline that breaks over two lines reads badly; a number with its unit is shorter than this. */
+const ONE_LINE = 22;
+
 export const Known = ({ mark, children }: { readonly mark: Mark; readonly children: string }) => {
   const say = useWords();
   return (
     <>
-      <span className={CLASS[mark]}>{children}</span>
+      <span className={children.length <= ONE_LINE ? `${CLASS[mark]} one-line` : CLASS[mark]}>{children}</span>
       <span className="unseen"> ({say(WORD[mark])})</span>
     </>
   );

@@ -108,7 +108,7 @@ export const ScriptPage = () => {
             {clock(script.totalSeconds)} <span className="small-print">{say('say.runs', { seconds })}</span>
           </p>
           <p className="small-print">
-            {[script.sideLine, script.caseLine, script.demoLine, script.whatIfLine].filter(Boolean).join(' ')}
+            {[script.sideLine, script.caseLine, script.demoLine, script.whatIfLine].filter(Boolean).join('. ')}.
           </p>
           <div className="row">
             <button
