@@ -164,9 +164,8 @@ export const createSession = (options: SessionOptions): LiveSession => {
     removeClaim: (id) => void edit(withoutClaim(getState().file, id)),
     changeCase: (file) => void edit(file),
     setWhatIf: (patch) => {
-      const next = patched(getState().whatIf, patch);
-      const problem = problemOf(getState().file, next, check);
-      if (problem === null) override(next);
+      const problem = problemOf(getState().file, patch, check);
+      if (problem === null) override(patched(getState().whatIf, patch));
       else refuse(problem);
     },
     dropWhatIf: (key) => override(key === undefined ? NO_WHAT_IF : without(getState().whatIf, key)),

@@ -16,7 +16,7 @@ export const without = (whatIf: WhatIf, key: keyof WhatIf): WhatIf =>
 
 export const sameData = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 
-/** The first thing wrong with an override, found by asking what would be wrong with a case that claimed it. */
+/** The first thing wrong with new overrides, found by asking what would be wrong with a case that claimed them. */
 export const problemOf = (
   file: CaseFile,
   whatIf: WhatIf,
