@@ -1,10 +1,10 @@
 /**
  * A pose is one rigid motion a bone: the turns of content/anatomy/pose.yaml applied in order, each about a pivot and axis
- * given in the as-scanned reference foot and carried along by the turns before it where its bones were turned.
+ * given on the as-scanned reference foot and carried along by the turns before it, then one shift of the whole foot.
  */
-import type { BoneId } from '../ids';
+import { BONE_IDS, type BoneId } from '../ids';
 import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../units';
-import type { Shape, Turn } from './shape';
+import type { Shape } from './shape';
 import type { ArchShape, PoseName } from './types';
 
 /** Rotation (three rows) then shift. */
@@ -62,15 +62,17 @@ const after = (second: Motion, first: Motion): Motion => {
 /** The motion of every bone from the as-scanned pose, reference foot. */
 export const motionsOf = (shape: Shape, pose: PoseName, arch: ArchShape): ReadonlyMap<BoneId, Motion> => {
   const motions = new Map<BoneId, Motion>();
-  const turns: readonly Turn[] = [
-    ...(pose === 'standing' ? shape.pose.standing : []),
-    ...(arch === 'neutral' ? [] : shape.pose[arch]),
-  ];
+  if (pose === 'asScanned') return motions;
+  const { turns, shift } = shape.pose[arch];
   for (const t of turns) {
     const lead = t.bones[0];
     const carried = (lead && motions.get(lead)) ?? STILL;
     const turn = turning(movePoint(carried, t.pivot), moveDirection(carried, t.axis), t.degrees);
     for (const bone of t.bones) motions.set(bone, after(turn, motions.get(bone) ?? STILL));
+  }
+  for (const bone of BONE_IDS) {
+    const m = motions.get(bone) ?? STILL;
+    motions.set(bone, { rows: m.rows, shift: add(m.shift, shift) });
   }
   return motions;
 };

@@ -87,7 +87,7 @@ const joint = v.strictObject({
 });
 export type JointShape = v.InferOutput<typeof joint>;
 
-/** A turn of `bones` (deg, right-handed about `axis`) about `pivot`; turns apply in order, each in the frame before it. */
+/** A turn of `bones` (deg, right-handed about `axis`) about `pivot`, both as scanned and carried along by the turns before. */
 const turn = v.strictObject({
   name: v.string(),
   bones: v.pipe(v.array(boneId), v.minLength(1)),
@@ -96,6 +96,9 @@ const turn = v.strictObject({
   degrees: v.pipe(figure, v.minValue(-90), v.maxValue(90)),
 });
 export type Turn = v.InferOutput<typeof turn>;
+
+/** Turns in order, then one shift of the whole foot so that it rests on the ground with the heel over the origin. */
+const stance = v.strictObject({ turns: v.array(turn), shift: vec3 });
 
 const skin = v.strictObject({
   name,
@@ -120,7 +123,8 @@ export const shapeSchema = v.strictObject({
   tarsals: bonesOf,
   metatarsals: bonesOf,
   toes: bonesOf,
-  pose: v.strictObject({ standing: v.array(turn), high: v.array(turn), low: v.array(turn) }),
+  /** Standing, by arch. */
+  pose: v.strictObject({ neutral: stance, high: stance, low: stance }),
   outline: v.strictObject({
     step: length,
     join: length,
