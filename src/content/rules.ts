@@ -56,7 +56,7 @@ const study = (r: Study): Breach[] => {
   const [lo, hi] = t?.rangeWeeks ?? [];
   if (t && lo !== undefined && hi !== undefined) {
     breaches.push(...ordered(lo, hi, ['time', 'rangeWeeks']));
-    if (t.centreWeeks < lo || t.centreWeeks > hi) {
+    if (lo <= hi && (t.centreWeeks < lo || t.centreWeeks > hi)) {
       breaches.push({
         path: ['time', 'centreWeeks'],
         expected: `a centre inside ${lo} to ${hi}`,

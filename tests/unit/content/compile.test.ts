@@ -1,0 +1,371 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compileContent, formatProblem, reviewHash } from '../../../src/content';
+
+const SOURCES = `review: { state: not reviewed }
+records:
+  - id: first-2001
+    type: article-journal
+    title: A paper
+`;
+const FACTORS = `review: { state: not reviewed }
+records:
+  - id: smoking
+    term: smoking
+    what: { patient: One., broadcast: Two., study: Three. }
+    effect: slower
+    evidence: { source: first-2001, mark: seen }
+  - id: diabetes
+    term: diabetes
+    what: { patient: One., broadcast: Two., study: Three. }
+    effect: slower
+    evidence: { source: null, mark: from memory }
+`;
+const STUDIES = `review: { state: not reviewed }
+records:
+  - id: arm
+    source: first-2001
+    mark: seen
+    injuries: []
+    option: boot
+    trial: arm
+    design: series
+    population: people
+    level: everyday
+    n: 3
+    time: { endpoint: union, centreWeeks: 7, centre: mean, sdWeeks: null, rangeWeeks: [6, 8] }
+    event: { what: union, count: 2, of: 3, percent: 67, lowHighPercent: null }
+    asPrinted: as printed
+    read: abstract
+`;
+const OPTIONS = `review: { state: not reviewed }
+records:
+  - id: boot
+    term: boot
+    plain: boot
+    kind: non-operative
+    what: { patient: One., broadcast: Two., study: Three. }
+    does: { patient: One., broadcast: Two., study: Three. }
+    burdens: []
+    evidence: { source: null, mark: common practice }
+`;
+const BEAM = `review: { state: not reviewed }
+records: []
+`;
+const WORDS = 'review: { state: not reviewed }\nwords:\n  a.b: Hello\n';
+const GOOD: Readonly<Record<string, string>> = {
+  'content/sources.yaml': SOURCES,
+  'content/factors.yaml': FACTORS,
+  'content/studies.yaml': STUDIES,
+  'content/options.yaml': OPTIONS,
+  'content/beam.yaml': BEAM,
+  'content/words.yaml': WORDS,
+  'content/anatomy/scale.yaml': 'scale: { referenceHMm: 165 }\n',
+};
+
+const compile = (changes: Readonly<Record<string, string>> = {}) =>
+  compileContent(new Map(Object.entries({ ...GOOD, ...changes })));
+
+const problemsOf = (changes: Readonly<Record<string, string>>) => {
+  const compiled = compile(changes);
+  return compiled.ok ? [] : compiled.problems;
+};
+
+/** The text with the first match replaced; throws when there is none, so that no row of the table tests an unbroken file. */
+const broken = (text: string, from: string, to: string): string => {
+  if (!text.includes(from)) throw new Error(`not in the file: ${from}`);
+  return text.replace(from, to);
+};
+
+test('the files of this test are good as they are', () => {
+  const compiled = compile();
+  expect(compiled).toMatchObject({ ok: true, content: { factors: [{ id: 'smoking' }, { id: 'diabetes' }] } });
+  if (!compiled.ok) return;
+  expect(compiled.content.words).toEqual({ 'a.b': 'Hello' });
+  expect(compiled.content.shape).toEqual({ scale: { referenceHMm: 165 } });
+  expect(compiled.content.reviews['anatomy/scale.yaml']).toEqual({ state: 'not reviewed' });
+  expect(compiled.content.bones).toEqual([]);
+});
+
+interface Row {
+  readonly mistake: string;
+  readonly file: string;
+  readonly text: string;
+  readonly line: number;
+  readonly path: string;
+  readonly expected: RegExp;
+  readonly got: RegExp;
+}
+const row = (
+  mistake: string,
+  file: string,
+  text: string,
+  line: number,
+  path: string,
+  expected: RegExp,
+  got: RegExp,
+): Row => ({ mistake, file, text, line, path, expected, got });
+
+const TABLE: readonly Row[] = [
+  row(
+    'unknown key',
+    'factors.yaml',
+    broken(FACTORS, 'effect: slower', 'effect: slower\n    colour: red'),
+    7,
+    'records[0](smoking).colour',
+    /no such key/,
+    /colour/,
+  ),
+  row(
+    'missing key',
+    'factors.yaml',
+    broken(FACTORS, '    effect: slower\n', ''),
+    3,
+    'records[0](smoking).effect',
+    /effect/,
+    /nothing/,
+  ),
+  row('wrong type', 'studies.yaml', broken(STUDIES, 'n: 3', 'n: three'), 12, 'records[0](arm).n', /number/, /three/),
+  row(
+    'not in the list',
+    'studies.yaml',
+    broken(STUDIES, 'level: everyday', 'level: hero'),
+    11,
+    'records[0](arm).level',
+    /everyday.*professional/,
+    /hero/,
+  ),
+  row(
+    'not an id',
+    'factors.yaml',
+    broken(FACTORS, 'id: diabetes', 'id: Dia betes'),
+    8,
+    'records[1](Dia betes).id',
+    /an id/,
+    /Dia betes/,
+  ),
+  row(
+    'text too long',
+    'factors.yaml',
+    broken(FACTORS, 'term: diabetes', `term: ${'x'.repeat(99)}`),
+    9,
+    'records[1](diabetes).term',
+    /at most 80 characters/,
+    /99/,
+  ),
+  row(
+    'not finite',
+    'studies.yaml',
+    broken(STUDIES, 'centreWeeks: 7', 'centreWeeks: .nan'),
+    13,
+    'records[0](arm).time.centreWeeks',
+    /number|finite/,
+    /NaN/,
+  ),
+  row(
+    'source that does not exist',
+    'factors.yaml',
+    broken(FACTORS, 'first-2001', 'none-1999'),
+    7,
+    'records[0](smoking).evidence.source',
+    /sources\.yaml/,
+    /none-1999/,
+  ),
+  row(
+    'option that does not exist',
+    'studies.yaml',
+    broken(STUDIES, 'option: boot', 'option: magic'),
+    7,
+    'records[0](arm).option',
+    /options\.yaml/,
+    /magic/,
+  ),
+  row(
+    'injury that does not exist',
+    'studies.yaml',
+    broken(STUDIES, 'injuries: []', 'injuries: [toe]'),
+    6,
+    'records[0](arm).injuries[0]',
+    /injuries\//,
+    /toe/,
+  ),
+  row(
+    'same id twice',
+    'factors.yaml',
+    broken(FACTORS, 'id: diabetes', 'id: smoking'),
+    8,
+    'records[1](smoking).id',
+    /not used before/,
+    /smoking/,
+  ),
+  row(
+    'seen without a source',
+    'factors.yaml',
+    broken(FACTORS, 'source: null, mark: from memory', 'source: null, mark: seen'),
+    12,
+    'records[1](diabetes).evidence.source',
+    /a source, because the mark is "seen"/,
+    /none/,
+  ),
+  row(
+    'range upside down',
+    'studies.yaml',
+    broken(STUDIES, '[6, 8]', '[8, 6]'),
+    13,
+    'records[0](arm).time.rangeWeeks',
+    /low first/,
+    /8, 6/,
+  ),
+  row(
+    'centre outside its range',
+    'studies.yaml',
+    broken(STUDIES, 'centreWeeks: 7', 'centreWeeks: 70'),
+    13,
+    'records[0](arm).time.centreWeeks',
+    /inside 6 to 8/,
+    /70/,
+  ),
+  row(
+    'more events than people',
+    'studies.yaml',
+    broken(STUDIES, 'count: 2', 'count: 4'),
+    14,
+    'records[0](arm).event.count',
+    /0 to 3/,
+    /4/,
+  ),
+  row(
+    'percentage over 100',
+    'studies.yaml',
+    broken(STUDIES, 'percent: 67', 'percent: 670'),
+    14,
+    'records[0](arm).event.percent',
+    /0 to 100/,
+    /670/,
+  ),
+  row(
+    'broken YAML',
+    'factors.yaml',
+    broken(FACTORS, 'effect: slower', 'effect: "slower'),
+    13,
+    '(file)',
+    /YAML/,
+    /quote|closing/i,
+  ),
+  row(
+    'same key twice',
+    'factors.yaml',
+    broken(FACTORS, 'effect: slower', 'term: slower'),
+    6,
+    '(file)',
+    /YAML/,
+    /unique/i,
+  ),
+  row(
+    'alias',
+    'factors.yaml',
+    broken(broken(FACTORS, 'effect: slower', 'effect: &e slower'), 'effect: slower', 'effect: *e'),
+    1,
+    '(file)',
+    /no anchors or aliases/,
+    /alias/i,
+  ),
+  row('a list instead of a mapping', 'factors.yaml', '- a\n- b\n', 1, '(file)', /keys and values/, /object/),
+  row('empty file', 'factors.yaml', '', 1, '(file)', /keys and values/, /nothing/),
+  row(
+    'no review',
+    'factors.yaml',
+    broken(FACTORS, 'review: { state: not reviewed }\n', ''),
+    1,
+    'review',
+    /review/,
+    /nothing/,
+  ),
+  row(
+    'review without role',
+    'factors.yaml',
+    broken(FACTORS, '{ state: not reviewed }', '{ state: reviewed, on: 2026-01-02, hash: x }'),
+    1,
+    'review.role',
+    /role/,
+    /nothing/,
+  ),
+  row('file of no kind', 'extra.yaml', SOURCES, 1, '(file)', /one of bones\.yaml/, /extra\.yaml/),
+  row('shape key in two files', 'anatomy/zoom.yaml', 'scale: 2\n', 1, 'scale', /no other file of anatomy/, /scale/),
+  row('word key with a space', 'words.yaml', broken(WORDS, 'a.b', 'a b'), 3, 'words.a b', /a-z/, /a b/),
+];
+
+describe('a broken file is told with file, line, path, what was expected and what was found', () => {
+  test.each(TABLE)('$mistake', ({ file, text, line, path, expected, got }) => {
+    const [problem] = problemsOf({ [`content/${file}`]: text });
+    expect(problem).toMatchObject({ file, line, path });
+    expect(problem?.expected).toMatch(expected);
+    expect(problem?.got).toMatch(got);
+    expect(problem && formatProblem(problem)).toContain(`${file}:${line}: ${path}: expected `);
+  });
+
+  test('every mistake of a file is told at once, in the order of the lines', () => {
+    const text = broken(broken(FACTORS, 'term: smoking', 'term: ""'), 'term: diabetes', 'term: ""');
+    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([4, 9]);
+  });
+
+  test('a file that cannot be read does not make every reference to it a false alarm', () => {
+    const problems = problemsOf({ 'content/sources.yaml': 'x: [' });
+    expect(new Set(problems.map((p) => p.file))).toEqual(new Set(['sources.yaml']));
+  });
+});
+
+describe('a review covers the text it saw', () => {
+  const reviewed = (text: string, hash: string): string =>
+    broken(text, '{ state: not reviewed }', `{ state: reviewed, role: clinician, on: 2026-01-02, hash: ${hash} }`);
+
+  test('with the hash of what is written it counts', () => {
+    const compiled = compile({ 'content/factors.yaml': reviewed(FACTORS, reviewHash(FACTORS) ?? '') });
+    expect(compiled).toMatchObject({ ok: true, content: { reviews: { 'factors.yaml': { state: 'reviewed' } } } });
+  });
+
+  test('a changed word afterwards is a problem that says what to do', () => {
+    const after = broken(reviewed(FACTORS, reviewHash(FACTORS) ?? ''), 'effect: slower', 'effect: much slower');
+    const [problem] = problemsOf({ 'content/factors.yaml': after });
+    expect(problem).toMatchObject({ file: 'factors.yaml', line: 1, path: 'review.hash' });
+    expect(problem?.expected).toMatch(/reviewed again.*not reviewed/);
+  });
+
+  test('comments, order of keys and the review itself do not change the hash', () => {
+    const same = broken(`# a note\n${FACTORS}`, '    term: smoking\n', '').replace(
+      'effect: slower',
+      'effect: slower\n    term: smoking',
+    );
+    expect(reviewHash(same)).toBe(reviewHash(FACTORS));
+    expect(reviewHash(reviewed(FACTORS, 'x'))).toBe(reviewHash(FACTORS));
+  });
+
+  test('any other text of any record gives another hash', () => {
+    const word = fc.stringMatching(/^[a-z]{1,12}$/).filter((w) => w !== 'slower');
+    fc.assert(
+      fc.property(word, (w) => {
+        expect(reviewHash(broken(FACTORS, 'effect: slower', `effect: ${w}x`))).not.toBe(reviewHash(FACTORS));
+      }),
+    );
+  });
+});
+
+test('the same files give the same content, whatever their order and folder', () => {
+  const entries = Object.entries(GOOD);
+  const want = JSON.stringify(compile());
+  fc.assert(
+    fc.property(fc.shuffledSubarray(entries, { minLength: entries.length }), fc.boolean(), (shuffled, deep) => {
+      const files = new Map(shuffled.map(([name, text]) => [deep ? `/somewhere/${name}` : name, text]));
+      expect(JSON.stringify(compileContent(files))).toBe(want);
+    }),
+  );
+});
+
+test('no text makes the compiler throw', () => {
+  fc.assert(
+    fc.property(fc.constantFrom(...Object.keys(GOOD)), fc.string({ maxLength: 200 }), (name, text) => {
+      expect(typeof compile({ [name]: text }).ok).toBe('boolean');
+    }),
+    { numRuns: 300 },
+  );
+});

@@ -1,0 +1,164 @@
+/** What the content itself must hold to, beyond its form. */
+import { describe, expect, test } from 'vitest';
+import { readContent } from '../../../src/cli/read-content';
+import type { Evidence, Tellings } from '../../../src/content';
+import { BONE_IDS, QUESTION_IDS } from '../../../src/ids';
+import { readingOf, sentencesOf, wordsOf } from '../../tools/reading-grade';
+
+const content = readContent();
+const KINDS = [
+  'bones',
+  'attachments',
+  'mechanisms',
+  'activities',
+  'injuries',
+  'options',
+  'stages',
+  'cautions',
+  'factors',
+] as const;
+
+interface Told {
+  readonly where: string;
+  readonly tellings: Tellings;
+  readonly evidence: Evidence | null;
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  value !== null && typeof value === 'object';
+
+/** Every set of three tellings in a record, with the evidence that stands nearest. */
+const told = (value: unknown, where: string, near: Evidence | null): Told[] => {
+  if (!isObject(value)) return [];
+  const own = isObject(value.evidence) ? (value.evidence as unknown as Evidence) : near;
+  if (typeof value.patient === 'string' && typeof value.broadcast === 'string') {
+    return [{ where, tellings: value as unknown as Tellings, evidence: near }];
+  }
+  return Object.entries(value).flatMap(([key, inner]) => told(inner, `${where}.${key}`, own));
+};
+const TOLD = KINDS.flatMap((kind) => content[kind].flatMap((record) => told(record, `${kind} ${record.id}`, null)));
+
+test('there are tellings to check', () => {
+  expect(TOLD.length).toBeGreaterThan(120);
+});
+
+describe('patient text', () => {
+  test.each(KINDS)('%s: reading grade at most 8 over at least 80 words', (kind) => {
+    const text = TOLD.filter((t) => t.where.startsWith(kind))
+      .map((t) => t.tellings.patient)
+      .join(' ');
+    const { words, grade } = readingOf(text);
+    expect(words).toBeGreaterThanOrEqual(80);
+    expect(grade).toBeLessThanOrEqual(8);
+  });
+
+  test('all of it together reads at grade 6 or below', () => {
+    expect(readingOf(TOLD.map((t) => t.tellings.patient).join(' ')).grade).toBeLessThanOrEqual(6);
+  });
+
+  test('sentences have at most 15 words', () => {
+    const long = TOLD.flatMap((t) => sentencesOf(t.tellings.patient).filter((s) => wordsOf(s).length > 15));
+    expect(long).toEqual([]);
+  });
+
+  test('no figure but the number of a zone: figures live in study rows', () => {
+    const withFigures = TOLD.filter((t) => /\d/.test(t.tellings.patient.replaceAll(/zone [123]/g, '')));
+    expect(withFigures.map((t) => t.tellings.patient)).toEqual([]);
+  });
+
+  test('no trade word a patient would have to look up', () => {
+    const hard =
+      /\b(nonunion|metatarsal|fibularis|peroneal|plantar|dorsal|distal|proximal|diaphys\w+|metaphys\w+|weight-bearing)\b/i;
+    expect(TOLD.filter((t) => hard.test(t.tellings.patient)).map((t) => t.tellings.patient)).toEqual([]);
+  });
+});
+
+describe('broadcast text', () => {
+  test('can be spoken: no brackets, slashes, percent signs or abbreviations in capitals', () => {
+    const bad = TOLD.filter((t) => /[()/%±]|\b(?!X\b|AM\b)[A-Z]{2,}\b/.test(t.tellings.broadcast));
+    expect(bad.map((t) => t.tellings.broadcast)).toEqual([]);
+  });
+});
+
+test('a figure in study text has a source beside it', () => {
+  const figure = /\d[\d.,]*\s?(%|mm|weeks?|months?|of \d)/;
+  const bare = TOLD.filter(
+    (t) => figure.test(t.tellings.study) && !t.evidence?.source && !/\(.*\d{4}\)/.test(t.tellings.study),
+  );
+  // Stage criteria and the sport tests are rules of thumb and say so by their mark.
+  const unmarked = bare.filter((t) => t.evidence?.mark !== 'common practice');
+  expect(unmarked.map((t) => `${t.where}: ${t.tellings.study}`)).toEqual([]);
+});
+
+test('the 28 bones stand heel to toe', () => {
+  expect(content.bones.map((b) => b.id)).toEqual(BONE_IDS);
+  expect(content.bones.map((b) => b.order)).toEqual(BONE_IDS.map((_, i) => i + 1));
+  const ids = content.bones.filter((b) => b.group !== 'sesamoids').map((b) => b.fma);
+  expect(new Set(ids).size).toBe(ids.length);
+});
+
+describe.each(content.injuries.map((i) => [i.id, i] as const))('injury %s', (id, injury) => {
+  test('its places are zones of its bone', () => {
+    for (const region of [injury.region, injury.occursAt.region]) {
+      expect(content.regions.find((r) => r.id === region)).toMatchObject({ bone: injury.bone, kind: 'zone' });
+    }
+  });
+
+  test('each option has its own way back, first stage to return, in the order of the stages and without going back in time', () => {
+    const order = content.stages.map((s) => s.id);
+    for (const option of injury.options) {
+      const way = injury.stages.filter((s) => s.option === option || s.option === null);
+      const places = way.map((s) => order.indexOf(s.stage));
+      expect(places, `${id} ${option}`).toEqual(places.toSorted((a, b) => a - b));
+      expect(way[0]?.stage).toBe('protect');
+      expect(way.at(-1)?.stage).toBe('return');
+      const starts = way.flatMap((s) => (s.weeksFrom === null ? [] : [s.weeksFrom]));
+      expect(starts).toEqual(starts.toSorted((a, b) => a - b));
+    }
+  });
+
+  test('no date is promised for the return: criteria open it', () => {
+    for (const s of injury.stages.filter((s) => s.stage === 'return'))
+      expect([s.weeksFrom, s.weeksTo]).toEqual([null, null]);
+  });
+
+  test('some study speaks of it, and an ambiguous name carries its caveat', () => {
+    expect(content.studies.some((s) => s.injuries.includes(injury.id))).toBe(true);
+    if (injury.synonyms.some((s) => /jones|dancer/i.test(s))) expect(injury.nameCaveat).not.toBeNull();
+  });
+
+  test('every study arm of it is about an option that is offered, or about a late stage', () => {
+    const arms = content.studies.filter((s) => s.injuries.includes(injury.id) && !injury.options.includes(s.option));
+    expect(arms.map((a) => a.id)).toEqual(arms.filter((a) => a.id === 'torg-1984-delayed').map((a) => a.id));
+  });
+});
+
+test('every question of every reader has a caution, and red flags reach the patient', () => {
+  for (const question of QUESTION_IDS) {
+    const cautions = content.cautions.filter((c) => c.questions.length === 0 || c.questions.includes(question));
+    expect(cautions.some((c) => c.readers.includes('patient'))).toBe(true);
+  }
+  for (const caution of content.cautions.filter((c) => c.kind === 'red flag')) {
+    expect(caution.readers).toContain('patient');
+  }
+  for (const caution of content.cautions.filter((c) => c.kind === 'do not say')) {
+    expect(caution.readers).toEqual(['broadcast']);
+  }
+});
+
+test('second-hand rows are never marked seen', () => {
+  for (const study of content.studies) if (study.read === 'secondary') expect(study.mark).not.toBe('seen');
+});
+
+test('no source is listed that nothing cites, by id or by name and year', () => {
+  const { sources, ...rest } = content;
+  const cited = JSON.stringify(rest);
+  const isCited = ({ id, author, issued }: (typeof sources)[number]): boolean =>
+    cited.includes(`"source":"${id}"`) || cited.includes(`${author?.[0]?.family} ${issued?.['date-parts'][0]?.[0]}`);
+  expect(sources.filter((s) => !isCited(s)).map((s) => s.id)).toEqual([]);
+});
+
+test('a source whose title was not seen says so', () => {
+  for (const source of content.sources)
+    if (source.title.startsWith('[')) expect(source.note ?? '', source.id).not.toBe('');
+});
