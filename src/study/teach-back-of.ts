@@ -4,3 +4,12 @@ import type { Explanation } from '../explain/types';
 import { cautionsFor } from '../wording';
 import { teachBackFrom } from './teach-back';
 import type { TeachBackItem } from './types';
+
+export const teachBackOf = (content: Content, explanation: Explanation): TeachBackItem[] =>
+  teachBackFrom({
+    content,
+    explanation,
+    signs: cautionsFor(content, explanation, 'patient')
+      .filter((caution) => caution.kind === 'red flag' || caution.kind === 'treatment danger')
+      .map((caution) => caution.what.patient),
+  });

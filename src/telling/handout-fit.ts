@@ -2,20 +2,21 @@
  * How much text goes on one handout page. The page is the smaller of both papers in each direction: A4 is narrower (210 mm), US
  * Letter is lower (279 mm). Text is counted in lines of a column; a sentence is taken whole or left out, never cut.
  *
- * Letter, margins 11 mm: 257 mm high. Title and side 16, figures 66, captions 8, who to call 16, sources, limits and draft mark
- * 40: leaves about 110 mm in two columns of 90 mm, that is 2 x 23 lines of 4.76 mm (10 pt on 13.5 pt) of about 50 letters.
+ * Letter, margins 11 mm: 257 mm high. Title, side, status and draft mark 22, figure at its least 44, who to call 22, sources
+ * and limits 26: leaves about 142 mm in two columns of 94 mm, that is 2 x 29 lines of 4.76 mm (10 pt on 13.5 pt) of about 50
+ * letters, less two for columns that don't come out even. The browser test prints both papers and counts the pages.
  */
 export const HANDOUT_LIMITS = {
   columnLetters: 50,
-  columnLines: 46,
-  stages: 6,
+  columnLines: 56,
+  stages: 8,
   criteriaPerStage: 2,
   sources: 4,
   sourceLetters: 150,
 } as const;
 
-/** A heading takes a line and the space above it. */
-export const HEADING_LINES = 1.6;
+/** A heading takes a line, the rule above it and the space around both. */
+export const HEADING_LINES = 1.9;
 
 /** Lines of a text broken at blanks, as a browser does it. */
 export const linesOf = (text: string, letters: number = HANDOUT_LIMITS.columnLetters): number => {

@@ -1,16 +1,20 @@
 /** The handout of an explanation: patient words, the cautions that apply to it, two figures. */
-import type { Content } from '../content/schema';
+import type { Caution, Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId } from '../ids';
 import { describePicture, questionTitle } from '../wording';
 import { demoLineOf, draftLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { type Handout, handoutFrom, handoutTitle } from './handout';
 import { shortSource } from './source-short';
-import { cautionsOf } from './worded';
+import { type CautionKind, cautionsOf } from './worded';
 import { wordedFindings } from './worded-findings';
 
 /** Where it is, and why this spot heals as it does: the two pictures a person takes home. */
 const FIGURES: readonly QuestionId[] = ['where', 'why'];
+
+/** What matters once the person has left: what was done and the time after it. The rest was for the conversation. */
+const goesHome = ({ questions }: Caution): boolean =>
+  questions.length === 0 || questions.includes('options') || questions.includes('back');
 
 const partOf = (content: Content, explanation: Explanation): string | null => {
   const region = content.regions.find((r) => r.id === explanation.breakAt?.region);
@@ -19,8 +23,10 @@ const partOf = (content: Content, explanation: Explanation): string | null => {
 };
 
 export const handoutOf = (content: Content, explanation: Explanation): Handout => {
-  const cautions = (kind: 'red flag' | 'treatment danger' | 'disclaimer' | 'limit') =>
-    cautionsOf(content, explanation, 'patient', kind).map((caution) => caution.what.patient);
+  const cautions = (kind: CautionKind) =>
+    cautionsOf(content, explanation, 'patient', kind)
+      .filter(goesHome)
+      .map((caution) => caution.what.patient);
   const title = (question: QuestionId): string => questionTitle(content, question);
   return handoutFrom({
     worded: wordedFindings(content, explanation, 'patient'),
