@@ -58,9 +58,12 @@ export const find = <I extends object>(context: Context, question: QuestionId, s
     confidence: confidenceOf(caps),
     basis: {
       sources: evidence.map((e) => ({ source: e.source as SourceId | null, mark: e.mark })),
-      claims: unique(claims.flatMap((c) => c.claims), (id) => id),
+      claims: unique(
+        claims.flatMap((c) => c.claims),
+        (id) => id,
+      ),
       compute: spec.compute.id,
-      inputs: { ...spec.inputs },
+      inputs: spec.inputs as Readonly<Record<string, unknown>>,
     },
     whatIf: spec.whatIf ?? false,
     ...(spec.readers === undefined ? {} : { readers: spec.readers }),

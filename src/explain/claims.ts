@@ -1,5 +1,5 @@
 /** Findings that only repeat what a case says, or say that it does not. The one way every question tells a claim. */
-import type { Claim, Fact, Facts, Subject, SubjectValue } from '../cases/schema';
+import type { Claim, Fact, Facts, SingleSubject, Subject, SubjectValue } from '../cases/schema';
 import type { QuestionId } from '../ids';
 import { compute, type FindingSpec, find, message } from './build';
 import type { Context } from './context';
@@ -17,9 +17,8 @@ export const claimsDisagree = compute('case.contradiction', (_, inputs: MessageO
 );
 
 /** The pairing of a subject with a value of its own type holds by construction of `Facts`. */
-const valueOf = <S extends Subject>(subject: S, value: SubjectValue<S>): ClaimValue => ({ subject, value }) as ClaimValue;
-
-export type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatment'>;
+const valued = <S extends Subject>(subject: S, value: SubjectValue<S>): ClaimValue =>
+  ({ subject, value }) as ClaimValue;
 
 const ruledOutFindings = (
   context: Context,
@@ -33,7 +32,7 @@ const ruledOutFindings = (
       id: `${id}.ruledOut.${i + 1}`,
       depth: 'claim',
       compute: claimTold,
-      inputs: { claim: tag, of: valueOf(claim.subject, claim.value) },
+      inputs: { claim: tag, of: valued(claim.subject, claim.value) },
       claims: [tag],
     });
   });
@@ -60,14 +59,19 @@ export const factFindings = <S extends SingleSubject>(
   const rest = ruledOutFindings(context, question, subject, fact.ruledOut);
   if (fact.state === 'stated') {
     const tag: ClaimTag = { status: fact.status, claims: fact.claims };
-    const inputs = { claim: tag, of: valueOf(subject, fact.value) };
+    const inputs = { claim: tag, of: valued(subject, fact.value) };
     return [find(context, question, { id: subject, depth, shows, compute: claimTold, inputs, claims: [tag] }), ...rest];
   }
   if (fact.state === 'contradiction') {
-    const values = fact.values.map((v) => ({
-      claim: { status: v.status, claims: v.claims },
-      of: valueOf(subject, v.value),
+    const stated = fact.values.map((v) => ({
+      claim: { status: v.status, claims: v.claims } as ClaimTag,
+      of: valued(subject, v.value),
     }));
+    const denied = fact.ruledOut.map((claim) => ({
+      claim: { status: claim.status, claims: [claim.id] } as ClaimTag,
+      of: valued(claim.subject, claim.value),
+    }));
+    const values = [...stated, ...denied];
     const spec: FindingSpec<MessageOf<'contradiction'>['args']> = {
       id: subject,
       depth: 'claim',
@@ -77,7 +81,7 @@ export const factFindings = <S extends SingleSubject>(
       claims: values.map((v) => v.claim),
       unsure: 'contradiction',
     };
-    return [find(context, question, spec), ...rest];
+    return [find(context, question, spec)];
   }
   if (options.silent === true) return rest;
   return [
@@ -106,7 +110,7 @@ export const manyFindings = (
       id: `${claim.subject}.${i + 1}`,
       depth,
       compute: claimTold,
-      inputs: { claim: tag, of: valueOf(claim.subject, claim.value) },
+      inputs: { claim: tag, of: valued(claim.subject, claim.value) },
       claims: [tag],
     });
   });

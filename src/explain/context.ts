@@ -67,7 +67,8 @@ export const axisOn = (foot: Foot, bone: BoneId): BoneAxis => {
   return axis;
 };
 /** Zones of a bone, tip to head; only the fifth metatarsal has any. */
-export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] => (bone === ZONED_BONE ? derivedFrom(foot).zones : []);
+export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] =>
+  bone === ZONED_BONE ? derivedFrom(foot).zones : [];
 export const regionsOn = (foot: Foot): readonly Region[] => derivedFrom(foot).regions;
 export const zoneNamed = (foot: Foot, region: RegionId): Zone | null =>
   derivedFrom(foot).zones.find((z) => z.region === region) ?? null;

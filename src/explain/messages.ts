@@ -89,6 +89,15 @@ export interface Comparison {
   readonly apart: boolean;
 }
 
+export type BoneFace = 'top' | 'sole' | 'outer' | 'inner';
+export interface BeamAgainstBreaks {
+  readonly peakAt: Quantity;
+  readonly peakRegion: RegionId | null;
+  readonly occursRegion: RegionId;
+  readonly injury: InjuryId;
+  readonly edge: boolean;
+}
+
 export interface Messages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
@@ -138,19 +147,21 @@ export interface Messages {
   modelMissing: { readonly mechanism: MechanismId; readonly model: Exclude<ModelKind, 'beam stress'> };
   beamPeaks: {
     readonly activity: ActivityId;
+    readonly activityAssumed: boolean;
     readonly mass: Quantity;
     readonly massAssumed: boolean;
     readonly tension: Quantity;
     readonly tensionFromTip: Quantity;
     readonly tensionRegion: RegionId | null;
-    readonly tensionSide: 'top' | 'sole' | 'outer' | 'inner';
+    readonly tensionSide: BoneFace;
     readonly compression: Quantity;
     readonly compressionFromTip: Quantity;
     readonly compressionRegion: RegionId | null;
-    readonly compressionSide: 'top' | 'sole' | 'outer' | 'inner';
+    readonly compressionSide: BoneFace;
   };
-  beamAgrees: { readonly peakRegion: RegionId; readonly occursRegion: RegionId; readonly injury: InjuryId };
-  beamDisagrees: { readonly peakRegion: RegionId | null; readonly occursRegion: RegionId; readonly injury: InjuryId };
+  /** `edge`: the stress still rises where the theory ends, so the place of the peak is the edge of the theory. */
+  beamAgrees: BeamAgainstBreaks;
+  beamDisagrees: BeamAgainstBreaks;
   beamLeavesOut: { readonly region: RegionId };
   outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };
   massRaises: { readonly mass: Quantity; readonly more: Quantity; readonly rise: Quantity };
@@ -192,6 +203,16 @@ export interface Messages {
     readonly weeks: Quantity;
     readonly arms: readonly ArmFigures[];
   };
+  /** The treatment is not stated: a range for each option that has one, all counted to the same endpoint. */
+  backDepends: {
+    readonly injury: InjuryId;
+    readonly endpoint: Endpoint;
+    readonly ranges: readonly {
+      readonly option: OptionId;
+      readonly weeks: Quantity;
+      readonly arms: readonly ArmFigures[];
+    }[];
+  };
   backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
   backUnknown: Record<string, never>;
   backDates: {
@@ -211,7 +232,12 @@ export interface Messages {
     readonly openEnded: boolean;
     readonly dates: { readonly from: IsoDate; readonly to: IsoDate | null } | null;
   };
-  followUpWeek: { readonly claim: ClaimTag; readonly of: ClaimValue; readonly week: Quantity; readonly from: 'treatment' | 'injury' };
+  followUpWeek: {
+    readonly claim: ClaimTag;
+    readonly of: ClaimValue;
+    readonly week: Quantity;
+    readonly from: 'treatment' | 'injury';
+  };
   forecastMissed: { readonly forecast: ArmFigures; readonly actual: ArmFigures };
 }
 

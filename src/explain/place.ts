@@ -22,8 +22,7 @@ export const locate = (foot: Foot, bone: BoneId, place: Place): Located | null =
     return region === null ? null : { sMm: tenth(place.mm), region, precision: 'distance' };
   }
   const zone = zoneNamed(foot, place.region);
-  if (zone !== null)
-    return { sMm: tenth((zone.fromMm + zone.toMm) / 2), region: zone.region, precision: 'region' };
+  if (zone !== null) return { sMm: tenth((zone.fromMm + zone.toMm) / 2), region: zone.region, precision: 'region' };
   const region = regionsOn(foot).find((r) => r.id === place.region && r.bone === bone);
   if (region === undefined) return null;
   const sMm = stationOf(axisOn(foot, bone), region.centre);

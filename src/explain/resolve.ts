@@ -61,7 +61,7 @@ const startOf = (facts: Facts): Resolved['start'] => {
 /** The bone is named by itself, by a class, or by a named part of it. A distance along an unnamed bone names none. */
 const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
   if (facts.bone.state === 'contradiction') return null;
-  const stated = knownOf(facts.bone);
+  const stated = knownOf<'bone'>(facts.bone);
   if (stated !== null) return stated;
   if (place !== null && place.value.by === 'region') {
     const { region } = place.value;
@@ -77,13 +77,11 @@ const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): K
 const placeFrom = (content: Content, facts: Facts, whatIf: WhatIf): Known<Place> | null => {
   if (whatIf.place !== undefined) return override(whatIf.place);
   if (facts.place.state === 'contradiction') return null;
-  const stated = knownOf(facts.place);
+  const stated = knownOf<'place'>(facts.place);
   if (stated !== null) return stated;
   const injury = knownOf(facts.injury);
   const record = injury === null ? undefined : content.injuries.find((i) => i.id === injury.value);
-  return injury === null || record === undefined
-    ? null
-    : { ...injury, value: { by: 'region', region: record.region } };
+  return injury === null || record === undefined ? null : { ...injury, value: { by: 'region', region: record.region } };
 };
 
 export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolved => {

@@ -1,7 +1,7 @@
 /** Everything one run goes by, worked out once: what is known, the foot, where the break lies on it, its class. */
 import type { Foot, FootParameters } from '../anatomy/types';
 import type { Facts } from '../cases/schema';
-import type { Injury } from '../content/schema';
+import type { Content, Injury } from '../content/schema';
 import type { InjuryId, RegionId } from '../ids';
 import { givenOf } from './build';
 import { type Context, contextOf, footParametersFor } from './context';
@@ -9,7 +9,6 @@ import type { ClaimTag, Given } from './messages';
 import { locate } from './place';
 import { injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
 import type { BreakAt, WhatIf } from './types';
-import type { Content } from '../content/schema';
 
 export interface Situation {
   readonly context: Context;
@@ -75,6 +74,10 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
     given:
       facts.injury.state === 'contradiction' || facts.place.state === 'contradiction'
         ? 'contradiction'
-        : givenOf(fixed, injury === null || injury.whatIf ? null : tagOf(injury), fixed === null && bone !== null ? tagOf(bone) : null),
+        : givenOf(
+            fixed,
+            injury === null || injury.whatIf ? null : tagOf(injury),
+            fixed === null && bone !== null ? tagOf(bone) : null,
+          ),
   };
 };

@@ -1,10 +1,9 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
-import type { Facts, Place } from '../cases/schema';
+import type { Place } from '../cases/schema';
 import type { Bone } from '../content/schema';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
 import { factFindings } from './claims';
-import type { Context } from './context';
 import { ZONED_BONE, zoneNamed } from './context';
 import type { ClaimTag, Given } from './messages';
 import { locate, type OnFoot, tenth } from './place';
@@ -79,7 +78,8 @@ export const breakDrawn = compute(
 export const attachedHere = compute('where.attached', (context, inputs: OnFoot & { readonly region: RegionId }) => {
   const foot = context.footFor(inputs.foot);
   const here = context.content.attachments.filter(
-    (a) => a.bone === ZONED_BONE && locate(foot, ZONED_BONE, { by: 'region', region: a.region })?.region === inputs.region,
+    (a) =>
+      a.bone === ZONED_BONE && locate(foot, ZONED_BONE, { by: 'region', region: a.region })?.region === inputs.region,
   );
   return message('attachedHere', { region: inputs.region, attachments: here.map((a) => a.id) });
 });
@@ -147,7 +147,11 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
       find(context, 'where', {
         id: 'headline',
         depth: 'sentence',
-        shows: [{ kind: 'bone', bone: bone.value }, { kind: 'region', bone: bone.value, region: region.value }, { kind: 'break' }],
+        shows: [
+          { kind: 'bone', bone: bone.value },
+          { kind: 'region', bone: bone.value, region: region.value },
+          { kind: 'break' },
+        ],
         compute: brokenHere,
         inputs: { foot: s.parameters, claim: s.breakTag, bone: bone.value, place: place.value },
         claims: [s.breakTag],
@@ -160,12 +164,19 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
   found.push(...factFindings(context, 'where', 'side', facts, { unstatedDepth: 'claim' }));
   if (facts.side.state !== 'stated')
     found.push(
-      find(context, 'where', { id: 'sideDefault', depth: 'more', compute: sideDefault, inputs: {}, unsure: 'notStated' }),
+      find(context, 'where', {
+        id: 'sideDefault',
+        depth: 'more',
+        compute: sideDefault,
+        inputs: {},
+        unsure: 'notStated',
+      }),
     );
   if (facts.bone.state === 'contradiction') found.push(...factFindings(context, 'where', 'bone', facts));
   found.push(...factFindings(context, 'where', 'place', facts, { silent: facts.injury.state === 'stated' }));
   found.push(...factFindings(context, 'where', 'injury', facts, { silent: true }));
-  if (s.injury !== null && facts.injury.state !== 'stated' && region !== null) found.push(classFinding(s, s.injury, region));
+  if (s.injury !== null && facts.injury.state !== 'stated' && region !== null)
+    found.push(classFinding(s, s.injury, region));
   if (s.injury === null && region !== null && facts.injury.state === 'notStated')
     found.push(
       find(context, 'where', {

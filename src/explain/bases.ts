@@ -1,0 +1,36 @@
+/** Every registered computation by its id, and running one again: the answer to "how do you know?" that a test holds us to. */
+import type { Foot } from '../anatomy/types';
+import type { Content } from '../content/schema';
+import * as back from './back';
+import type { Compute } from './build';
+import * as claims from './claims';
+import { type Context, contextOf } from './context';
+import * as how from './how';
+import type { Message } from './messages';
+import * as options from './options';
+import * as texts from './texts';
+import type { Basis } from './types';
+import * as where from './where';
+import * as why from './why';
+
+type AnyCompute = Compute<never>;
+
+const isCompute = (value: unknown): value is AnyCompute =>
+  typeof value === 'object' && value !== null && 'id' in value && 'run' in value && typeof value.run === 'function';
+
+const registry: ReadonlyMap<string, AnyCompute> = new Map(
+  [where, how, why, options, back, claims, texts]
+    .flatMap((module): unknown[] => Object.values(module))
+    .filter(isCompute)
+    .map((c) => [c.id, c]),
+);
+
+export const COMPUTE_IDS: readonly string[] = [...registry.keys()];
+
+/** Runs a basis again. Throws RangeError for a computation nobody registered. Inputs come from a Finding, and so fit. */
+export const rerun = (basis: Pick<Basis, 'compute' | 'inputs'>, content: Content, foot?: Foot): Message => {
+  const found = registry.get(basis.compute);
+  if (found === undefined) throw new RangeError(`no computation is registered as ${basis.compute}`);
+  const context: Context = contextOf(content, foot);
+  return found.run(context, basis.inputs as never);
+};

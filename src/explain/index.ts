@@ -1,0 +1,19 @@
+export { COMPUTE_IDS, rerun } from './bases';
+export { type Caps, confidenceOf, MODEL_LIMITS, type ModelLimit } from './confidence';
+export { explain } from './explain';
+export type * from './messages';
+export { textAt } from './texts';
+export {
+  type Basis,
+  type BreakAt,
+  CONFIDENCES,
+  type Confidence,
+  type ConfidenceReason,
+  EXPLANATION_VERSION,
+  type Explanation,
+  type Finding,
+  NO_WHAT_IF,
+  type Question,
+  type Shown,
+  type WhatIf,
+} from './types';

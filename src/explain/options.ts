@@ -1,0 +1,151 @@
+/** Question 4: what can be done? Options side by side, what each does to the bone, and what was found, trial by trial. */
+import type { Evidence } from '../content/schema';
+import type { InjuryId, OptionId } from '../ids';
+import { compute, find, message } from './build';
+import { manyFindings, notTold } from './claims';
+import { ZONED_BONE } from './context';
+import { comparisonsOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
+import type { ArmFigures } from './messages';
+import { tagOf } from './resolve';
+import type { Situation } from './situation';
+import { textFinding } from './texts';
+import type { Finding, Shown } from './types';
+
+export const optionsUnknown = compute('options.unknown', () => message('optionsUnknown', {}));
+export const optionsUsual = compute('options.usual', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const injury = content.injuries.find((i) => i.id === inputs.injury);
+  if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+  return message('optionsUsual', { injury: injury.id, options: injury.options });
+});
+
+export const trialArms = compute(
+  'options.trial',
+  ({ content }, inputs: { readonly injury: InjuryId; readonly trial: string }) => {
+    const arms = studiesOf(content, inputs.injury).filter((s) => s.trial === inputs.trial);
+    const [first] = arms;
+    if (first === undefined) throw new RangeError(`no trial ${inputs.trial} for ${inputs.injury}`);
+    return message('trialArms', { trial: inputs.trial, design: first.design, arms: arms.map(figuresOf) });
+  },
+);
+
+/** Comparisons of operated against not operated people: those where the arms are apart, and those where they are not. */
+export const studiesDisagree = compute('options.disagree', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const all = comparisonsOf(content, inputs.injury);
+  return message('studiesDisagree', { apart: all.filter((c) => c.apart), alike: all.filter((c) => !c.apart) });
+});
+
+const evidenceOfArms = (arms: readonly ArmFigures[]): readonly Evidence[] =>
+  arms.map((a) => ({ source: a.source, mark: a.mark }));
+
+const screwIn = (s: Situation, option: OptionId): readonly Shown[] =>
+  s.context.content.options.find((o) => o.id === option)?.kind === 'operative' && s.known.bone !== null
+    ? [{ kind: 'screw', bone: ZONED_BONE }]
+    : [];
+
+const treatmentFindings = (s: Situation): readonly Finding[] => {
+  const { context, facts } = s;
+  const last = facts.treatments.at(-1);
+  const told = manyFindings(context, 'options', facts.treatments).map((finding, i) => {
+    const claim = facts.treatments[i];
+    const shown = claim === undefined ? finding : { ...finding, shows: screwIn(s, claim.value.option) };
+    return claim === last ? { ...shown, depth: 'sentence' as const } : shown;
+  });
+  const denied = manyFindings(
+    context,
+    'options',
+    facts.ruledOut.filter((c) => c.subject === 'treatment'),
+  ).map((f) => ({ ...f, id: `${f.id}.ruledOut` as Finding['id'] }));
+  return [...told.slice().reverse(), ...denied];
+};
+
+const trialFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
+  const { context } = s;
+  const whatIf = s.injury?.whatIf ?? false;
+  const found = [...trialsOf(studiesOf(context.content, injury))].map(([trial, arms]) =>
+    find(context, 'options', {
+      id: `trial.${trial}`,
+      depth: 'more',
+      compute: trialArms,
+      inputs: { injury, trial },
+      evidence: arms.map((a) => ({ source: a.source, mark: markOf(a) })),
+      whatIf,
+    }),
+  );
+  const all = comparisonsOf(context.content, injury);
+  if (all.some((c) => c.apart) && all.some((c) => !c.apart))
+    found.unshift(
+      find(context, 'options', {
+        id: 'disagree',
+        depth: 'more',
+        compute: studiesDisagree,
+        inputs: { injury },
+        evidence: evidenceOfArms(all.flatMap((c) => c.arms)),
+        models: ['comparisonOfShares'],
+        whatIf,
+      }),
+    );
+  return found;
+};
+
+export const optionsFindings = (s: Situation): readonly Finding[] => {
+  const { context } = s;
+  const found: Finding[] = [...treatmentFindings(s)];
+  const treated = found.some((f) => f.depth === 'sentence');
+  const depth = treated ? 'more' : 'sentence';
+  if (s.injury === null) {
+    found.push(
+      find(context, 'options', { id: 'usual', depth, compute: optionsUnknown, inputs: {}, unsure: 'notStated' }),
+    );
+  } else {
+    const injury = s.injury.value;
+    const options = s.injuryRecord?.options ?? [];
+    const whatIf = s.injury.whatIf;
+    found.push(
+      find(context, 'options', {
+        id: 'usual',
+        depth,
+        compute: optionsUsual,
+        inputs: { injury },
+        evidence: context.content.options.filter((o) => options.includes(o.id)).map((o) => o.evidence),
+        claims: [tagOf(s.injury)],
+        whatIf,
+      }),
+    );
+    for (const option of options) {
+      const shows = screwIn(s, option);
+      for (const part of ['what', 'does'] as const)
+        found.push(
+          ...textFinding(context, 'options', {
+            id: `${option}.${part}`,
+            at: { kind: 'option', option, part },
+            shows,
+            whatIf,
+          }),
+        );
+      context.content.options
+        .find((o) => o.id === option)
+        ?.burdens.forEach((_, index) => {
+          found.push(
+            ...textFinding(context, 'options', {
+              id: `${option}.burden.${index + 1}`,
+              at: { kind: 'optionBurden', option, index },
+              shows,
+              whatIf,
+            }),
+          );
+        });
+    }
+    found.push(...trialFindings(s, injury));
+  }
+  if (!treated)
+    found.push(
+      find(context, 'options', {
+        id: 'treatment',
+        depth: 'claim',
+        compute: notTold,
+        inputs: { subject: 'treatment' as const },
+        unsure: 'notStated',
+      }),
+    );
+  return found;
+};
