@@ -5,7 +5,7 @@
 import type { BoneId } from '../ids';
 import { add, normalize, type Vec3 } from '../units';
 import { type Box, type Field, fieldOf, smoothMax, smoothMin } from './field';
-import { cutField, jointSurface, padField } from './joint-surface';
+import { cutAt, jointSurface, padAt } from './joint-surface';
 import type { BoneShape, Shape } from './shape';
 
 const DEFAULT_PAD = 4;
@@ -29,27 +29,30 @@ export const boneField = (shape: Shape, bone: BoneId): { readonly field: Field; 
   const masses = s.masses.map((m) => ({ ...fieldOf(m, s.centre), join: m.join ?? s.join }));
   const hollows = (s.hollows ?? []).map((m) => ({ ...fieldOf(m, s.centre), join: m.join ?? s.join }));
   const cuts = (s.cuts ?? []).map((c) => ({ at: add(s.centre, c.at), n: normalize(c.normal), join: c.join }));
+  const depth = s.pad ?? DEFAULT_PAD;
   const joints = shape.joints
     .filter((j) => j.first === bone || j.second === bone)
-    .map((j) => {
-      const sign = j.first === bone ? 1 : -1;
-      const surface = jointSurface(j);
-      return { cut: cutField(surface, sign), pad: j.articular ? padField(surface, sign, s.pad ?? DEFAULT_PAD) : null };
-    });
-  const pads = s.pad === 0 ? [] : joints.flatMap((j) => (j.pad ? [j.pad] : []));
-  const cutting = joints.map((j) => j.cut);
+    .map((j) => ({
+      surface: jointSurface(j),
+      sign: j.first === bone ? (1 as const) : (-1 as const),
+      padded: j.articular && depth > 0,
+      seen: { side: 0, radius: 0 },
+    }));
   const box = masses.map((m) => m.box).reduce(union);
   const [first, ...rest] = masses;
   if (!first) throw new RangeError(`${bone} has no mass`);
   const field: Field = (x, y, z) => {
     let d = first.field(x, y, z);
     for (const m of rest) d = smoothMin(d, m.field(x, y, z), m.join);
-    for (const pad of pads) d = smoothMin(d, pad(x, y, z), PAD_JOIN);
+    for (const j of joints) {
+      j.surface.look(x, y, z, j.seen);
+      if (j.padded) d = smoothMin(d, padAt(j.surface, j.sign, depth, j.seen), PAD_JOIN);
+    }
     for (const h of hollows) d = smoothMax(d, -h.field(x, y, z), h.join);
     for (const c of cuts) {
       d = smoothMax(d, (x - c.at[0]) * c.n[0] + (y - c.at[1]) * c.n[1] + (z - c.at[2]) * c.n[2], c.join);
     }
-    for (const cut of cutting) d = smoothMax(d, cut(x, y, z), CUT_JOIN);
+    for (const j of joints) d = smoothMax(d, cutAt(j.surface, j.sign, j.seen), CUT_JOIN);
     return d;
   };
   const reach = 3;

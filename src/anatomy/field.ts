@@ -18,6 +18,9 @@ export const smoothMin = (a: number, b: number, k: number): number => {
 };
 export const smoothMax = (a: number, b: number, k: number): number => -smoothMin(-a, -b, k);
 
+/** Math.hypot guards against overflow at many times the cost of this. */
+const distance = (a: number, b: number, c = 0): number => Math.sqrt(a * a + b * b + c * c);
+
 /** Right-handed frame: l along, u as near to `up` as it can be, m across (medial for a bone lying straight ahead). */
 export const frameOf = (along: Vec3, up: Vec3): readonly [m: Vec3, u: Vec3, l: Vec3] => {
   const l = normalize(along);
@@ -40,14 +43,14 @@ const boxed = (s: Sized, centre: Vec3, round: number | null): Field => {
     const j = px * u[0] + py * u[1] + pz * u[2];
     const k = px * l[0] + py * l[1] + pz * l[2];
     if (round === null) {
-      const k0 = Math.hypot(i / a, j / b, k / d);
-      const k1 = Math.hypot(i / (a * a), j / (b * b), k / (d * d));
+      const k0 = distance(i / a, j / b, k / d);
+      const k1 = distance(i / (a * a), j / (b * b), k / (d * d));
       return k1 < 1e-9 ? -Math.min(a, b, d) : (k0 * (k0 - 1)) / k1;
     }
     const qi = Math.abs(i) - a + round;
     const qj = Math.abs(j) - b + round;
     const qk = Math.abs(k) - d + round;
-    return Math.hypot(Math.max(qi, 0), Math.max(qj, 0), Math.max(qk, 0)) + Math.min(Math.max(qi, qj, qk), 0) - round;
+    return distance(Math.max(qi, 0), Math.max(qj, 0), Math.max(qk, 0)) + Math.min(Math.max(qi, qj, qk), 0) - round;
   };
 };
 
@@ -59,7 +62,7 @@ export const rod = (from: Vec3, to: Vec3, radius: readonly [number, number]): Fi
     const py = y - from[1];
     const pz = z - from[2];
     const t = Math.min(1, Math.max(0, (px * way[0] + py * way[1] + pz * way[2]) / square));
-    return Math.hypot(px - way[0] * t, py - way[1] * t, pz - way[2] * t) - (radius[0] + (radius[1] - radius[0]) * t);
+    return distance(px - way[0] * t, py - way[1] * t, pz - way[2] * t) - (radius[0] + (radius[1] - radius[0]) * t);
   };
 };
 
@@ -71,9 +74,9 @@ const roller = (s: Extract<Mass, { is: 'roller' }>, centre: Vec3): Field => {
     const py = y - c[1];
     const pz = z - c[2];
     const along = px * axis[0] + py * axis[1] + pz * axis[2];
-    const out = Math.hypot(px - axis[0] * along, py - axis[1] * along, pz - axis[2] * along) - s.radius + s.round;
+    const out = distance(px - axis[0] * along, py - axis[1] * along, pz - axis[2] * along) - s.radius + s.round;
     const end = Math.abs(along) - s.width / 2 + s.round;
-    return Math.hypot(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
+    return distance(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
   };
 };
 
@@ -146,13 +149,15 @@ const shaft = (s: Extract<Mass, { is: 'shaft' }>, centre: Vec3): Field => {
     const w = mix(p.w, q.w);
     const h = mix(p.h, q.h);
     const n = mix(p.corner, q.corner);
-    const r = (Math.abs(a / w) ** n + Math.abs(b / h) ** n) ** (1 / n);
-    const flat = Math.hypot(a, b);
+    const flat = distance(a, b);
+    const near = flat < 2 * (w + h);
+    // Far off the exact shape of the section does not matter.
+    const r = near ? (Math.abs(a / w) ** n + Math.abs(b / h) ** n) ** (1 / n) : flat / Math.max(w, h);
     const side = r < 0.15 ? -Math.min(w, h) * (1 - r) : flat * (1 - 1 / r);
     // Only past an end: the frames lean with the bow, so that between the ends the nearest point is not quite across.
     const past = (at === 0 && share === 0) || (at === last && share === 1);
     const beyond = past ? Math.sqrt(Math.max(0, best - flat * flat)) : 0;
-    return beyond < 1e-6 ? side : Math.hypot(Math.max(side, 0), beyond) + Math.min(side, 0) * 0.02;
+    return beyond < 1e-6 ? side : distance(Math.max(side, 0), beyond) + Math.min(side, 0) * 0.02;
   };
 };
 
@@ -186,7 +191,7 @@ export const fieldOf = (s: Mass, centre: Vec3): { readonly field: Field; readonl
       return { field: rod(ends[0], ends[1], s.radius), box: around(ends, Math.max(...s.radius)) };
     }
     case 'roller':
-      return { field: roller(s, centre), box: around([add(centre, s.at)], Math.hypot(s.radius, s.width / 2)) };
+      return { field: roller(s, centre), box: around([add(centre, s.at)], distance(s.radius, s.width / 2)) };
     case 'shaft': {
       const reach = Math.max(...s.sections.map((q) => Math.max(q.width, q.height))) * 0.6;
       return {

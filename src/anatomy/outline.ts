@@ -1,37 +1,51 @@
 /**
- * The quiet outline of foot and ankle: rods around the bones, joined smoothly. Drawn by hand to be read as a foot, not
- * measured on anybody.
+ * The quiet outline of foot and ankle: rods around the bones, joined smoothly, cut flat at the sole and through the leg.
+ * Drawn by hand to be read as a foot, not measured on anybody. Its rods are given for the standing neutral foot and go along
+ * with the bones they lie on, so that it fits any pose.
  */
 import { scale } from '../units';
-import { type Box, type Field, rod, smoothMax, smoothMin } from './field';
+import { type Field, rod, smoothMax, smoothMin } from './field';
 import { mapMesh } from './mesh';
-import type { Shape } from './shape';
+import { inverse, motionsOf, movePoint, STILL } from './pose';
+import type { Shape, Skin } from './shape';
 import { simplify } from './simplify';
 import { blur, sampleGrid, surfaceNets } from './surface-nets';
 import type { FootParameters, Mesh, PoseName } from './types';
 
-export const buildOutline = (shape: Shape, parameters: FootParameters, _pose: PoseName): Mesh => {
-  const { masses, join, step, triangles } = shape.outline;
-  const rods = masses.map((m) => rod(m.from, m.to, m.radius));
+/** Rounding of the sole's rim and of the edge of the cut leg, mm. */
+const RIM = 5;
+
+/** The rods as they lie in a pose. */
+const laid = (shape: Shape, arch: FootParameters['arch'], pose: PoseName, rods: readonly Skin[]): readonly Skin[] => {
+  const home = motionsOf(shape, 'standing', 'neutral');
+  const now = motionsOf(shape, pose, arch);
+  const carry = (p: Skin['from'], bone: Skin['on'][0]): Skin['from'] => {
+    const [x, y, z] = movePoint(now.get(bone) ?? STILL, movePoint(inverse(home.get(bone) ?? STILL), p));
+    return [x, y, z];
+  };
+  return rods.map((s) => ({ ...s, from: carry(s.from, s.on[0]), to: carry(s.to, s.on[1]) }));
+};
+
+const bounds = (rods: readonly Skin[], k: 0 | 1 | 2, reach: number): readonly [number, number] => [
+  Math.min(...rods.map((s) => Math.min(s.from[k], s.to[k]) - Math.max(...s.radius))) - reach,
+  Math.max(...rods.map((s) => Math.max(s.from[k], s.to[k]) + Math.max(...s.radius))) + reach,
+];
+
+export const buildOutline = (shape: Shape, parameters: FootParameters, pose: PoseName): Mesh => {
+  const { join, step, triangles, sole, top } = shape.outline;
+  const skins = laid(shape, parameters.arch, pose, shape.outline.masses);
+  const fieldsOf = (rods: readonly Skin[]) =>
+    rods.map((s) => ({ field: rod(s.from, s.to, s.radius), join: s.join ?? join }));
+  const masses = fieldsOf(skins);
+  const hollows = fieldsOf(laid(shape, parameters.arch, pose, shape.outline.hollows));
   const field: Field = (x, y, z) => {
-    let d = Number.POSITIVE_INFINITY;
-    for (const r of rods) d = d === Number.POSITIVE_INFINITY ? r(x, y, z) : smoothMin(d, r(x, y, z), join);
-    return smoothMax(d, -y, 4);
+    let d = 1e3;
+    for (const m of masses) d = smoothMin(d, m.field(x, y, z), m.join);
+    for (const h of hollows) d = smoothMax(d, -h.field(x, y, z), h.join);
+    return smoothMax(smoothMax(d, sole - y, RIM), y - top, 2);
   };
-  const reach = 6;
-  const ends = masses.flatMap((m) => [m.from, m.to].map((p) => ({ p, r: Math.max(...m.radius) + reach })));
-  const box: Box = {
-    min: [
-      Math.min(...ends.map((e) => e.p[0] - e.r)),
-      Math.min(...ends.map((e) => e.p[1] - e.r)),
-      Math.min(...ends.map((e) => e.p[2] - e.r)),
-    ],
-    max: [
-      Math.max(...ends.map((e) => e.p[0] + e.r)),
-      Math.max(...ends.map((e) => e.p[1] + e.r)),
-      Math.max(...ends.map((e) => e.p[2] + e.r)),
-    ],
-  };
+  const [x, y, z] = [bounds(skins, 0, 6), bounds(skins, 1, 6), bounds(skins, 2, 6)];
+  const grid = sampleGrid(field, { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] }, step);
   const k = parameters.heelToSecondHeadMm / shape.scale.referenceHMm;
-  return mapMesh(simplify(surfaceNets(blur(sampleGrid(field, box, step), 1)), triangles), (p) => scale(p, k));
+  return mapMesh(simplify(surfaceNets(blur(grid, 1)), triangles), (p) => scale(p, k));
 };

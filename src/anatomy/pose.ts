@@ -59,6 +59,12 @@ const after = (second: Motion, first: Motion): Motion => {
   };
 };
 
+export const inverse = (m: Motion): Motion => {
+  const column = (k: 0 | 1 | 2): Vec3 => [m.rows[0][k], m.rows[1][k], m.rows[2][k]];
+  const turned: Motion = { rows: [column(0), column(1), column(2)], shift: [0, 0, 0] };
+  return { ...turned, shift: scale(moveDirection(turned, m.shift), -1) };
+};
+
 /** The motion of every bone from the as-scanned pose, reference foot. */
 export const motionsOf = (shape: Shape, pose: PoseName, arch: ArchShape): ReadonlyMap<BoneId, Motion> => {
   const motions = new Map<BoneId, Motion>();

@@ -100,12 +100,14 @@ export type Turn = v.InferOutput<typeof turn>;
 /** Turns in order, then one shift of the whole foot so that it rests on the ground with the heel over the origin. */
 const stance = v.strictObject({ turns: v.array(turn), shift: vec3 });
 
+/** A rod of the outline in the standing neutral foot; its ends go along with the two bones of `on` in any other pose. */
 const skin = v.strictObject({
   name,
+  on: v.tuple([boneId, boneId]),
   from: vec3,
   to: vec3,
   radius: v.tuple([length, length]),
-  flat: v.optional(figure),
+  join: v.optional(length),
 });
 export type Skin = v.InferOutput<typeof skin>;
 
@@ -129,7 +131,11 @@ export const shapeSchema = v.strictObject({
     step: length,
     join: length,
     triangles: v.pipe(v.number(), v.integer(), v.minValue(300), v.maxValue(5000)),
-    masses: v.array(skin),
+    /** Level of the sole and of the cut through the leg, mm above the ground. */
+    sole: figure,
+    top: figure,
+    masses: v.pipe(v.array(skin), v.minLength(1)),
+    hollows: v.array(skin),
   }),
 });
 export type Shape = v.InferOutput<typeof shapeSchema>;

@@ -47,10 +47,10 @@ export const blur = (grid: Grid, passes: number): Grid => {
       [nx * ny, nz],
     ] as const) {
       const to = new Float32Array(from);
-      for (let i = 0; i < from.length; i++) {
-        const place = Math.floor(i / stride) % n;
-        if (place === 0 || place === n - 1) continue;
-        to[i] = ((from[i - stride] ?? 0) + 2 * (from[i] ?? 0) + (from[i + stride] ?? 0)) / 4;
+      for (let block = 0; block < from.length; block += stride * n) {
+        for (let i = block + stride; i < block + stride * (n - 1); i++) {
+          to[i] = ((from[i - stride] ?? 0) + 2 * (from[i] ?? 0) + (from[i + stride] ?? 0)) / 4;
+        }
       }
       from = to;
     }
