@@ -5,6 +5,7 @@
 import { useCallback, useEffect, useSyncExternalStore } from 'react';
 import { type Address, readAddress, writeAddress } from '../pages';
 import type { Session } from '../session/types';
+import { demoCase } from './demos';
 
 const listeners = new Set<() => void>();
 const tell = (): void => {
@@ -22,13 +23,15 @@ const subscribe = (listener: () => void) => {
 export const useAddress = (session: Session) => {
   const hash = useSyncExternalStore(subscribe, () => location.hash);
   const { question, reader } = useSyncExternalStore(session.subscribe, session.getState);
-  const address: Address = { ...readAddress(hash), question, reader };
+  // An example is opened once by its address and then is a case like any other: a reload must not throw away what was done.
+  const address: Address = { ...readAddress(hash), question, reader, demo: null };
 
   // The address changed by hand, by a link or by going back: the session follows.
   useEffect(() => {
     const follow = () => {
       const state = session.getState();
       const asked = readAddress(location.hash, { ...address, question: state.question, reader: state.reader });
+      if (asked.demo !== null) session.commands.openCase(demoCase(asked.demo));
       if (asked.question !== state.question) session.commands.ask(asked.question);
       if (asked.reader !== state.reader) session.commands.setReader(asked.reader);
     };
@@ -48,7 +51,7 @@ export const useAddress = (session: Session) => {
   const go = useCallback(
     (patch: Partial<Address>) => {
       const { question: asked, reader: chosen } = session.getState();
-      const next = { ...readAddress(location.hash), question: asked, reader: chosen, ...patch };
+      const next = { ...readAddress(location.hash), question: asked, reader: chosen, ...patch, demo: null };
       if (next.question !== asked) session.commands.ask(next.question);
       if (next.reader !== chosen) session.commands.setReader(next.reader);
       history.pushState(null, '', writeAddress(next));

@@ -2,6 +2,8 @@
 import content from 'virtual:content';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { Foot } from '../anatomy/types';
+import { checkCase } from '../checks';
 import { readAddress } from '../pages';
 import '../pages/fonts.css';
 import '../pages/tokens.css';
@@ -16,6 +18,10 @@ import { trustedWorkerUrl } from './trusted-types';
 
 const asked = readAddress(location.hash);
 const usual = usualFoot(content.shape);
+let foot: Foot | null = null;
+void usual.then((read) => {
+  foot = read;
+});
 const session = createSession({
   content,
   file: demoCase(asked.demo ?? 'demo-handball'),
@@ -24,6 +30,7 @@ const session = createSession({
     foot: usual,
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
   }),
+  checkFile: (file) => (foot === null ? [] : checkCase(file, content, foot)),
   storage: browserStorage(),
   // A link to an example shows the example, and leaves what is kept where it is.
   restore: asked.demo === null,

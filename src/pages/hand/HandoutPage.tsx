@@ -2,6 +2,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { handoutOf, stillOf } from '../../telling';
 import { usePages, useSession } from '../context';
+import { ProblemPanel } from '../parts/ProblemPanel';
 import { Sheet } from './Sheet';
 
 const PAPERS = ['a4', 'letter'] as const;
@@ -47,6 +48,7 @@ export const HandoutPage = () => {
   return (
     <div className="hand">
       <section className="hand-controls">
+        <ProblemPanel />
         <p className="question-count">{say('hand.kicker')}</p>
         <h1 className="question-title" tabIndex={-1}>
           {say('hand.title')}

@@ -21,7 +21,7 @@ const OpenFile = ({ onDone }: { readonly onDone: () => void }) => {
     const text = await file.slice(0, MOST_BYTES + 1).text();
     input.value = '';
     session.commands.openText(text);
-    if (session.getState().problem === null) go({ page: 'explain', demo: null });
+    if (session.getState().problem === null) go({ page: 'explain' });
     onDone();
   };
   return (
@@ -52,7 +52,7 @@ const Demos = () => {
             const file = demoCase(demo);
             if (file === null) return;
             session.commands.openCase(file);
-            go({ page: 'explain', question: 'where', demo });
+            go({ page: 'explain', question: 'where' });
           }}
         >
           {say(`demo.${wordKey(demo.replace('demo-', ''))}`)}
@@ -90,7 +90,7 @@ export const CasePanel = () => {
   useEffect(close, [address.page]);
   const fresh = () => {
     session.commands.newCase();
-    go({ page: 'new', question: 'where', demo: null });
+    go({ page: 'new', question: 'where' });
     close();
   };
   return (

@@ -13,7 +13,7 @@ export const FinishDialog = ({ open, onClose }: { readonly open: boolean; readon
   const finish = async () => {
     await session.commands.finish();
     onClose();
-    go({ page: 'explain', question: 'where', demo: null });
+    go({ page: 'explain', question: 'where' });
     announce(say('finish.done'));
   };
   return (

@@ -1,0 +1,68 @@
+/** The handed page: one page on both papers for every demo case, its text whole, the draft mark on, a tick before print. */
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { DEMOS } from '../../src/pages/places';
+import { expect, test } from './fixtures';
+import { open } from './walk';
+
+/** Points (1/72 inch): ISO 216 A4 is 210 x 297 mm, US Letter 8.5 x 11 inches. */
+const PAPERS = [
+  { label: 'A4', width: (210 / 25.4) * 72, height: (297 / 25.4) * 72 },
+  { label: 'US Letter', width: 612, height: 792 },
+];
+
+const readPdf = async (bytes: Uint8Array) => {
+  const document = await getDocument({ data: new Uint8Array(bytes), isEvalSupported: false }).promise;
+  const first = await document.getPage(1);
+  const { items } = await first.getTextContent();
+  const text = items
+    .map((item) => ('str' in item ? item.str : ''))
+    .join(' ')
+    .replace(/\s+/g, ' ');
+  const [, , width = 0, height = 0] = first.view;
+  return { pages: document.numPages, text, width, height };
+};
+
+for (const demo of DEMOS) {
+  for (const paper of PAPERS) {
+    test(`${demo} on ${paper.label} is one page, and nothing of it is cut`, async ({ page, appUrl }) => {
+      await page.setViewportSize({ width: 1280, height: 900 });
+      await open(page, appUrl, `#view=hand&demo=${demo}`);
+      await page.getByLabel('Paper').selectOption({ label: paper.label });
+      await expect(page.locator('.sheet canvas[data-drawn="true"]')).toBeVisible({ timeout: 40_000 });
+      await page.emulateMedia({ media: 'print' });
+      const cut = await page.locator('.sheet').evaluate((sheet) => {
+        const frame = sheet.getBoundingClientRect();
+        const parts = [...sheet.querySelectorAll('h1, h2, p, li, canvas')].map((part) => part.getBoundingClientRect());
+        return {
+          below: Math.max(...parts.map((part) => part.bottom)) - frame.bottom,
+          right: Math.max(...parts.map((part) => part.right)) - frame.right,
+          figureMm: (sheet.querySelector('canvas')?.getBoundingClientRect().height ?? 0) / (96 / 25.4),
+        };
+      });
+      expect(cut.below).toBeLessThanOrEqual(1);
+      expect(cut.right).toBeLessThanOrEqual(1);
+      expect(cut.figureMm).toBeGreaterThan(35);
+      const sides = await page.locator('.sheet-side').textContent();
+      const warnings = await page.locator('.sheet-warnings li').allTextContents();
+      const pdf = await readPdf(await page.pdf({ preferCSSPageSize: true, printBackground: false }));
+      expect(pdf.pages).toBe(1);
+      expect(Math.abs(pdf.width - paper.width)).toBeLessThan(1.5);
+      expect(Math.abs(pdf.height - paper.height)).toBeLessThan(1.5);
+      const bare = (text: string) => text.replace(/\s+/g, '');
+      expect(bare(pdf.text)).toContain(bare(sides ?? 'no side'));
+      expect(warnings.length).toBeGreaterThan(0);
+      for (const warning of warnings) expect(bare(pdf.text)).toContain(bare(warning));
+      expect(pdf.text).toMatch(/draft/i);
+      expect(pdf.text).not.toContain('Print');
+      for (let number = 1; number <= 5; number += 1) expect(pdf.text).toContain(`${number}.`);
+    });
+  }
+}
+
+test('a draft is printed only after somebody says that they have read it', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=hand');
+  const print = page.getByRole('button', { name: 'Print' });
+  await expect(print).toBeDisabled();
+  await page.getByLabel('I have read this page').check();
+  await expect(print).toBeEnabled();
+});

@@ -1,0 +1,134 @@
+/** What is kept, for how long, and that one control loses all of it; a bad file changes nothing. */
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { chooseFile, explained, open } from './walk';
+
+const handball = readFileSync(new URL('../../content/cases/handball-zone-2.case.json', import.meta.url), 'utf8');
+const current = (page: Page) => page.locator('.claim-list > .claim:not(.claim-old)');
+
+const addMass = async (page: Page, kg: string) => {
+  await page.getByRole('button', { name: 'Add a claim' }).click();
+  await page.getByLabel('About').selectOption({ label: 'Height' });
+  await page.getByLabel('Height in cm').fill(kg);
+  await page.getByRole('button', { name: 'Add this claim' }).click();
+};
+
+test('claims are added, changed, removed, undone and redone', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=known');
+  const before = await current(page).count();
+  await addMass(page, '171');
+  const added = current(page).filter({ hasText: '171' });
+  if ((await added.count()) > 1) throw new Error('one claim was added twice');
+  await expect(added).toHaveCount(1);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(current(page)).toHaveCount(before);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(added).toHaveCount(1);
+  await added.getByRole('button', { name: 'Change: Height' }).click();
+  await page.getByLabel('Height in cm').fill('172');
+  await page.getByRole('button', { name: 'Replace the claim' }).click();
+  await expect(current(page).filter({ hasText: '172' })).toHaveCount(1);
+  await expect(page.locator('.claim-old').filter({ hasText: '171' })).toHaveCount(1);
+  await current(page).filter({ hasText: '172' }).getByRole('button', { name: 'Remove: Height' }).click();
+  await expect(current(page).filter({ hasText: '172' })).toHaveCount(0);
+});
+
+test('a value that cannot be is refused with a reason, and the case stays as it was', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=known');
+  const before = await page.locator('.claim-list').textContent();
+  await addMass(page, '1710');
+  await expect(page.locator('.problem')).toContainText('Nothing was changed');
+  expect(await page.locator('.claim-list').textContent()).toBe(before);
+});
+
+test('a downloaded case opens again as the same case', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=known');
+  const claims = await page.locator('.claim-list').textContent();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('.note').getByRole('button', { name: 'Download the case file' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/^underfoot-.+\.case\.json$/);
+  const text = readFileSync(await download.path(), 'utf8');
+  await page.locator('.bar-case').click();
+  await page.getByRole('button', { name: 'New explanation' }).click();
+  await chooseFile(page, text);
+  await explained(page);
+  await page.goto(`${appUrl}#view=known`);
+  expect(await page.locator('.claim-list').textContent()).toBe(claims);
+});
+
+const bad: readonly (readonly [string, string | Buffer])[] = [
+  ['not JSON', 'hello'],
+  ['an unknown key', handball.replace('"claims"', '"patientName": "x", "claims"')],
+  ['a later version', handball.replace(/"version": \d+/, '"version": 99')],
+  ['a mass in another unit', handball.replace(/("subject": "massKg",\s*"value": )[\d.]+/, '$17500')],
+  [
+    'an injury that does not exist',
+    handball.replace(/("subject": "injury",\s*"value": )"[^"]+"/, '$1"no-such-injury"'),
+  ],
+  ['a file of 40 MB', Buffer.alloc(40 * 1024 * 1024, 32)],
+];
+for (const [name, text] of bad) {
+  test(`a bad file is refused with what, where and a remedy: ${name}`, async ({ page, appUrl }) => {
+    expect(String(text).slice(0, 4000)).not.toBe(handball.slice(0, 4000));
+    await open(page, appUrl, '#view=known');
+    const before = await page.locator('.claim-list').textContent();
+    await expect(page.locator('.stage[data-ready]')).toBeVisible();
+    await chooseFile(page, text);
+    const problem = page.locator('.problem');
+    await expect(problem).toBeVisible();
+    await expect(problem).toContainText('Nothing was changed');
+    expect(await problem.locator('p').count()).toBeGreaterThanOrEqual(3);
+    expect(await page.locator('.claim-list').textContent()).toBe(before);
+    await problem.getByRole('button', { name: 'All right' }).click();
+    await expect(problem).toBeHidden();
+  });
+}
+
+const stores = (page: Page) =>
+  page.evaluate(async () => ({
+    databases: (await indexedDB.databases()).map(({ name }) => name),
+    local: localStorage.length,
+    session: sessionStorage.length,
+    caches: 'caches' in window ? (await caches.keys()).length : 0,
+  }));
+
+test('work survives a reload, and Finish empties every store of this origin', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=known');
+  await addMass(page, '173');
+  await expect(current(page).filter({ hasText: '173' })).toHaveCount(1);
+  await expect.poll(async () => (await stores(page)).databases.length).toBeGreaterThan(0);
+  await page.waitForFunction(() => document.querySelector('.page')?.getAttribute('data-explained') === 'true');
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await expect
+    .poll(async () => {
+      await page.reload();
+      await explained(page);
+      return current(page).filter({ hasText: '173' }).count();
+    })
+    .toBe(1);
+  await page.evaluate(() => {
+    localStorage.setItem('left', 'over');
+    sessionStorage.setItem('left', 'over');
+  });
+  await page.locator('.bar-case').click();
+  await page.getByRole('button', { name: 'Finish and remove everything' }).click();
+  await page.getByRole('button', { name: 'Remove everything', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Where is it?');
+  await expect.poll(() => stores(page)).toEqual({ databases: [], local: 0, session: 0, caches: 0 });
+  await page.goto(`${appUrl}#view=known`);
+  await page.reload();
+  await explained(page);
+  await expect(current(page).filter({ hasText: '173' })).toHaveCount(0);
+});
+
+test('keeping on the device is a choice, off until it is made', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  await page.locator('.bar-case').click();
+  const keep = page.getByLabel('Keep on this device');
+  await expect(keep).not.toBeChecked();
+  await keep.check();
+  await expect(page.locator('.panel')).toContainText('until you press Finish');
+});

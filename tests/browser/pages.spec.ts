@@ -1,0 +1,170 @@
+/** The screens: the five questions lead, every page can be reached, read and used by keyboard, at every width and in every look. */
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { PAGES } from '../../src/pages/places';
+import { expect, test } from './fixtures';
+import { explained, open } from './walk';
+
+const TITLES = [
+  'Where is it?',
+  'How did it break?',
+  'Why is this spot slow to heal?',
+  'What can be done?',
+  'When is it back?',
+];
+const addressOf = (view: string): string => (view === 'explain' ? '' : `#view=${view}`);
+
+test('the five questions are the navigation, and the address follows', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  const rule = page.getByRole('navigation', { name: 'The five questions' });
+  for (const [index, title] of TITLES.entries()) {
+    await rule.getByRole('link').nth(index).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
+    await expect(rule.locator('[aria-current="step"]')).toContainText(title);
+    await expect(page.locator('.one-sentence')).not.toBeEmpty();
+  }
+  await expect(page).toHaveURL(/question=back/);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('When is it back?');
+});
+
+test('each reader gets other words for the same question, and no more than three claims stand in sight', async ({
+  page,
+  appUrl,
+}) => {
+  await open(page, appUrl);
+  const said = new Set<string>();
+  for (const reader of ['Patient', 'Broadcast', 'Study']) {
+    await page.getByRole('radio', { name: reader, exact: true }).first().check();
+    said.add((await page.locator('.one-sentence').textContent()) ?? '');
+    expect(await page.locator('.claims > li').count()).toBeLessThanOrEqual(3);
+  }
+  expect(said.size).toBe(3);
+});
+
+test('a bone chosen in the list is named, with what it meets and why it matters here', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  await page.getByText('The bones, heel to toe').click();
+  await expect(page.locator('.bone-list .choice')).toHaveCount(28);
+  await page.locator('.bone-list .choice').nth(11).click();
+  const card = page.locator('.bone-card');
+  await expect(card).toContainText('It meets:');
+  await expect(card).toContainText('Why it matters here:');
+  await card.getByRole('button', { name: 'Close this bone' }).click();
+  await expect(card).toBeHidden();
+});
+
+test('a what-if looks different, is dropped with one button, and becomes a claim only when somebody says so', async ({
+  page,
+  appUrl,
+}) => {
+  await open(page, appUrl, '#question=how');
+  const before = await page.locator('.one-sentence').textContent();
+  await page.getByText('What if it were otherwise?').click();
+  await page.getByLabel('Body mass').fill('120');
+  await expect(page.locator('.what-if-banner')).toBeVisible();
+  await expect(page.locator('.plate')).toHaveAttribute('data-what-if', 'true');
+  await page.getByRole('button', { name: 'Drop the what-if' }).click();
+  await expect(page.locator('.what-if-banner')).toBeHidden();
+  await explained(page);
+  expect(await page.locator('.one-sentence').textContent()).toBe(before);
+
+  await page.getByLabel('Body mass').fill('120');
+  await page.getByRole('button', { name: 'Keep it as a claim' }).click();
+  const claims = page.locator('.claim-list > .claim:not(.claim-old)');
+  await expect(claims.filter({ hasText: '120' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Keep as a claim', exact: true }).click();
+  await expect(claims.filter({ hasText: '120' })).toHaveCount(1);
+  await expect(claims.filter({ hasText: '120' })).toContainText('Reported');
+});
+
+test('the skip button and the rule work from the keyboard', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Skip to the words' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#note')).toBeFocused();
+  await page.getByRole('link', { name: 'What can be done?' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What can be done?');
+  await page.getByRole('button', { name: 'Side by side' }).press('Enter');
+  await expect(page.getByRole('dialog')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+});
+
+const violations = async (page: Page) => {
+  const { violations: found } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(' | ')}`);
+};
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing on any page, ${colorScheme}`, async ({ page, appUrl }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme });
+    for (const view of PAGES) {
+      await open(page, appUrl, addressOf(view));
+      expect(await violations(page), view).toEqual([]);
+    }
+    for (const question of ['how', 'why', 'options', 'back']) {
+      await open(page, appUrl, `#question=${question}&reader=study`);
+      for (const fold of await page.locator('.note summary').all()) await fold.click();
+      expect(await violations(page), question).toEqual([]);
+    }
+  });
+}
+
+for (const width of [320, 390, 768, 1024, 1440]) {
+  test(`nothing scrolls sideways and every target is 24 px or more at ${width} px`, async ({ page, appUrl }) => {
+    test.setTimeout(120_000);
+    await page.setViewportSize({ width, height: 800 });
+    for (const view of PAGES) {
+      await open(page, appUrl, addressOf(view));
+      const measured = await page.evaluate(() => ({
+        scroll: document.documentElement.scrollWidth,
+        width: document.documentElement.clientWidth,
+        small: [...document.querySelectorAll('button, a, select, summary, input:not([type="file"]), label.chip')]
+          .map((element) => ({ element, box: element.getBoundingClientRect() }))
+          .filter(({ element, box }) => {
+            const seen = box.width > 1 && box.height > 1 && element.checkVisibility({ visibilityProperty: true });
+            // A tick box inside its label, and a word that is a link in a line of text, are reached through a larger target.
+            const inLabel = element.matches('input') && element.closest('label') !== null;
+            return seen && !inLabel && (box.width < 24 || box.height < 24);
+          })
+          .map(({ element, box }) => `${element.outerHTML.slice(0, 80)} ${box.width} x ${box.height}`),
+      }));
+      expect(measured.scroll, `${view} at ${width}`).toBeLessThanOrEqual(measured.width);
+      expect(measured.small, `${view} at ${width}`).toEqual([]);
+    }
+  });
+}
+
+test('forced colours keep the current question, the chosen reader and the words', async ({ page, appUrl }) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  await open(page, appUrl);
+  expect(await violations(page)).toEqual([]);
+  const current = page.locator('.rule a[aria-current]');
+  const weight = (of: typeof current) => of.evaluate((element) => getComputedStyle(element).fontWeight);
+  expect(Number(await weight(current))).toBeGreaterThan(Number(await weight(page.locator('.rule a').nth(2))));
+});
+
+test('the patient screen shows one question, one sentence and three large buttons, and nothing of the case', async ({
+  page,
+  appUrl,
+}) => {
+  await open(page, appUrl, '#view=show');
+  await expect(page.locator('.bar')).toHaveCount(0);
+  await expect(page.locator('.rule')).toHaveCount(0);
+  const buttons = page.locator('.patient-buttons button');
+  await expect(buttons).toHaveCount(3);
+  for (const box of await buttons.evaluateAll((all) => all.map((each) => each.getBoundingClientRect().height)))
+    expect(box).toBeGreaterThanOrEqual(48);
+  for (const title of TITLES.slice(1)) {
+    await page.getByRole('button', { name: 'Next' }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
+  }
+  await page.getByRole('button', { name: 'Done' }).click();
+  await expect(page.locator('.bar')).toBeVisible();
+});

@@ -1,0 +1,49 @@
+/** Ask it: ten questions answered through the list alone, each graded with its why; three for the patient with kind words. */
+import { expect, test } from './fixtures';
+import { open } from './walk';
+
+test('ten questions can be answered from the list, and each says why', async ({ page, appUrl }) => {
+  test.setTimeout(120_000);
+  await open(page, appUrl, '#view=ask');
+  await expect(page.locator('.stage[data-ready]')).toBeVisible();
+  const kinds = new Set<string>();
+  for (let number = 1; number <= 10; number += 1) {
+    await expect(page.locator('.note')).toContainText(`${number} of 10`);
+    if ((await page.locator('.order').count()) > 0) {
+      kinds.add('order');
+      await page.locator('.order button:enabled').first().click();
+      await page.getByRole('button', { name: 'Answer' }).click();
+    } else if ((await page.locator('.bone-list').count()) > 0) {
+      kinds.add('point');
+      await page.locator('.bone-list button').first().click();
+    } else {
+      kinds.add('choice');
+      await page.locator('.chip').first().click();
+      await page.getByRole('button', { name: 'Answer' }).click();
+    }
+    const feedback = page.locator('.feedback');
+    await expect(feedback).toContainText('Why');
+    expect(await feedback.locator('li').count()).toBeGreaterThan(0);
+    await page.getByRole('button', { name: number < 10 ? 'Next question' : 'See the result' }).click();
+  }
+  await expect(page.locator('.feedback')).toContainText(/\d+ of 10 fully right/);
+  expect(kinds.size).toBeGreaterThanOrEqual(2);
+  await page.getByRole('button', { name: 'Ten more' }).click();
+  await expect(page.locator('.note')).toContainText('1 of 10');
+});
+
+test('three questions for the patient answer kindly, whatever is chosen', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=ask');
+  await page.getByRole('radio', { name: 'Three for the patient' }).click();
+  const items = page.locator('.teach-back > li');
+  await expect(items).toHaveCount(3);
+  for (const item of await items.all()) {
+    const said = new Set<string>();
+    for (const choice of await item.locator('.chip').all()) {
+      await choice.click();
+      said.add((await item.locator('.feedback').textContent()) ?? '');
+    }
+    expect([...said].every((text) => text.length > 10)).toBe(true);
+    for (const text of said) expect(text).not.toMatch(/wrong|false|incorrect/i);
+  }
+});

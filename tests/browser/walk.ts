@@ -1,0 +1,44 @@
+/** Helpers of the browser specs: opening the app, waiting for its own ready signals, counting what a person does. */
+import { expect, type Locator, type Page } from '@playwright/test';
+
+/** The words are there and belong to the case and the what-if as they are now. */
+export const explained = (page: Page): Promise<void> =>
+  expect(page.locator('.page[data-explained="true"]')).toBeAttached();
+
+export const open = async (page: Page, appUrl: string, address = ''): Promise<void> => {
+  await page.goto(`${appUrl}${address}`);
+  await explained(page);
+};
+
+/** A case as text of a file, chosen through the app's own file field. */
+export const chooseFile = async (page: Page, text: string | Buffer, name = 'x.case.json'): Promise<void> => {
+  await page.locator('.bar-case').click();
+  await page
+    .locator('.panel input[type="file"]')
+    .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+};
+
+/** Counts clicks and typed characters: every act of a walk goes through it. */
+export const counted = (page: Page) => {
+  const count = { clicks: 0, typed: 0 };
+  return {
+    count,
+    click: async (target: Locator) => {
+      count.clicks += 1;
+      await target.click();
+    },
+    type: async (target: Locator, text: string) => {
+      count.typed += text.length;
+      await target.fill(text);
+    },
+    chip: async (question: RegExp, answer: string | RegExp) => {
+      count.clicks += 1;
+      await page
+        .getByRole('group', { name: question })
+        .locator('label.chip')
+        .filter({ hasText: answer })
+        .first()
+        .click();
+    },
+  };
+};
