@@ -1,7 +1,7 @@
 /** Study rows against the abstracts they come from: counts, percentages and times as printed, and what we make of them. */
 import { readContent } from '../../src/cli/read-content';
 import { studyOf } from '../../src/content';
-import { type InjuryId, idOf, type Level, type OptionId } from '../../src/ids';
+import { type Endpoint, type InjuryId, idOf, type Level, type OptionId } from '../../src/ids';
 import { armsFor, rangeOf } from '../../src/recovery';
 import { against } from '../tools/against';
 
@@ -117,12 +117,7 @@ for (const p of PRINTED) {
   }
 }
 
-const rangeText = (
-  injury: string,
-  option: string,
-  endpoint: 'sport' | 'match play' | 'union',
-  level: Level,
-): string => {
+const rangeText = (injury: string, option: string, endpoint: Endpoint, level: Level): string => {
   const filter = { injury: idOf<InjuryId>(injury), option: idOf<OptionId>(option), endpoint, level };
   const range = rangeOf(armsFor(content.studies, filter));
   return range ? `${range.lowWeeks}-${range.highWeeks}` : 'none';
