@@ -27,7 +27,7 @@ for (const demo of DEMOS) {
     test(`${demo} on ${paper.label} is one page, and nothing of it is cut`, async ({ page, appUrl }) => {
       await page.setViewportSize({ width: 1280, height: 900 });
       await open(page, appUrl, `#view=hand&demo=${demo}`);
-      await page.getByLabel('Paper').selectOption({ label: paper.label });
+      await page.getByRole('combobox', { name: 'Paper' }).selectOption({ label: paper.label });
       await expect(page.locator('.sheet canvas[data-drawn="true"]')).toBeVisible({ timeout: 40_000 });
       await page.emulateMedia({ media: 'print' });
       const cut = await page.locator('.sheet').evaluate((sheet) => {

@@ -93,8 +93,9 @@ test('the skip button and the rule work from the keyboard', async ({ page, appUr
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
-const violations = async (page: Page) => {
+const violations = async (page: Page, without: string[] = []) => {
   const { violations: found } = await new AxeBuilder({ page })
+    .disableRules(without)
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
     .analyze();
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(' | ')}`);
@@ -144,7 +145,8 @@ for (const width of [320, 390, 768, 1024, 1440]) {
 test('forced colours keep the current question, the chosen reader and the words', async ({ page, appUrl }) => {
   await page.emulateMedia({ forcedColors: 'active' });
   await open(page, appUrl);
-  expect(await violations(page)).toEqual([]);
+  // Here the colours are the person's own; axe computes contrast from ours.
+  expect(await violations(page, ['color-contrast'])).toEqual([]);
   const current = page.locator('.rule a[aria-current]');
   const weight = (of: typeof current) => of.evaluate((element) => getComputedStyle(element).fontWeight);
   expect(Number(await weight(current))).toBeGreaterThan(Number(await weight(page.locator('.rule a').nth(2))));

@@ -12,10 +12,20 @@ const RuleMark = () => (
   </svg>
 );
 
-export const PageLink = ({ page, children }: { readonly page: Page; readonly children: ReactNode }) => {
+interface PageLinkProperties {
+  readonly page: Page;
+  readonly className?: string;
+  readonly children: ReactNode;
+}
+
+export const PageLink = ({ page, className = '', children }: PageLinkProperties) => {
   const { hrefOf, address } = usePages();
   return (
-    <a className="button" href={hrefOf({ page })} aria-current={address.page === page ? 'page' : undefined}>
+    <a
+      className={`button ${className}`.trim()}
+      href={hrefOf({ page })}
+      aria-current={address.page === page ? 'page' : undefined}
+    >
       {children}
     </a>
   );
@@ -67,8 +77,14 @@ export const Bar = () => {
         <ReaderChoice name="reader-bar" />
       </div>
       <nav className="bar-links" aria-label={say('bar.label')}>
-        {address.page !== 'explain' && <PageLink page="explain">{say('bar.explain')}</PageLink>}
-        <PageLink page="show">{say('bar.show')}</PageLink>
+        {address.page !== 'explain' && (
+          <PageLink page="explain" className="bar-explain">
+            {say('bar.explain')}
+          </PageLink>
+        )}
+        <PageLink page="show" className="bar-show">
+          {say('bar.show')}
+        </PageLink>
         <span className="bar-wide">
           <PageLink page="say">{say('bar.say')}</PageLink>
           <PageLink page="hand">{say('bar.hand')}</PageLink>

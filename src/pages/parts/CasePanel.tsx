@@ -102,6 +102,7 @@ export const CasePanel = () => {
         <div className="panel-narrow">
           <ReaderChoice name="reader-panel" />
           <nav className="panel-links" aria-label={say('panel.places')}>
+            <PageLink page="show">{say('bar.show')}</PageLink>
             <PageLink page="say">{say('bar.say')}</PageLink>
             <PageLink page="hand">{say('bar.hand')}</PageLink>
             <PageLink page="ask">{say('bar.ask')}</PageLink>
