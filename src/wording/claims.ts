@@ -1,0 +1,87 @@
+/** Claims as clauses, and the hedge in front of them. A reported fact cannot read as confirmed: there is no other way in. */
+import type { ClaimStatus } from '../cases/schema';
+import type { Content } from '../content/schema';
+import type { ClaimValue, Given } from '../explain/messages';
+import type { Reader } from '../ids';
+import { CLAUSES, type ClauseKey, CONDITIONS, HEDGES, PIECES } from './en/clauses';
+import { DIRECTION_WORDS, FOLLOW_UP_WORDS, FOOT_SHAPE_WORDS, LEVEL_WORDS, ONSET_WORDS } from './en/lists';
+import { capitalRuns, fill, fillRuns, type Value } from './fill';
+import { namesFor } from './names';
+import { formatDate, formatQuantity } from './quantities';
+import { plainText, type Run } from './types';
+
+interface Clause {
+  readonly key: ClauseKey;
+  readonly values: Readonly<Record<string, Value>>;
+}
+
+const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause => {
+  const names = namesFor(content, reader);
+  const mm = (value: number): string => formatQuantity({ value, unit: 'mm' });
+  switch (of.subject) {
+    case 'side':
+      return { key: 'side', values: { side: of.value } };
+    case 'bone':
+      return { key: 'bone', values: { bone: names.bone(of.value) } };
+    case 'place':
+      return of.value.by === 'region'
+        ? { key: 'placeRegion', values: { region: names.region(of.value.region) } }
+        : { key: 'placeDistance', values: { distance: mm(of.value.mm) } };
+    case 'injury':
+      return { key: 'injury', values: { injury: names.injury(of.value) } };
+    case 'direction':
+      return { key: 'direction', values: { direction: DIRECTION_WORDS[of.value] } };
+    case 'displacement': {
+      const by = of.value.mm === undefined ? '' : fill(PIECES.by, { distance: mm(of.value.mm) });
+      return of.value.displaced ? { key: 'displaced', values: { by } } : { key: 'notDisplaced', values: {} };
+    }
+    case 'onset':
+      return { key: 'onset', values: { onset: ONSET_WORDS[of.value] } };
+    case 'mechanism':
+      return { key: 'mechanism', values: { mechanism: names.mechanism(of.value) } };
+    case 'injuryDate':
+      return { key: 'injuryDate', values: { date: formatDate(of.value) } };
+    case 'treatment': {
+      const since = of.value.on === undefined ? '' : fill(PIECES.since, { date: formatDate(of.value.on) });
+      return { key: 'treatment', values: { option: names.option(of.value.option), since } };
+    }
+    case 'followUp':
+      return {
+        key: 'followUp',
+        values: { date: formatDate(of.value.on), finding: FOLLOW_UP_WORDS[of.value.finding] },
+      };
+    case 'ageBand':
+      return { key: 'ageBand', values: { age: of.value.replace('-', PIECES.to) } };
+    case 'massKg':
+      return { key: 'massKg', values: { mass: formatQuantity({ value: of.value, unit: 'kg' }) } };
+    case 'heightCm':
+      return { key: 'heightCm', values: { height: formatQuantity({ value: of.value, unit: 'cm' }) } };
+    case 'footShape':
+      return { key: 'footShape', values: { shape: FOOT_SHAPE_WORDS[of.value] } };
+    case 'activity':
+      return { key: 'activity', values: { activity: names.activity(of.value) } };
+    case 'level':
+      return { key: 'level', values: { level: LEVEL_WORDS[of.value] } };
+    case 'riskFactor':
+      return { key: 'riskFactor', values: { factor: names.factor(of.value) } };
+  }
+};
+
+/** The claim without its hedge: only to be set behind a stamp or a hedge. */
+export const clauseOf = (content: Content, of: ClaimValue, reader: Reader): readonly Run[] => {
+  const { key, values } = clauseParts(content, of, reader);
+  return fillRuns(CLAUSES[key][reader], values);
+};
+
+/** The value alone, for a list whose lines carry their own stamp and subject. */
+export const wordValue = (content: Content, of: ClaimValue, reader: Reader): string =>
+  plainText({ runs: clauseOf(content, of, reader) });
+
+export const hedged = (clause: readonly Run[], status: ClaimStatus, reader: Reader): readonly Run[] =>
+  capitalRuns(fillRuns(HEDGES[status][reader], { clause }));
+
+/** A clause that follows from facts of the case, opened by a condition unless they are confirmed. */
+export const conditional = (clause: readonly Run[], given: Given, reader: Reader): readonly Run[] => {
+  const opening = given === 'confirmed' || given === 'none' ? '' : CONDITIONS[given][reader];
+  return capitalRuns(fillRuns('{opening}{clause}', { opening, clause }));
+};

@@ -1,0 +1,49 @@
+/** Texts of the content in a sentence: named by what they belong to, and conditional where they speak of this injury. */
+import type { Content } from '../content/schema';
+import type { TextAddress } from '../explain/messages';
+import { textAt } from '../explain/texts';
+import type { Explanation } from '../explain/types';
+import type { Reader } from '../ids';
+import { conditional } from './claims';
+import { PARTS } from './en/messages';
+import { fill } from './fill';
+import { namesFor } from './names';
+import { capital } from './quantities';
+import type { Run } from './types';
+
+/** What the text is a text of; null when it speaks for itself. */
+const titleOf = (content: Content, at: TextAddress, reader: Reader): string | null => {
+  const names = namesFor(content, reader);
+  switch (at.kind) {
+    case 'option':
+    case 'optionBurden':
+      return names.option(at.option);
+    case 'attachment':
+      return names.attachment(at.attachment);
+    case 'factor':
+      return names.factor(at.factor);
+    case 'classification': {
+      const record = content.injuries.find((i) => i.id === at.injury)?.classification[at.index];
+      return record === undefined ? null : `${record.scheme}, ${record.term}`;
+    }
+    default:
+      return null;
+  }
+};
+
+export const contentRuns = (
+  content: Content,
+  explanation: Explanation,
+  at: TextAddress,
+  reader: Reader,
+): readonly Run[] => {
+  const text = textAt(content, at)?.tellings[reader] ?? '';
+  if (at.kind === 'stageOpens' || at.kind === 'stageSendsBack') {
+    const stage = namesFor(content, reader).stage(at.stage);
+    return [{ text: fill(at.kind === 'stageOpens' ? PARTS.opens : PARTS.sendsBack, { stage, text }) }];
+  }
+  // Written for the person who has this injury: true of this foot only as far as the case is.
+  if (at.kind === 'injury' || at.kind === 'injuryNotSeen') return conditional([{ text }], explanation.given, reader);
+  const title = titleOf(content, at, reader);
+  return [{ text: title === null ? text : fill(PARTS.titled, { title: capital(title), text }) }];
+};

@@ -1,0 +1,36 @@
+/** Lines of "How do you know?". */
+export const BASIS_LINES = {
+  foot: 'Foot: {size} from heel to second head, {shape}.',
+  region: 'Part: {region}.',
+  injury: 'Class: {injury}.',
+  option: 'Treatment: {option}.',
+  activity: 'Load: {activity}.',
+  mass: 'Body mass: {mass}.',
+  more: 'Added mass: {mass}.',
+  held: 'Held end moved to {share} of the bone, by hand.',
+  practice: 'Common practice, without a source of its own.',
+} as const;
+
+/** The picture in words. */
+export const PICTURE_LINES = {
+  'side.right': 'A right foot.',
+  'side.left': 'A left foot.',
+  'side.notStated': 'The side is not stated; a right foot is drawn.',
+  'side.contradiction': 'Reports disagree on the side; a right foot is drawn.',
+  noBone: 'All bones are drawn alike: which one is hurt is not known.',
+  bone: 'The {bone} is drawn in full ink, the other bones are pale, inside the outline of the foot.',
+  zones: 'It is divided from its back end into {zones}, each with its own hatching.',
+  break: 'A zigzag line marks the break in {region}; the place is {status}.',
+  breakWhatIf: 'A dashed zigzag line marks a break in {region}, as a what-if.',
+  stress:
+    'Bands from light to dark show stress along the bone. The darkest band lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+  noStress: 'No stress is drawn: no model applies, or how it happened is not known.',
+  feeding:
+    'Dots show who feeds each part, the more dots the better fed: {parts}. A bare band marks the border between two supplies.',
+  noFeeding: 'No blood supply is drawn: the bone is not known, or the content has none for it.',
+  screw: 'A screw is drawn inside the bone, from its back end into the hollow.',
+  noScrew: 'The bone is drawn as it is; the options are told beside the picture.',
+  back: 'The bone is drawn calm; the stages are told beside the picture on a rule of weeks.',
+  drawn: 'The bones are modelled on few feet and the outline is drawn. It is not an image of any person.',
+  short: '{side} {what}',
+} as const;

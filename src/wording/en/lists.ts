@@ -1,0 +1,182 @@
+/** Words for the closed lists: one place, so that a status or a stage of healing reads the same everywhere. */
+
+export const STATUS_WORDS = {
+  confirmed: 'confirmed',
+  reported: 'reported',
+  inferred: 'inferred',
+  ruledOut: 'ruled out',
+  contradiction: 'reports disagree',
+  notStated: 'not stated',
+} as const;
+
+export const CONFIDENCE_WORDS = {
+  established: 'Established',
+  supported: 'Supported',
+  reported: 'Only reported',
+  uncertain: 'Uncertain',
+  unknown: 'Not known',
+} as const;
+
+export const DIRECTION_WORDS = {
+  transverse: 'straight across the bone',
+  oblique: 'at a slant',
+  spiral: 'in a spiral',
+  avulsion: 'so that a piece is pulled off',
+  comminuted: 'in several lines, with several pieces',
+  incomplete: 'only part of the way through',
+} as const;
+
+export const ONSET_WORDS = {
+  'single event': 'it happened in one moment',
+  gradual: 'it came on bit by bit',
+  'acute on gradual': 'it hurt for a while and then gave way at once',
+} as const;
+
+export const FOLLOW_UP_WORDS = {
+  tender: 'the spot still hurts when pressed',
+  'not tender': 'the spot no longer hurts when pressed',
+  'line visible': 'the line of the break still shows on the film',
+  'two cortices bridged': 'two of the four sides of the bone have grown together on the film',
+  united: 'the bone has grown together',
+  'walking without pain': 'walking does not hurt',
+  training: 'training has begun again',
+  'broken again': 'the bone has broken again',
+} as const;
+
+export const FOOT_SHAPE_WORDS = { neutral: 'a usual arch', high: 'a high arch', low: 'a low arch' } as const;
+
+export const LEVEL_WORDS = {
+  everyday: 'everyday life',
+  recreational: 'sport for fun',
+  competitive: 'sport in competition',
+  professional: 'sport as a job',
+} as const;
+
+/** What the time was counted to, set behind "took 8 to 15 weeks". */
+export const ENDPOINT_WORDS = {
+  union: 'until the bone had grown together',
+  'clinical healing': 'until walking and pressing no longer hurt',
+  release: 'until the doctor gave leave',
+  training: 'until training began again',
+  sport: 'until sport began again',
+  'match play': 'until the first match',
+  performance: 'until performing again',
+  work: 'until work began again',
+} as const;
+
+export const EVENT_WORDS = {
+  failure: 'did not heal as planned',
+  nonunion: 'did not grow together',
+  union: 'grew together',
+  refracture: 'broke again',
+  returned: 'came back',
+} as const;
+
+export const DESIGN_WORDS = {
+  randomised: 'treatment drawn by lot',
+  cohort: 'people followed, treatment chosen',
+  series: 'one group followed',
+  pooled: 'several studies put together',
+  register: 'taken from a register',
+} as const;
+
+export const FEEDING_WORDS = {
+  asBefore: 'fed as before',
+  mainCut: 'main feeder cut, others remain',
+  borderOnly: 'only border feeders left',
+  none: 'no feeder left',
+} as const;
+
+export const FACE_WORDS = { top: 'top side', sole: 'sole side', outer: 'outer side', inner: 'inner side' } as const;
+
+export const SUBJECT_WORDS = {
+  side: 'the side',
+  bone: 'the bone',
+  place: 'the exact spot',
+  injury: 'the kind of injury',
+  direction: 'which way the break runs',
+  displacement: 'whether the ends have moved apart',
+  onset: 'whether it came on at once or bit by bit',
+  mechanism: 'how it happened',
+  injuryDate: 'the day it began',
+  treatment: 'the treatment',
+  followUp: 'a check-up',
+  ageBand: 'the age',
+  massKg: 'the body mass',
+  heightCm: 'the height',
+  footShape: 'the shape of the foot',
+  activity: 'the sport or activity',
+  level: 'the level of sport',
+  riskFactor: 'a risk factor',
+} as const;
+
+/** Why a confidence is no higher. */
+export const REASON_WORDS = {
+  'claim.confirmed': 'It rests on a confirmed claim.',
+  'claim.reported': 'It rests on a claim that is only reported.',
+  'claim.inferred': 'It rests on something inferred and not observed.',
+  'claim.ruledOut': 'It rests on a claim that something is ruled out.',
+  'claim.contradiction': 'The claims it rests on disagree.',
+  'claim.notStated': 'What it would rest on has not been stated.',
+  'source.seen': 'It rests on a figure that was read in its source.',
+  'source.weak': 'It rests on a weak source.',
+  'source.common practice': 'It rests on common practice, not on a study.',
+  'source.from memory': 'It rests on a figure from memory that nobody has checked.',
+  'model.drawnFoot': 'The bones are modelled on few feet: another foot may differ by some millimetres.',
+  'model.placeRule': 'It follows from the place alone, by the rule of the zones.',
+  'model.feedingRule': 'Who feeds what is told part by part; the border between the parts is drawn, not measured.',
+  'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
+  'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',
+  'model.beam':
+    'It comes from one hollow beam held at its base. Signs and rankings are better supported than sizes: how the base is held can alone change the result by more than a factor of two.',
+  nothing: 'Nothing we know of lowers it.',
+} as const;
+export type ReasonKey = keyof typeof REASON_WORDS;
+
+/** What a computation does, in words, by its id. */
+export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
+  'case.claim': 'Taken from the case as it was claimed.',
+  'case.notStated': 'The case has no claim on this.',
+  'case.contradiction': 'The case holds current claims that differ; none was chosen over another.',
+  'content.text': 'Text of the content, with the source that stands beside it.',
+  'where.brokenHere': 'The stated place, located on the drawn bone.',
+  'where.boneHurt': 'The stated bone; no place along it was stated.',
+  'where.nothing': 'The case names neither a bone nor a place.',
+  'where.sideDefault': 'The case has no current claim on the side.',
+  'where.neighbours': 'The bones that share a joint surface with it, heel to toe.',
+  'where.zoneBorder':
+    'Borders are taken from both edges of the joint surface towards the fourth metatarsal, along the axis of the bone; zone 3 is the next 15 mm of shaft.',
+  'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
+  'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
+  'where.classFits': 'The only class of the content that fits this place and this way of breaking.',
+  'where.classOpen': 'All classes of the content that fit this place.',
+  'where.placeAgainstClass': 'The stated place against the place where this class lies.',
+  'where.code': 'The root of the code list; side, displacement and visit are added by whoever codes.',
+  'how.unknown': 'The case states neither the way it happened nor a class.',
+  'how.usual': 'The ways of breaking that the content lists for this class.',
+  'how.model': 'The kind of model that the content states for this way of breaking.',
+  'how.beamPeaks':
+    'Sections are cut from the bone on the plate, less its canal. N, V, M and T follow from equilibrium at each section; stress = N/A + M·c/I on both axes, the largest on the outline. The band runs over canal, cortex and load at their low and high ends.',
+  'how.beamAgainstBreaks': 'The station of the largest pull against the part where published breaks of this class lie.',
+  'how.beamLeavesOut': 'What a beam has no part for.',
+  'how.outsideBeam':
+    'Within one depth of the held end, and where the bone is as thick as it is long, sections do not stay flat: beam theory has nothing to say there.',
+  'how.massRaises': 'The same beam, run again with more body mass.',
+  'why.unknown': 'The case states no class and no place.',
+  'why.fedBy': 'Vessels of the content that feed this part, main feeder first.',
+  'why.border': 'Where the part fed by the nutrient artery ends and that of the base arteries begins.',
+  'why.breakLeaves': 'A break between the entry of a vessel and a part cuts that vessel off from that part.',
+  'options.unknown': 'The case states no class and no place.',
+  'options.usual': 'The options that the content lists for this class.',
+  'options.trial': 'Arms of one study, as printed.',
+  'options.disagree':
+    'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
+  'back.unknown': 'The case states no class and no place.',
+  'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
+  'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',
+  'back.depends': 'The lowest and highest centre of the comparable arms, treatment by treatment.',
+  'back.dates': 'Calendar weeks added to the day from which weeks are counted.',
+  'back.stage': 'The stage as the content lists it for this class and treatment.',
+  'back.followUp': 'Whole weeks from the day from which weeks are counted to the day of the finding.',
+  'back.forecast': 'What was forecast against what happened, counted in one study.',
+};

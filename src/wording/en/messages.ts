@@ -1,0 +1,309 @@
+/** The sentences of every message that is not a claim: message -> reader -> template. Variants share a name before the dot. */
+import type { Tellings } from '../../content/schema';
+
+export const SENTENCES = {
+  notStated: {
+    patient: 'Not stated: {subject}.',
+    broadcast: 'It has not been stated: {subject}.',
+    study: 'Not stated: {subject}.',
+  },
+  contradiction: {
+    patient: 'Reports disagree on {subject}: {values}.',
+    broadcast: 'Reports disagree on {subject}: {values}.',
+    study: 'Contradiction on {subject}: {values}.',
+  },
+
+  // Where is it?
+  'brokenHere.broken': {
+    patient: 'the {bone} is broken in {region}',
+    broadcast: 'the {bone} is broken in {region}',
+    study: 'the {bone} is fractured in {region}',
+  },
+  'brokenHere.hurt': {
+    patient: 'the {bone} is hurt in {region}',
+    broadcast: 'the {bone} is hurt in {region}',
+    study: 'the {bone} is injured in {region}',
+  },
+  boneHurt: {
+    patient: 'the {bone} is hurt',
+    broadcast: 'the {bone} is hurt',
+    study: 'the {bone} is injured, location along it not stated',
+  },
+  nothingLocated: {
+    patient: 'Where it is has not been stated yet.',
+    broadcast: 'Where it is has not been stated.',
+    study: 'Bone and location have not been stated.',
+  },
+  classFits: {
+    patient: 'it is {injury}',
+    broadcast: 'it is {injury}',
+    study: 'the class that fits {region} is {injury}',
+  },
+  classOpen: {
+    patient: 'More than one kind of injury fits this spot: {injuries}.',
+    broadcast: 'More than one kind of injury fits this spot: {injuries}.',
+    study: 'Classes that fit {region}: {injuries}.',
+  },
+  placeAgainstClass: {
+    patient: 'The spot and the kind of injury do not match. The spot is {stated}. This kind lies in {expected}.',
+    broadcast: 'The spot and the kind of injury do not match: the spot is {stated}, this kind lies in {expected}.',
+    study: 'Location and class disagree: {stated} is stated, {injury} lies in {expected}.',
+  },
+  neighbours: {
+    patient: 'Towards the heel it meets {behind}. Beside it lies {beside}. Towards the toes it meets {ahead}.',
+    broadcast: 'From heel to toe: behind it {behind}, beside it {beside}, ahead of it {ahead}.',
+    study: 'Articulations, heel to toe: proximal {behind}; beside {beside}; distal {ahead}.',
+  },
+  'zoneBorder.facet': {
+    patient:
+      'This part is found from the small joint with the next bone. On the drawn bone it runs from {from} to {to}.',
+    broadcast: 'This part is found from the joint with the next bone; on the drawn bone it runs from {from} to {to}.',
+    study:
+      '{region}: {from} to {to} from the proximal tip of the drawn bone, borders from the 4–5 intermetatarsal facet and not from a fixed distance (texts differ on the distance).',
+  },
+  'zoneBorder.other': {
+    patient: 'On the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'On the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from the proximal tip of the drawn bone.',
+  },
+  'breakDrawn.distance': {
+    patient: 'it is drawn {fromTip} from the back tip of the bone, as stated',
+    broadcast: 'it is drawn {fromTip} from the back tip of the bone, as stated',
+    study: 'drawn {fromTip} from the proximal tip, as stated',
+  },
+  'breakDrawn.region': {
+    patient: 'only the part of the bone is known, so the break is drawn in its middle',
+    broadcast: 'only the part of the bone is known, so the break is drawn in its middle',
+    study: 'only the part is known; drawn at its middle, {fromTip} from the proximal tip',
+  },
+  attachedHere: {
+    patient: 'Fixed to this part: {attachments}.',
+    broadcast: 'Fixed to this part: {attachments}.',
+    study: 'Attached within {region}: {attachments}.',
+  },
+  sideDefault: {
+    patient: 'The side is not known, so a right foot is drawn.',
+    broadcast: 'The side is not known; the picture shows a right foot.',
+    study: 'Side not known: drawn as a right foot.',
+  },
+  code: {
+    patient: 'Code: {root}',
+    broadcast: 'Code: {root}',
+    study: 'ICD-10-CM {root} ({title}), {edition}; check the current edition.',
+  },
+
+  // How did it break?
+  mechanismUsual: {
+    patient: 'How it happened was not stated. This kind of break often comes from {mechanisms}.',
+    broadcast: 'How it happened has not been stated. The usual ways are {mechanisms}.',
+    study: 'Mechanism not stated. Usual for this class: {mechanisms}.',
+  },
+  howUnknown: {
+    patient: 'How it happened is not known yet.',
+    broadcast: 'How it happened is not known.',
+    study: 'Mechanism and class are not known.',
+  },
+  modelApplies: {
+    patient: 'A simple beam can show how the bone bends when this happens.',
+    broadcast: 'A simple beam can show how the bone bends here.',
+    study: 'Model for this mechanism: beam stress.',
+  },
+  'modelMissing.pull-off': {
+    patient: 'Here a tendon or band pulls a piece off. Our beam cannot show that, so no stress is drawn.',
+    broadcast: 'Here a tendon or band pulls a piece off. A bending beam cannot show that, so none is drawn.',
+    study: 'Mechanism of the pull-off kind: a beam does not apply, no stress is computed.',
+  },
+  'modelMissing.tie overload': {
+    patient: 'Here a band gives way. Our beam cannot show that, so no stress is drawn.',
+    broadcast: 'Here a ligament gives way. A bending beam cannot show that.',
+    study: 'Mechanism of the tie-overload kind: a beam does not apply, no stress is computed.',
+  },
+  'modelMissing.joint force': {
+    patient: 'Here a joint is pressed or forced. Our beam cannot show that, so no stress is drawn.',
+    broadcast: 'Here a joint is forced. A bending beam cannot show that.',
+    study: 'Mechanism of the joint-force kind: a beam does not apply, no stress is computed.',
+  },
+  'modelMissing.not modelled': {
+    patient: 'We have no model for this way of breaking, so no stress is drawn.',
+    broadcast: 'There is no model here for this way of breaking, so no stress is drawn.',
+    study: 'This mechanism is not modelled: no stress is computed.',
+  },
+  beamPeaks: {
+    patient:
+      'In the model the {tensionSide} of the bone is pulled hardest and the {compressionSide} is pressed hardest. {massNote}',
+    broadcast:
+      'In the model, {activity} pulls hardest on the {tensionSide} of the bone and presses hardest on the {compressionSide}. {massNote}',
+    study:
+      '{activity} at {mass}: largest tension {tension}, {tensionSide}, {tensionFromTip} from the proximal tip; largest compression {compression}, {compressionSide}, {compressionFromTip}. {massNote}',
+  },
+  'beamAgrees.inside': {
+    patient: 'In the model the pull is largest in {occurs}. Breaks of this kind are found there too.',
+    broadcast: 'In the model the pull is largest in {occurs}, where breaks of this kind are found.',
+    study: 'The peak of tension lies {peakAt} from the tip, in {peak}, where breaks of this class lie.',
+  },
+  'beamAgrees.edge': {
+    patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
+    broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
+    study:
+      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}, where breaks of this class lie. It still rises beyond that edge.',
+  },
+  'beamDisagrees.inside': {
+    patient:
+      'The model puts the largest pull in {peak}. Breaks of this kind are found in {occurs}. The two do not match.',
+    broadcast: 'The model puts the largest pull in {peak}, yet these breaks are found in {occurs}. They do not match.',
+    study:
+      'The peak of tension lies {peakAt} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement.',
+  },
+  'beamDisagrees.edge': {
+    patient:
+      'The model puts the largest pull in {peak}, at the edge of what it can say. Breaks of this kind are found in {occurs}. The two do not match.',
+    broadcast:
+      'The model puts the largest pull in {peak}, at the edge of what it can say. These breaks are found in {occurs}. They do not match.',
+    study:
+      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}; it still rises beyond. Breaks of this class lie in {occurs}: no agreement.',
+  },
+  beamLeavesOut: {
+    patient:
+      'A beam leaves things out: the joint that acts as a pivot, the bands and tendon, the thin wall near the base, and the sudden change of stiffness.',
+    broadcast:
+      'A beam leaves out the joint as a pivot, the ligaments and tendon, the thin wall near the base, and the sudden change of stiffness there.',
+    study:
+      'Left out by the beam in {region}: the facet as a fulcrum, ligaments and tendon, the thin metaphyseal cortex, the abrupt change of stiffness.',
+  },
+  outsideBeam: {
+    patient: 'Where the bone is hatched, the model has nothing to say.',
+    broadcast: 'Where the bone is hatched, the model has nothing to say.',
+    study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
+  },
+  massRaises: {
+    patient: 'More body weight means more stress on the bone: {rise} more for each {more}.',
+    broadcast: 'More body weight means more stress: {rise} more for each {more}.',
+    study:
+      'Stress rises by {rise} from {mass} to {more} more, geometry unchanged; heavier people tend to have larger bones.',
+  },
+
+  // Why is this spot slow to heal?
+  whyUnknown: {
+    patient: 'How fast it heals depends on the spot, and the spot is not known yet.',
+    broadcast: 'How fast it heals depends on the spot, and that is not known.',
+    study: 'Class not known: no statement on healing.',
+  },
+  fedBy: {
+    patient: 'Blood reaches this part mainly from {main}. Others that reach it: {others}.',
+    broadcast: 'Blood reaches this part mainly from {main}; others that reach it: {others}.',
+    study: 'Supply of {region}: main {main}; others {others}.',
+  },
+  feedingBorder: {
+    patient: 'Two blood supplies meet in {region}. The border is drawn there, not measured.',
+    broadcast: 'Two blood supplies meet in {region}; the border is drawn, not measured.',
+    study:
+      'Border between the territories: drawn {at} from the proximal tip, in {region}. No published length was read.',
+  },
+  breakLeaves: {
+    patient: 'after this break, part by part: {parts}',
+    broadcast: 'after such a break, part by part: {parts}',
+    study: 'left by this break: {parts}',
+  },
+
+  // What can be done?
+  optionsUsual: {
+    patient: 'What is usually done: {options}.',
+    broadcast: 'The usual options are {options}.',
+    study: 'Usual options for this class: {options}.',
+  },
+  optionsUnknown: {
+    patient: 'What can be done depends on the spot, and the spot is not known yet.',
+    broadcast: 'What can be done depends on the spot, and that is not known.',
+    study: 'Class not known: no options listed.',
+  },
+  trialArms: {
+    patient: 'One study ({design}): {arms}.',
+    broadcast: 'One study ({design}): {arms}.',
+    study: '{source} ({design}): {arms}.',
+  },
+  studiesDisagree: {
+    patient:
+      'Studies disagree. In some, an operation healed more often ({apart}). In others there was no clear difference ({alike}). The people in them were not the same.',
+    broadcast:
+      'Studies disagree: in some an operation healed more often ({apart}), in others there was no clear difference ({alike}). The people studied were not the same.',
+    study:
+      'Differences between non-operative and operative arms. Apart: {apart}. Not apart: {alike}. Populations differ; cohorts carry selection.',
+  },
+
+  // When is it back?
+  backRange: {
+    patient: 'in groups of other people it took {weeks} {endpoint}',
+    broadcast: 'in groups of other people it took {weeks} {endpoint}',
+    study: '{option}, {endpoint}: study centres {weeks} ({arms})',
+  },
+  backDepends: {
+    patient: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
+    broadcast: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
+    study: 'Depends on the treatment ({endpoint}): {ranges}.',
+  },
+  backNoRange: {
+    patient: 'No study we could use gives a time for this. Ask the person treating you.',
+    broadcast: 'No study we could use gives a time for this.',
+    study: 'No comparable arm with a stated endpoint: no range.',
+  },
+  backUnknown: {
+    patient: 'When it is back depends on the spot and the treatment, and these are not known yet.',
+    broadcast: 'When it is back depends on the spot and the treatment, and these are not known.',
+    study: 'Class not known: no range.',
+  },
+  backDates: {
+    patient: 'counted from the {start}, that is {earliest} to {latest}, {endpoint}. It is a range, not a promise',
+    broadcast: 'counted from the {start}, that is {earliest} to {latest}, {endpoint}, a range and not a date',
+    study: '{weeks} from {startDate} ({start}): {earliest} to {latest}, {endpoint}',
+  },
+  stageUsual: {
+    patient: 'Step {number} of {of}, {stage}: {when}.',
+    broadcast: 'Step {number} of {of}, {stage}: {when}.',
+    study: 'Stage {number} of {of}, {stage}: {when}.',
+  },
+  followUpWeek: {
+    patient: 'That was week {week} after the {start}.',
+    broadcast: 'That was week {week} after the {start}.',
+    study: 'Week {week} after the {start}.',
+  },
+  forecastMissed: {
+    patient: 'News reports on one such injury said {forecast}. In truth it took {actual}.',
+    broadcast: 'News reports on such injuries said {forecast} on average. In truth it was {actual}.',
+    study: 'Media forecasts averaged {forecast}; the time out was {actual} ({population}).',
+  },
+} as const satisfies Record<string, Tellings>;
+export type SentenceKey = keyof typeof SENTENCES;
+
+/** Small pieces that sentences are put together from. */
+export const PARTS = {
+  massAssumed: 'Nobody stated the body mass, so {mass} was assumed.',
+  massStated: 'Body mass: {mass}.',
+  zone: 'zone {number} ({plain})',
+  nothing: 'none',
+  band: '{value} ({low} to {high})',
+  stretch: '{from} to {to}',
+  feedingPart: '{region}: {state}',
+  armTime: '{weeks} {endpoint} ({centre})',
+  armEventCount: '{count} of {of} {what}',
+  armEventPercent: '{percent} {what}',
+  armAsked: '{option}: {figures} ({population}{n})',
+  people: ', {n} people',
+  comparison: '{what} in {first} against {second} ({source})',
+  of: '{count} of {of}',
+  whenWeeks: 'usually {weeks}',
+  whenWeeksDates: 'usually {weeks} ({dates})',
+  whenFrom: 'usually from week {week} on',
+  whenOpen: 'when its signs are met, no usual week',
+  dates: '{from} to {to}',
+  datesFrom: 'from {from} on',
+  startTreatment: 'treatment',
+  startInjury: 'day it began',
+  titled: '{title}: {text}',
+  opens: 'Before the step after {stage}: {text}',
+  sendsBack: 'Step back from {stage} if: {text}',
+  notSeen: '{text}',
+  and: ' and ',
+  weeks: '{low} to {high} weeks',
+  about: 'about {value} weeks',
+  week: 'week {value}',
+} as const;

@@ -1,0 +1,298 @@
+/** One finding in one reader's words. The hedge, the condition and the "what if" are put on here, for every message alike. */
+import type { Content, Mark, Tellings } from '../content/schema';
+import { MARKS } from '../content/schema';
+import type { Message } from '../explain/messages';
+import type { Explanation, Finding } from '../explain/types';
+import type { Reader } from '../ids';
+import type { Quantity } from '../units';
+import { armRuns, comparisonRuns, timeRuns } from './arms';
+import { clauseOf, conditional, hedged } from './claims';
+import { contentRuns } from './content-text';
+import { PIECES } from './en/clauses';
+import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, FEEDING_WORDS, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
+import { capitalRuns, fill, fillRuns, joined, listRuns, type Value } from './fill';
+import { namesFor } from './names';
+import { formatDate, formatQuantity, formatWeeks } from './quantities';
+import { sourceName } from './sources';
+import type { Run, Sentence } from './types';
+
+/** The weakest mark a finding rests on: what its own numbers are underlined with. */
+const weakestMark = (finding: Finding): Mark | null => {
+  const ranks = finding.basis.sources.map((source) => MARKS.indexOf(source.mark));
+  return ranks.length === 0 ? null : (MARKS[Math.max(...ranks)] ?? null);
+};
+
+interface Pen {
+  readonly content: Content;
+  readonly explanation: Explanation;
+  readonly reader: Reader;
+  readonly number: (text: string) => Run;
+}
+
+const sentence = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>> = {}): readonly Run[] =>
+  capitalRuns(fillRuns((SENTENCES[key] as Tellings)[pen.reader], values));
+
+const clause = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>>): readonly Run[] =>
+  fillRuns((SENTENCES[key] as Tellings)[pen.reader], values);
+
+const list = (items: readonly Value[]): readonly Run[] => listRuns(items, PARTS.and, PARTS.nothing);
+
+const after = (runs: readonly Run[], end: string): readonly Run[] => joined([...runs, { text: end }]);
+
+const startWord = (from: 'treatment' | 'injury'): string =>
+  from === 'treatment' ? PARTS.startTreatment : PARTS.startInjury;
+
+const quantity = (pen: Pen, value: Quantity): Run => pen.number(formatQuantity(value));
+
+const runsFor = (pen: Pen, message: Message): readonly Run[] => {
+  const { content, explanation, reader } = pen;
+  const names = namesFor(content, reader);
+  const region = (id: Parameters<typeof names.region>[0] | null): string =>
+    id === null ? PARTS.nothing : names.region(id);
+  switch (message.id) {
+    case 'claimStated':
+      return hedged(clauseOf(content, message.args.of, reader), message.args.claim.status, reader);
+    case 'notStated':
+      return sentence(pen, 'notStated', { subject: SUBJECT_WORDS[message.args.subject] });
+    case 'contradiction': {
+      const values = message.args.values.map(({ claim, of }) =>
+        joined([...clauseOf(content, of, reader), { text: ` (${STATUS_WORDS[claim.status]})` }]),
+      );
+      const all = joined(values.flatMap((runs, i) => (i === 0 ? runs : fillRuns(PIECES.orElse, { clause: runs }))));
+      return sentence(pen, 'contradiction', { subject: SUBJECT_WORDS[message.args.subject], values: all });
+    }
+    case 'contentText':
+      return contentRuns(content, explanation, message.args.at, reader);
+
+    case 'brokenHere': {
+      const { claim, bone } = message.args;
+      const key = explanation.injury === null ? 'brokenHere.hurt' : 'brokenHere.broken';
+      return hedged(
+        clause(pen, key, { bone: names.bone(bone), region: region(message.args.region) }),
+        claim.status,
+        reader,
+      );
+    }
+    case 'boneHurt':
+      return hedged(
+        clause(pen, 'boneHurt', { bone: names.bone(message.args.bone) }),
+        message.args.claim.status,
+        reader,
+      );
+    case 'nothingLocated':
+    case 'sideDefault':
+    case 'howUnknown':
+    case 'modelApplies':
+    case 'whyUnknown':
+    case 'optionsUnknown':
+    case 'backUnknown':
+    case 'backNoRange':
+      return sentence(pen, message.id);
+    case 'classFits': {
+      const { claim, injury } = message.args;
+      const values = { injury: names.injury(injury), region: region(message.args.region) };
+      return hedged(clause(pen, 'classFits', values), claim.status, reader);
+    }
+    case 'classOpen':
+      return sentence(pen, 'classOpen', {
+        region: region(message.args.region),
+        injuries: list(message.args.injuries.map(names.injury)),
+      });
+    case 'placeAgainstClass':
+      return sentence(pen, 'placeAgainstClass', {
+        stated: region(message.args.stated),
+        injury: names.injury(message.args.injury),
+        expected: region(message.args.expected),
+      });
+    case 'neighbours': {
+      const { behind, beside, ahead } = message.args;
+      const each = (ids: typeof behind): readonly Run[] =>
+        list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
+      return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
+    }
+    case 'zoneBorder':
+      return sentence(pen, message.args.facet ? 'zoneBorder.facet' : 'zoneBorder.other', {
+        region: region(message.args.region),
+        from: quantity(pen, message.args.from),
+        to: quantity(pen, message.args.to),
+      });
+    case 'breakDrawn': {
+      const values = { fromTip: quantity(pen, message.args.fromTip) };
+      return after(
+        conditional(clause(pen, `breakDrawn.${message.args.precision}`, values), message.args.given, reader),
+        '.',
+      );
+    }
+    case 'attachedHere':
+      return sentence(pen, 'attachedHere', {
+        region: region(message.args.region),
+        attachments: list(message.args.attachments.map(names.attachment)),
+      });
+    case 'code': {
+      const code = content.injuries.find((i) => i.id === message.args.injury)?.icd10cm;
+      return sentence(pen, 'code', { root: message.args.root, title: code?.title ?? '', edition: code?.edition ?? '' });
+    }
+
+    case 'mechanismUsual':
+      return sentence(pen, 'mechanismUsual', { mechanisms: list(message.args.mechanisms.map(names.mechanism)) });
+    case 'modelMissing':
+      return sentence(pen, `modelMissing.${message.args.model}`);
+    case 'beamPeaks': {
+      const a = message.args;
+      const mass = formatQuantity(a.mass);
+      return sentence(pen, 'beamPeaks', {
+        activity: names.activity(a.activity),
+        mass,
+        massNote: fill(a.massAssumed ? PARTS.massAssumed : PARTS.massStated, { mass }),
+        tension: quantity(pen, a.tension),
+        tensionSide: FACE_WORDS[a.tensionSide],
+        tensionFromTip: quantity(pen, a.tensionFromTip),
+        compression: quantity(pen, a.compression),
+        compressionSide: FACE_WORDS[a.compressionSide],
+        compressionFromTip: quantity(pen, a.compressionFromTip),
+      });
+    }
+    case 'beamAgrees':
+    case 'beamDisagrees':
+      return sentence(pen, `${message.id}.${message.args.edge ? 'edge' : 'inside'}`, {
+        peakAt: quantity(pen, message.args.peakAt),
+        peak: region(message.args.peakRegion),
+        occurs: region(message.args.occursRegion),
+      });
+    case 'beamLeavesOut':
+      return sentence(pen, 'beamLeavesOut', { region: region(message.args.region) });
+    case 'outsideBeam':
+      return sentence(pen, 'outsideBeam', {
+        stretches: list(
+          message.args.stretches.map(({ from, to }) =>
+            fill(PARTS.stretch, { from: formatQuantity(from), to: formatQuantity(to) }),
+          ),
+        ),
+      });
+    case 'massRaises':
+      return sentence(pen, 'massRaises', {
+        mass: formatQuantity(message.args.mass),
+        more: formatQuantity(message.args.more),
+        rise: quantity(pen, message.args.rise),
+      });
+
+    case 'fedBy':
+      return sentence(pen, 'fedBy', {
+        region: region(message.args.region),
+        main: list(message.args.main.map(names.vessel)),
+        others: list(message.args.others.map(names.vessel)),
+      });
+    case 'feedingBorder':
+      return sentence(pen, 'feedingBorder', {
+        at: quantity(pen, message.args.at),
+        region: region(message.args.region),
+      });
+    case 'breakLeaves': {
+      const parts = message.args.parts.map((part) =>
+        fill(PARTS.feedingPart, { region: region(part.region), state: FEEDING_WORDS[part.state] }),
+      );
+      const values = { parts: joined(parts.flatMap((text, i) => [{ text: i === 0 ? '' : '; ' }, { text }])) };
+      return after(conditional(clause(pen, 'breakLeaves', values), message.args.given, reader), '.');
+    }
+
+    case 'optionsUsual':
+      return sentence(pen, 'optionsUsual', {
+        options: joined(
+          message.args.options.flatMap((id, i) => [{ text: i === 0 ? '' : '; ' }, { text: names.option(id) }]),
+        ),
+      });
+    case 'trialArms': {
+      const { arms, design } = message.args;
+      const source = arms[0] === undefined ? '' : sourceName(content, arms[0].source);
+      const told = joined(arms.flatMap((arm, i) => [{ text: i === 0 ? '' : '; ' }, ...armRuns(content, arm, reader)]));
+      return sentence(pen, 'trialArms', { source, design: DESIGN_WORDS[design], arms: told });
+    }
+    case 'studiesDisagree':
+      return sentence(pen, 'studiesDisagree', {
+        apart: list(message.args.apart.map((c) => comparisonRuns(content, c))),
+        alike: list(message.args.alike.map((c) => comparisonRuns(content, c))),
+      });
+
+    case 'backRange': {
+      const { given, option, endpoint, weeks, arms } = message.args;
+      const values = {
+        option: names.option(option),
+        endpoint: ENDPOINT_WORDS[endpoint],
+        weeks: pen.number(formatWeeks(weeks)),
+        arms: list(arms.map((arm) => sourceName(content, arm.source))),
+      };
+      return after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+    }
+    case 'backDepends':
+      return sentence(pen, 'backDepends', {
+        endpoint: ENDPOINT_WORDS[message.args.endpoint],
+        ranges: joined(
+          message.args.ranges.flatMap(({ option, weeks }, i) => [
+            { text: i === 0 ? '' : '; ' },
+            ...fillRuns(PARTS.titled, { title: names.option(option), text: pen.number(formatWeeks(weeks)) }),
+          ]),
+        ),
+      });
+    case 'backDates': {
+      const { given, from, start, weeks, endpoint, earliest, latest } = message.args;
+      const values = {
+        start: startWord(from),
+        startDate: formatDate(start),
+        weeks: formatWeeks(weeks),
+        earliest: pen.number(formatDate(earliest)),
+        latest: pen.number(formatDate(latest)),
+        endpoint: ENDPOINT_WORDS[endpoint],
+      };
+      return after(conditional(clause(pen, 'backDates', values), given, reader), '.');
+    }
+    case 'stageUsual': {
+      const { stage, number, of, weeks, openEnded, dates } = message.args;
+      const days =
+        dates === null
+          ? null
+          : dates.to === null
+            ? fill(PARTS.datesFrom, { from: formatDate(dates.from) })
+            : fill(PARTS.dates, { from: formatDate(dates.from), to: formatDate(dates.to) });
+      const told = (): Value => {
+        if (weeks === null) return PARTS.whenOpen;
+        const from = weeks.lowHigh?.[0] ?? weeks.value;
+        if (openEnded) return fillRuns(PARTS.whenFrom, { week: pen.number(String(from)) });
+        const range = pen.number(formatWeeks(weeks));
+        return days === null
+          ? fillRuns(PARTS.whenWeeks, { weeks: range })
+          : fillRuns(PARTS.whenWeeksDates, { weeks: range, dates: days });
+      };
+      return sentence(pen, 'stageUsual', { number, of, stage: names.stage(stage), when: told() });
+    }
+    case 'followUpWeek': {
+      const { claim, of, week, from } = message.args;
+      const told = hedged(clauseOf(content, of, reader), claim.status, reader);
+      const when = sentence(pen, 'followUpWeek', { week: String(week.value), start: startWord(from) });
+      return joined([...told, { text: ' ' }, ...when]);
+    }
+    case 'forecastMissed':
+      return sentence(pen, 'forecastMissed', {
+        forecast: quantity(pen, message.args.forecast),
+        actual: timeRuns(message.args.actual),
+        population: message.args.actual.population,
+      });
+  }
+};
+
+const stampOf = (message: Message): Sentence['stamp'] => {
+  if (message.id === 'contradiction') return 'contradiction';
+  return 'claim' in message.args ? message.args.claim.status : null;
+};
+
+export const wordFinding = (content: Content, explanation: Explanation, finding: Finding, reader: Reader): Sentence => {
+  const mark = weakestMark(finding);
+  const number = (text: string): Run => (mark === null ? { text } : { text, mark });
+  const runs = runsFor({ content, explanation, reader, number }, finding.message);
+  return {
+    finding: finding.id,
+    runs: finding.whatIf ? joined([{ text: PIECES.whatIf }, ...runs]) : runs,
+    stamp: stampOf(finding.message),
+    whatIf: finding.whatIf,
+  };
+};
