@@ -20,6 +20,7 @@ const contentPlugin = (): Plugin => ({
   async load(id) {
     if (id !== '\0content') return null;
     const { module } = await runnerImport<typeof import('./src/content')>(join(root, 'src/content/index.ts'));
+    const { module: checks } = await runnerImport<typeof import('./src/checks')>(join(root, 'src/checks/index.ts'));
     const files = yamlFiles(join(root, 'content'));
     for (const file of files) this.addWatchFile(file);
     const compiled = module.compileContent(
@@ -28,6 +29,11 @@ const contentPlugin = (): Plugin => ({
     if (!compiled.ok) {
       const lines = compiled.problems.map((p) => `${p.file}:${p.line} ${p.path}: expected ${p.expected}, got ${p.got}`);
       this.error(`content/ has ${lines.length} problem(s):\n${lines.join('\n')}`);
+    }
+    const faults = checks.checkShape(compiled.content.shape);
+    if (faults.length > 0) {
+      const lines = faults.map((f) => `content/anatomy ${f.path}: expected ${f.expected}, got ${f.got}`);
+      this.error(`content/anatomy has ${lines.length} problem(s):\n${lines.join('\n')}`);
     }
     return `export default JSON.parse(${JSON.stringify(JSON.stringify(compiled.content))});`;
   },

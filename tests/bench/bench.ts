@@ -3,8 +3,9 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from '@playwright/test';
 import { build } from 'vite';
+import { prepareAnatomy } from '../../src/anatomy';
 import { factsOf, readCase } from '../../src/cases';
-import { loadContent } from '../../src/cli/load-content';
+import { readContent } from '../../src/cli/read-content';
 import { serve } from '../../src/cli/serve.js';
 import { explain, NO_WHAT_IF } from '../../src/explain';
 import { findBrowser, HEADLESS_FLAGS, THREE_WAYS } from '../tools/find-browser.js';
@@ -70,7 +71,7 @@ const firstPicture = async (): Promise<void> => {
 };
 
 const timeOfExplain = (): void => {
-  const content = loadContent(root);
+  const content = readContent();
   for (const name of ['handball-zone-2', 'dancer-spiral', 'hill-runner']) {
     const read = readCase(readFileSync(`${root}/content/cases/${name}.case.json`, 'utf8'));
     if (!read.ok) throw new Error(`demo case ${name} does not read`);
@@ -95,6 +96,7 @@ const sizes = (): void => {
   console.log(`script before the stage: ${scriptBeforeStageKB} kB of 350; everything: ${allKB} kB of 6000`);
 };
 
+await prepareAnatomy();
 timeOfExplain();
 await firstPicture();
 sizes();
