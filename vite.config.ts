@@ -32,7 +32,7 @@ const contentPlugin = (): Plugin => ({
     }
     const faults = checks.checkShape(compiled.content.shape);
     if (faults.length > 0) {
-      const lines = faults.map((f) => `content/anatomy ${f.path}: expected ${f.expected}, got ${f.got}`);
+      const lines = faults.map((f) => `content/anatomy ${f.where}: expected ${f.expected}, got ${f.got}`);
       this.error(`content/anatomy has ${lines.length} problem(s):\n${lines.join('\n')}`);
     }
     return `export default JSON.parse(${JSON.stringify(JSON.stringify(compiled.content))});`;

@@ -1,0 +1,11 @@
+/** The part of gltf-validator that the tests use; the package ships no types. */
+declare module 'gltf-validator' {
+  interface Report {
+    readonly issues: {
+      readonly numErrors: number;
+      readonly numWarnings: number;
+      readonly messages: readonly { readonly code: string; readonly message: string; readonly pointer?: string }[];
+    };
+  }
+  export const validateBytes: (bytes: Uint8Array, options?: object) => Promise<Report>;
+}
