@@ -4,8 +4,11 @@ declare module 'gltf-validator' {
     readonly issues: {
       readonly numErrors: number;
       readonly numWarnings: number;
+      readonly numInfos: number;
+      readonly numHints: number;
       readonly messages: readonly { readonly code: string; readonly message: string; readonly pointer?: string }[];
     };
   }
-  export const validateBytes: (bytes: Uint8Array, options?: object) => Promise<Report>;
+  const validator: { readonly validateBytes: (bytes: Uint8Array, options?: object) => Promise<Report> };
+  export default validator;
 }
