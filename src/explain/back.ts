@@ -1,6 +1,6 @@
 /** Question 5: when is it back? Stages and what opens them, ranges of named studies, weeks always and dates once a day is known. */
 import type { Evidence, Injury } from '../content/schema';
-import { ENDPOINTS, type Endpoint, type InjuryId, type Level, type OptionId } from '../ids';
+import { ENDPOINTS, type Endpoint, type InjuryId, type Level, type OptionId, type StudyId } from '../ids';
 import { addWeeks, armsFor, calendarOf, isQuotable, rangeOf, weeksBetween } from '../recovery';
 import type { IsoDate, Quantity } from '../units';
 import { compute, find, givenOf, message } from './build';
@@ -147,23 +147,20 @@ export const followUpWeek = compute(
     }),
 );
 
-/** What was forecast against what happened, where one study counted both. */
-export const forecastMissed = compute(
-  'back.forecast',
-  ({ content }, inputs: { readonly injury: InjuryId; readonly trial: string }) => {
-    const [forecast, actual] = forecastPair(
-      content.studies.filter((s) => s.trial === inputs.trial && s.injuries.includes(inputs.injury)),
-    );
-    if (forecast === undefined || actual === undefined) throw new RangeError(`no forecast in ${inputs.trial}`);
-    return message('forecastMissed', { forecast: figuresOf(forecast), actual: figuresOf(actual) });
-  },
-);
-const forecastPair = <S extends { readonly population: string; readonly time: unknown }>(rows: readonly S[]) => {
-  const timed = rows.filter((r) => r.time !== null);
-  const forecast = timed.find((r) => /forecast/i.test(r.population));
-  const actual = timed.find((r) => r !== forecast);
-  return [forecast, actual] as const;
-};
+/** What was forecast in public against what happened, where one study set the two side by side. */
+export const forecastMissed = compute('back.forecast', ({ content }, inputs: { readonly study: StudyId }) => {
+  const study = content.studies.find((row) => row.id === inputs.study);
+  if (study?.forecast === undefined) throw new RangeError(`no forecast in ${inputs.study}`);
+  const [low, high] = study.forecast.rangeWeeks ?? [];
+  return message('forecastMissed', {
+    forecast: {
+      value: study.forecast.centreWeeks,
+      unit: 'week',
+      ...(low === undefined || high === undefined ? {} : { lowHigh: [low, high] as const }),
+    },
+    actual: figuresOf(study),
+  });
+});
 
 const evidenceOf = (arms: readonly ArmFigures[]): readonly Evidence[] =>
   arms.map((a) => ({ source: a.source, mark: a.mark }));
@@ -327,24 +324,19 @@ const followUpFindings = (s: Situation): readonly Finding[] => {
   });
 };
 
-const forecastFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
-  const rows = studiesOf(s.context.content, injury).filter(isQuotable);
-  const trials = [...new Set(rows.filter((r) => /forecast/i.test(r.population)).map((r) => r.trial))];
-  return trials.flatMap((trial) => {
-    const pair = forecastPair(rows.filter((r) => r.trial === trial));
-    if (pair[0] === undefined || pair[1] === undefined) return [];
-    return [
+const forecastFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
+  studiesOf(s.context.content, injury)
+    .filter((row) => isQuotable(row) && row.forecast !== undefined && row.time !== null)
+    .map((row) =>
       find(s.context, 'back', {
-        id: `forecast.${trial}`,
+        id: `forecast.${row.id}`,
         depth: 'more',
         compute: forecastMissed,
-        inputs: { injury, trial },
-        evidence: pair.flatMap((r) => (r === undefined ? [] : [{ source: r.source, mark: markOf(r) }])),
+        inputs: { study: row.id },
+        evidence: [{ source: row.source, mark: markOf(row) }],
         whatIf: s.injury?.whatIf ?? false,
       }),
-    ];
-  });
-};
+    );
 
 export const backFindings = (s: Situation): readonly Finding[] => {
   const { context, facts, injury, injuryRecord, known } = s;

@@ -2,7 +2,7 @@
 import type { Mechanism } from '../content/schema';
 import type { ActivityId, InjuryId, MechanismId, RegionId } from '../ids';
 import { type BeamRun, beamOf, evidenceOfBeam, faceAt } from './beam';
-import { compute, find, message } from './build';
+import { compute, find, givenOf, message } from './build';
 import { factFindings, manyFindings } from './claims';
 import { ZONED_BONE, zoneAtStation } from './context';
 import type { ClaimTag } from './messages';
@@ -219,8 +219,9 @@ const beamFindings = (s: Situation): readonly Finding[] => {
       claims,
     }),
     ...textFinding(context, 'how', {
-      id: 'activity',
+      id: 'activityText',
       at: { kind: 'activity', activity: run.activity },
+      as: 'usual',
       whatIf: s.whatIf.activity !== undefined,
     }),
   );
@@ -238,6 +239,8 @@ export const howFindings = (s: Situation): readonly Finding[] => {
       ...textFinding(context, 'how', {
         id: 'mechanismText',
         at: { kind: 'mechanism', mechanism: cause.mechanism.id },
+        as: cause.claim === null ? 'usual' : givenOf(cause.claim),
+        claims,
         whatIf: s.injury?.whatIf ?? false,
       }),
       find(context, 'how', {

@@ -106,7 +106,11 @@ export interface Messages {
     readonly subject: Subject;
     readonly values: readonly { readonly claim: ClaimTag; readonly of: ClaimValue }[];
   };
-  contentText: { readonly at: TextAddress };
+  contentText: {
+    readonly at: TextAddress;
+    /** How the text stands to the case: on what it is conditional, or that it only tells what is usual. Absent: general. */
+    readonly as?: Given | 'usual';
+  };
 
   // Where
   brokenHere: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
@@ -238,7 +242,7 @@ export interface Messages {
     readonly week: Quantity;
     readonly from: 'treatment' | 'injury';
   };
-  forecastMissed: { readonly forecast: ArmFigures; readonly actual: ArmFigures };
+  forecastMissed: { readonly forecast: Quantity; readonly actual: ArmFigures };
 }
 
 export type MessageId = keyof Messages;

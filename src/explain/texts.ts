@@ -4,7 +4,7 @@ import type { QuestionId, Reader } from '../ids';
 import { compute, find, message } from './build';
 import type { ModelLimit } from './confidence';
 import type { Context } from './context';
-import type { ClaimTag, TextAddress } from './messages';
+import type { ClaimTag, Given, MessageOf, TextAddress } from './messages';
 import type { Finding, Shown } from './types';
 
 export interface ContentText {
@@ -73,7 +73,7 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
   }
 };
 
-export const textTold = compute('content.text', (context, inputs: { readonly at: TextAddress }) => {
+export const textTold = compute('content.text', (context, inputs: MessageOf<'contentText'>['args']) => {
   if (textAt(context.content, inputs.at) === null)
     throw new RangeError(`no text in the content at ${JSON.stringify(inputs.at)}`);
   return message('contentText', inputs);
@@ -88,6 +88,7 @@ export interface TextSpec {
   readonly models?: readonly ModelLimit[];
   readonly whatIf?: boolean;
   readonly readers?: readonly Reader[];
+  readonly as?: Given | 'usual';
 }
 
 /** One text as a finding; nothing when the content has no such text. */
@@ -100,7 +101,7 @@ export const textFinding = (context: Context, question: QuestionId, spec: TextSp
       depth: spec.depth ?? 'more',
       shows: spec.shows ?? [],
       compute: textTold,
-      inputs: { at: spec.at },
+      inputs: { at: spec.at, ...(spec.as === undefined ? {} : { as: spec.as }) },
       evidence: found.evidence === null ? [] : [found.evidence],
       claims: spec.claims ?? [],
       models: spec.models ?? [],

@@ -120,14 +120,15 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
   const region = s.region;
 
   if (bone === null) {
-    const stated = facts.bone.state === 'contradiction' || facts.place.state === 'contradiction';
+    const disagree = [facts.bone, facts.place, facts.injury].some((fact) => fact.state === 'contradiction');
+    const because = disagree ? 'contradiction' : 'notStated';
     found.push(
       find(context, 'where', {
         id: 'headline',
         depth: 'sentence',
         compute: nothingLocated,
         inputs: {},
-        unsure: stated ? 'contradiction' : 'notStated',
+        unsure: because,
       }),
     );
   } else if (place === null || region === null) {
@@ -173,7 +174,13 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
       }),
     );
   if (facts.bone.state === 'contradiction') found.push(...factFindings(context, 'where', 'bone', facts));
-  found.push(...factFindings(context, 'where', 'place', facts, { silent: facts.injury.state === 'stated' }));
+  const told = place !== null && !place.whatIf && region !== null;
+  found.push(
+    ...factFindings(context, 'where', 'place', facts, {
+      silent: facts.injury.state === 'stated',
+      depth: told ? 'more' : 'claim',
+    }),
+  );
   found.push(...factFindings(context, 'where', 'injury', facts, { silent: true }));
   if (s.injury !== null && facts.injury.state !== 'stated' && region !== null)
     found.push(classFinding(s, s.injury, region));
@@ -293,9 +300,11 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   const { context } = s;
   const at = (part: 'what' | 'nameCaveat') => ({ kind: 'injury', injury: injury.value, part }) as const;
   const record = s.injuryRecord;
+  const tag = tagOf(injury);
+  const shared = { whatIf: injury.whatIf, as: givenOf(tag), claims: [tag] } as const;
   const found: Finding[] = [
-    ...textFinding(context, 'where', { id: 'className', at: at('what'), whatIf: injury.whatIf }),
-    ...textFinding(context, 'where', { id: 'nameCaveat', at: at('nameCaveat'), whatIf: injury.whatIf }),
+    ...textFinding(context, 'where', { id: 'className', at: at('what'), ...shared }),
+    ...textFinding(context, 'where', { id: 'nameCaveat', at: at('nameCaveat'), ...shared }),
   ];
   record?.classification.forEach((_, index) => {
     found.push(
