@@ -1,6 +1,6 @@
 /** For every finding of a question: how far to trust it, from what it was made, who published it, and its limits. */
 import type { QuestionId } from '../../ids';
-import { confidenceWord, wordBasis, wordFinding } from '../../wording';
+import { confidenceWord, findingsFor, wordBasis, wordFinding } from '../../wording';
 import { usePages, useSession } from '../context';
 import { Known, markWordKey, Runs } from '../parts/Runs';
 
@@ -9,8 +9,8 @@ export const HowDoYouKnow = ({ question }: { readonly question: QuestionId }) =>
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
   const reader = useSession((state) => state.reader);
-  const findings = explanation?.questions.find((each) => each.id === question)?.findings ?? [];
   if (explanation === null) return null;
+  const findings = findingsFor(explanation, question, reader);
   return (
     <ol className="bases">
       {findings.map((finding) => {

@@ -54,11 +54,11 @@ export const Note = () => {
     <>
       <WhatIfBanner />
       <QuestionHead />
-      <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
-      <Cautions question={question} />
-      <BoneCard />
       <InSight question={question} />
+      <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
+      <BoneCard />
       <Legend question={question} />
+      <Cautions question={question} />
       <div className="folds">
         {more.length > 0 && (
           <Disclosure title={say('note.more')}>
