@@ -2,6 +2,7 @@ export { COMPUTE_IDS, rerun } from './bases';
 export { type Caps, confidenceOf, MODEL_LIMITS, type ModelLimit } from './confidence';
 export { explain } from './explain';
 export type * from './messages';
+export { footOfCase } from './situation';
 export { textAt } from './texts';
 export {
   type Basis,

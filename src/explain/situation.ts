@@ -34,6 +34,10 @@ const parametersOf = (facts: Facts, whatIf: WhatIf): FootParameters => {
   return footParametersFor({ heightCm: height, footShape: shape });
 };
 
+/** The standing right foot that an explanation of these facts is made on. Built once and kept. */
+export const footOfCase = (content: Content, facts: Facts, whatIf: WhatIf, given?: Foot): Foot =>
+  contextOf(content, given).footFor(parametersOf(facts, whatIf));
+
 export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot?: Foot): Situation => {
   const context = contextOf(content, foot);
   const known = resolve(content, facts, whatIf);

@@ -1,0 +1,14 @@
+/** The default foot from the model that is shipped: the same bones that the app starts with, without building them. */
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { assembleFoot, DEFAULT_FOOT, decodeGlb, type Foot } from '../anatomy';
+import { readShape } from './read-shape';
+
+const MODEL = fileURLToPath(new URL('../../public/models/foot-right.glb', import.meta.url));
+
+/** Null when `npm run model` has not been run yet: then every foot is built. */
+export const readFoot = (): Foot | null => {
+  if (!existsSync(MODEL)) return null;
+  const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
+  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', model.meshes, model.outline);
+};
