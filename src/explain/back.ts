@@ -35,18 +35,28 @@ const weeksRange = (low: number, high: number): Quantity => ({
   lowHigh: [low, high],
 });
 
+interface RangeFound {
+  /** From the lowest to the highest printed centre. */
+  readonly weeks: Quantity;
+  /** From the earliest to the latest single person, where a study printed them; centres of the others included. */
+  readonly people: Quantity | null;
+  readonly arms: readonly ArmFigures[];
+}
+
 /** The range of printed centres with its arms, null when no study speaks. */
-const rangeFor = (
-  context: Context,
-  { injury, option, endpoint, level }: RangeInputs,
-): { readonly weeks: Quantity; readonly arms: readonly ArmFigures[] } | null => {
+const rangeFor = (context: Context, { injury, option, endpoint, level }: RangeInputs): RangeFound | null => {
   const { studies } = context.content;
   const arms = armsFor(studies, { injury, option, endpoint, ...(level === null ? {} : { level }) });
   const range = rangeOf(arms);
   if (range === null) return null;
   const ids = new Set(range.arms.map((a) => a.id));
+  const printed = range.arms.flatMap((a) => a.rangeWeeks ?? []);
   return {
     weeks: weeksRange(range.lowWeeks, range.highWeeks),
+    people:
+      printed.length === 0
+        ? null
+        : weeksRange(Math.min(range.lowWeeks, ...printed), Math.max(range.highWeeks, ...printed)),
     arms: studies.filter((s) => ids.has(s.id)).map(figuresOf),
   };
 };
@@ -78,11 +88,12 @@ export const backDates = compute(
     context,
     inputs: RangeInputs & { readonly given: Given; readonly start: IsoDate; readonly from: 'treatment' | 'injury' },
   ) => {
-    const low = rangeFor(context, inputs)?.weeks.lowHigh;
-    const weeks = rangeFor(context, inputs)?.weeks;
-    if (low === undefined || weeks === undefined) throw new RangeError('no study for these dates');
+    const range = rangeFor(context, inputs);
+    // Centres alone would promise a day: the dates go as far as single people did, where that was printed.
+    const weeks = range?.people ?? range?.weeks;
+    if (weeks?.lowHigh === undefined) throw new RangeError('no study for these dates');
     const { given, start, from, endpoint } = inputs;
-    const [first, last] = low;
+    const [first, last] = weeks.lowHigh;
     return message('backDates', {
       given,
       from,
@@ -188,9 +199,10 @@ const rangeFindings = (s: Situation, injury: InjuryId, option: OptionId): readon
   const whatIf = s.injury?.whatIf ?? false;
   if (ranges.length === 0)
     return [
+      ...dependsFindings(s, injury),
       find(context, 'back', {
-        id: 'headline',
-        depth: 'sentence',
+        id: 'noRange',
+        depth: 'claim',
         compute: backNoRange,
         inputs: { injury, option },
         claims: tags,

@@ -205,6 +205,8 @@ export interface Messages {
     readonly endpoint: Endpoint;
     readonly level: Level | null;
     readonly weeks: Quantity;
+    /** From the earliest to the latest single person, where a study printed them. */
+    readonly people: Quantity | null;
     readonly arms: readonly ArmFigures[];
   };
   /** The treatment is not stated: a range for each option that has one, all counted to the same endpoint. */
@@ -214,6 +216,7 @@ export interface Messages {
     readonly ranges: readonly {
       readonly option: OptionId;
       readonly weeks: Quantity;
+      readonly people: Quantity | null;
       readonly arms: readonly ArmFigures[];
     }[];
   };

@@ -3,8 +3,9 @@ import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId, Reader } from '../ids';
 import { PICTURE_LINES as P } from './en/basis';
-import { FEEDING_WORDS, STATUS_WORDS } from './en/lists';
+import { STATUS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
+import { feedingLine } from './feeding-line';
 import { fill, listRuns } from './fill';
 import { namesFor } from './names';
 import { formatQuantity } from './quantities';
@@ -50,10 +51,7 @@ const layerLine = (content: Content, explanation: Explanation, question: Questio
     }
     case 'why': {
       const parts = explanation.feeding?.parts ?? [];
-      const told = parts.map((part) =>
-        fill(PARTS.feedingPart, { region: names.region(part.region), state: FEEDING_WORDS[part.state] }),
-      );
-      return parts.length === 0 ? P.noFeeding : fill(P.feeding, { parts: told.join('; ') });
+      return parts.length === 0 ? P.noFeeding : fill(P.feeding, { parts: feedingLine(parts, names.region) });
     }
     case 'options': {
       const screw = explanation.questions.some(

@@ -9,8 +9,9 @@ import { armRuns, comparisonRuns, timeRuns } from './arms';
 import { clauseOf, conditional, hedged } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
-import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, FEEDING_WORDS, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
 import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
+import { feedingLine } from './feeding-line';
 import { capitalRuns, fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { namesFor } from './names';
 import { formatDate, formatQuantity, formatWeeks } from './quantities';
@@ -189,10 +190,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         region: region(message.args.region),
       });
     case 'breakLeaves': {
-      const parts = message.args.parts.map((part) =>
-        fill(PARTS.feedingPart, { region: region(part.region), state: FEEDING_WORDS[part.state] }),
-      );
-      const values = { parts: joined(parts.flatMap((text, i) => [{ text: i === 0 ? '' : '; ' }, { text }])) };
+      const values = { parts: feedingLine(message.args.parts, names.region) };
       return after(conditional(clause(pen, 'breakLeaves', values), message.args.given, reader), '.');
     }
 
@@ -215,11 +213,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       });
 
     case 'backRange': {
-      const { given, option, endpoint, weeks, arms } = message.args;
+      const { given, option, endpoint, weeks, people, arms } = message.args;
       const values = {
         option: names.option(option),
         endpoint: ENDPOINT_WORDS[endpoint],
         weeks: pen.number(formatWeeks(weeks)),
+        people: people === null ? '' : fillRuns(PARTS.singlePeople, { weeks: pen.number(formatWeeks(people)) }),
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
       return after(conditional(clause(pen, 'backRange', values), given, reader), '.');

@@ -232,9 +232,9 @@ export const SENTENCES = {
 
   // When is it back?
   backRange: {
-    patient: 'in groups of other people it took {weeks} {endpoint}',
-    broadcast: 'in groups of other people it took {weeks} {endpoint}',
-    study: '{option}, {endpoint}: study centres {weeks} ({arms})',
+    patient: 'in groups of other people it took {weeks} on average {endpoint}{people}',
+    broadcast: 'in groups of other people it took {weeks} on average, {endpoint}{people}',
+    study: '{option}, {endpoint}: study centres {weeks}{people} ({arms})',
   },
   backDepends: {
     patient: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
@@ -304,6 +304,10 @@ export const PARTS = {
   notSeen: '{text}',
   and: ' and ',
   weeks: '{low} to {high} weeks',
+  singlePeople: '; single people took {weeks}',
+  behindBreak: '{region}, behind the break',
+  aheadOfBreak: '{region}, ahead of the break',
+  elsewhere: 'everywhere else: {state}',
   about: 'about {value} weeks',
   week: 'week {value}',
 } as const;
