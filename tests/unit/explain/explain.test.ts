@@ -1,0 +1,288 @@
+import { describe, expect, it } from 'vitest';
+import { emptyCase } from '../../../src/cases';
+import { CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
+import {
+  type CaseId,
+  type InjuryId,
+  idOf,
+  type MechanismId,
+  type OptionId,
+  QUESTION_IDS,
+  type RegionId,
+} from '../../../src/ids';
+import type { IsoDate } from '../../../src/units';
+import { caseOf, DEMOS, demoOnDefaultFoot, explained, findingNamed, findingsOf, REPORTED } from '../../tools/explained';
+
+const zone = (n: 1 | 2 | 3) => ({ by: 'region', region: idOf<RegionId>(`mt5-zone-${n}`) }) as const;
+const injury = (id: string) => idOf<InjuryId>(id);
+const day = (text: string) => text as IsoDate;
+
+describe.each(DEMOS)('demo %s', (name) => {
+  const explanation = explained(demoOnDefaultFoot(name));
+
+  it('answers the five questions, each with one sentence', () => {
+    expect(explanation.version).toBe(EXPLANATION_VERSION);
+    expect(explanation.questions.map((q) => q.id)).toEqual(QUESTION_IDS);
+    for (const { findings } of explanation.questions)
+      expect(findings.filter((f) => f.depth === 'sentence')).toHaveLength(1);
+  });
+
+  it('names each finding once and gives each a confidence out of five', () => {
+    const all = explanation.questions.flatMap((q) => q.findings);
+    expect(new Set(all.map((f) => f.id)).size).toBe(all.length);
+    for (const f of all) expect(CONFIDENCES).toContain(f.confidence.level);
+  });
+
+  it('survives JSON unchanged', () => {
+    expect(JSON.parse(JSON.stringify(explanation))).toEqual(explanation);
+  });
+
+  it('is the same when it is made again', () => {
+    expect(explained(demoOnDefaultFoot(name))).toEqual(explanation);
+  });
+
+  it('says that it is a demo, and that nothing is a what-if', () => {
+    expect(explanation.demo).toBe(true);
+    expect(explanation.questions.flatMap((q) => q.findings).filter((f) => f.whatIf)).toEqual([]);
+  });
+});
+
+describe('nothing stated', () => {
+  const explanation = explained(emptyCase(idOf<CaseId>('empty')));
+
+  it('marks no bone, no break and no side', () => {
+    expect(explanation.bone).toBeNull();
+    expect(explanation.breakAt).toBeNull();
+    expect(explanation.side).toEqual({ state: 'notStated' });
+    expect(explanation.stations).toBeNull();
+    expect(explanation.feeding).toBeNull();
+    expect(explanation.given).toBe('none');
+  });
+
+  it('says of every question that it is not known', () => {
+    for (const { findings } of explanation.questions)
+      expect(findings.find((f) => f.depth === 'sentence')?.confidence.level).toBe('unknown');
+  });
+});
+
+describe('where', () => {
+  it('takes the class from the place only as an inference, and only when one class fits', () => {
+    const explanation = explained(caseOf(['place', zone(2)]));
+    expect(explanation.injury).toBe('mt5-metaphyseal');
+    expect(findingNamed(explanation, 'where.class')?.message.args).toMatchObject({ claim: { status: 'inferred' } });
+    expect(explanation.given).toBe('inferred');
+  });
+
+  it('does not infer a class that has been ruled out', () => {
+    const explanation = explained(
+      caseOf(
+        ['place', zone(2)],
+        ['injury', injury('mt5-metaphyseal'), { status: 'ruledOut', source: { kind: 'imaging' } }],
+      ),
+    );
+    expect(explanation.injury).toBeNull();
+    expect(findingNamed(explanation, 'where.classOpen')).toBeDefined();
+  });
+
+  it('carries the weaker status of bone and place to the headline and the drawn break', () => {
+    const explanation = explained(caseOf(['bone', 'metatarsal5'], ['place', zone(3), REPORTED]));
+    expect(findingNamed(explanation, 'where.headline')?.message.args).toMatchObject({ claim: { status: 'reported' } });
+    expect(explanation.breakAt?.status).toBe('reported');
+  });
+
+  it('draws a named part at its middle and says so', () => {
+    const { breakAt, zones } = explained(caseOf(['place', zone(2)]));
+    const home = zones.find((z) => z.region === 'mt5-zone-2');
+    expect(breakAt?.precision).toBe('region');
+    expect(breakAt?.sMm).toBeCloseTo(((home?.fromMm ?? 0) + (home?.toMm ?? 0)) / 2, 1);
+  });
+
+  it('puts a stated distance into the zone that holds it', () => {
+    const { zones } = explained(caseOf(['place', zone(2)]));
+    for (const z of zones) {
+      const mm = (z.fromMm + z.toMm) / 2;
+      const { breakAt } = explained(caseOf(['bone', 'metatarsal5'], ['place', { by: 'distance', mm }]));
+      expect(breakAt?.region).toBe(z.region);
+    }
+  });
+
+  it('draws nothing where two places are claimed', () => {
+    const explanation = explained(caseOf(['bone', 'metatarsal5'], ['place', zone(2)], ['place', zone(3)]));
+    expect(explanation.breakAt).toBeNull();
+    expect(findingNamed(explanation, 'where.place')?.message.id).toBe('contradiction');
+    expect(explanation.given).toBe('contradiction');
+  });
+
+  it('says when place and class do not fit', () => {
+    const explanation = explained(caseOf(['place', zone(3)], ['injury', injury('mt5-metaphyseal')]));
+    expect(findingNamed(explanation, 'where.placeAgainstClass')?.message.args).toMatchObject({
+      stated: 'mt5-zone-3',
+      expected: 'mt5-zone-2',
+    });
+  });
+
+  it('handles two sides as a contradiction and draws a right foot by default', () => {
+    const explanation = explained(caseOf(['side', 'left'], ['side', 'right', REPORTED]));
+    expect(explanation.side).toEqual({ state: 'contradiction' });
+    expect(findingNamed(explanation, 'where.sideDefault')).toBeDefined();
+  });
+});
+
+describe('a dragged break', () => {
+  const file = caseOf(['bone', 'metatarsal5'], ['injury', injury('mt5-metaphyseal')], ['place', zone(2)]);
+  const moved = explained(file, { place: zone(3) });
+
+  it('takes zone, class and wording with it', () => {
+    expect(moved.breakAt).toMatchObject({ region: 'mt5-zone-3', whatIf: true, status: 'inferred' });
+    expect(moved.injury).toBe('mt5-proximal-shaft');
+    expect(findingNamed(moved, 'where.headline')?.message.args).toMatchObject({ region: 'mt5-zone-3' });
+  });
+
+  it('marks what follows from it, and leaves what the case says alone', () => {
+    for (const id of ['where.headline', 'where.zoneBorder', 'why.headline', 'why.breakLeaves', 'back.headline'])
+      expect([id, findingNamed(moved, id)?.whatIf]).toEqual([id, true]);
+    expect(findingNamed(moved, 'where.injury')).toMatchObject({
+      whatIf: false,
+      message: { args: { claim: { status: 'confirmed' } } },
+    });
+  });
+
+  it('is gone when it is dropped', () => {
+    expect(explained(file, {})).toEqual(explained(file));
+  });
+});
+
+describe('how', () => {
+  const runner = caseOf(
+    ['injury', injury('mt5-proximal-shaft')],
+    ['mechanism', idOf<MechanismId>('repeated-load'), REPORTED],
+    ['massKg', 66],
+  );
+  const against = (whatIf = {}) => findingNamed(explained(runner, whatIf), 'how.beamAgainstBreaks')?.message;
+
+  it('compares the peak of the model with where these breaks are found; moving the peak turns the finding', () => {
+    expect(against()?.id).toBe('beamDisagrees');
+    expect(against({ beamHeldToShare: 0.2 })).toMatchObject({ id: 'beamAgrees', args: { peakRegion: 'mt5-zone-3' } });
+  });
+
+  it('says what a beam leaves out exactly when the two disagree', () => {
+    expect(findingNamed(explained(runner), 'how.beamLeavesOut')).toBeDefined();
+    expect(findingNamed(explained(runner, { beamHeldToShare: 0.2 }), 'how.beamLeavesOut')).toBeUndefined();
+  });
+
+  it('says which mass it took and whether anybody stated it', () => {
+    expect(findingNamed(explained(runner), 'how.beamPeaks')?.message.args).toMatchObject({
+      mass: { value: 66, unit: 'kg' },
+      massAssumed: false,
+    });
+    const unstated = explained(
+      caseOf(['injury', injury('mt5-proximal-shaft')], ['mechanism', idOf<MechanismId>('repeated-load')]),
+    );
+    expect(findingNamed(unstated, 'how.beamPeaks')?.message.args).toMatchObject({ massAssumed: true });
+  });
+
+  it('stress grows in proportion to body mass', () => {
+    expect(findingNamed(explained(runner), 'how.massRaises')?.message.args).toMatchObject({
+      rise: { value: Math.round((10 / 66) * 100) / 100 },
+    });
+  });
+
+  it('shows no stress where no model of ours applies, and says so', () => {
+    const dancer = explained(
+      caseOf(['injury', injury('mt5-spiral-shaft')], ['mechanism', idOf<MechanismId>('roll-over-pointed-foot')]),
+    );
+    expect(dancer.stations).toBeNull();
+    expect(findingNamed(dancer, 'how.model')?.message).toMatchObject({
+      id: 'modelMissing',
+      args: { model: 'not modelled' },
+    });
+  });
+
+  it('tells the usual ways when nobody stated one, without the stamp of a claim', () => {
+    const headline = findingNamed(explained(caseOf(['injury', injury('mt5-metaphyseal')])), 'how.headline');
+    expect(headline?.message.id).toBe('mechanismUsual');
+  });
+});
+
+describe('why', () => {
+  it('has no flow figure anywhere, only the four states', () => {
+    const explanation = explained(caseOf(['place', zone(2)]));
+    const leaves = findingNamed(explanation, 'why.breakLeaves')?.message;
+    if (leaves?.id !== 'breakLeaves') throw new Error('no such finding');
+    for (const part of leaves.args.parts) {
+      expect(['asBefore', 'mainCut', 'borderOnly', 'none']).toContain(part.state);
+      expect(Object.values(part).filter((value) => typeof value === 'number')).toEqual([]);
+    }
+  });
+});
+
+describe('options', () => {
+  it('puts the trial that draws lots and the cohort that differs into one finding', () => {
+    const disagree = findingNamed(
+      explained(caseOf(['injury', injury('mt5-metaphyseal')])),
+      'options.disagree',
+    )?.message;
+    if (disagree?.id !== 'studiesDisagree') throw new Error('no such finding');
+    expect(disagree.args.apart.map((c) => c.trial)).toContain('mologne-2005');
+    expect(disagree.args.alike.map((c) => c.trial)).toContain('kadiyala-2024');
+  });
+
+  it('keeps the arms of one study in one finding', () => {
+    const trials = findingsOf(explained(caseOf(['injury', injury('mt5-metaphyseal')])), 'options').flatMap((f) =>
+      f.message.id === 'trialArms' ? [f.message.args] : [],
+    );
+    expect(new Set(trials.map((t) => t.trial)).size).toBe(trials.length);
+    expect(trials.find((t) => t.trial === 'mologne-2005')?.arms.length).toBeGreaterThan(1);
+  });
+});
+
+describe('back', () => {
+  const screw = idOf<OptionId>('screw');
+
+  it('gives weeks without dates until a day is known', () => {
+    const explanation = explained(caseOf(['injury', injury('mt5-metaphyseal')], ['treatment', { option: screw }]));
+    expect(findingNamed(explanation, 'back.headline')?.message.id).toBe('backRange');
+    expect(findingNamed(explanation, 'back.dates')).toBeUndefined();
+    expect(findingNamed(explanation, 'back.stage.1')?.message.args).toMatchObject({ dates: null });
+  });
+
+  it('counts from the day of treatment before the day of injury', () => {
+    const explanation = explained(
+      caseOf(
+        ['injury', injury('mt5-metaphyseal')],
+        ['injuryDate', day('2026-09-14')],
+        ['treatment', { option: screw, on: day('2026-09-18') }],
+      ),
+    );
+    expect(explanation.start).toEqual({ date: '2026-09-18', from: 'treatment' });
+    expect(findingNamed(explanation, 'back.dates')).toBeDefined();
+  });
+
+  it('counts from no day when two are claimed', () => {
+    const explanation = explained(
+      caseOf(
+        ['injury', injury('mt5-metaphyseal')],
+        ['injuryDate', day('2026-07-06')],
+        ['injuryDate', day('2026-08-17'), REPORTED],
+      ),
+    );
+    expect(explanation.start).toBeNull();
+    expect(findingNamed(explanation, 'back.injuryDate')?.message.id).toBe('contradiction');
+  });
+
+  it('never makes a range of two endpoints or two treatments', () => {
+    for (const name of DEMOS)
+      for (const f of findingsOf(explained(demoOnDefaultFoot(name)), 'back')) {
+        if (f.message.id !== 'backRange') continue;
+        const { arms, option, endpoint } = f.message.args;
+        for (const arm of arms) expect([arm.option, arm.time?.endpoint]).toEqual([option, endpoint]);
+      }
+  });
+
+  it('compares treatments at one endpoint when none is stated', () => {
+    const m = findingNamed(explained(caseOf(['injury', injury('mt5-metaphyseal')])), 'back.headline')?.message;
+    if (m?.id !== 'backDepends') throw new Error('no such finding');
+    expect(m.args.ranges.length).toBeGreaterThan(1);
+    for (const r of m.args.ranges) for (const arm of r.arms) expect(arm.time?.endpoint).toBe(m.args.endpoint);
+  });
+});
