@@ -42,7 +42,6 @@ const Stages = ({ handout }: { readonly handout: Handout }) => {
               <>
                 {' '}
                 <span className="sheet-opens">
-                  {handout.headings.opens}{' '}
                   {stage.opensNext.map((sentence) => (
                     <span key={sentence.finding}>
                       <Runs runs={sentence.runs} />{' '}
@@ -74,12 +73,13 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
         <h1>{handout.title}</h1>
         <p className="sheet-side">{handout.sideLine}</p>
       </header>
-      <p className="sheet-case">{lines.join('. ')}.</p>
-      {handout.draftLine !== null && <p className="sheet-draft">{handout.draftLine}</p>}
+      <p className="sheet-case">
+        <span>{lines.join('. ')}.</span>
+        {handout.draftLine !== null && <strong className="sheet-draft">{handout.draftLine}</strong>}
+      </p>
       {shown !== undefined && (
         <figure className="sheet-figure">
           <BlobCanvas blob={figure} alt={shown.alt} />
-          <figcaption>{shown.caption}</figcaption>
         </figure>
       )}
       <div className="sheet-columns">
@@ -116,7 +116,7 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
         </p>
         {handout.sources.length > 0 && (
           <p>
-            <b>{handout.headings.sources}</b> {handout.sources.join(' ')}
+            <b>{handout.headings.sources}</b> {handout.sources.join('; ')}
             {handout.sourcesMore > 0 ? ` ${say('hand.moreSources', { count: handout.sourcesMore })}` : ''}
           </p>
         )}
