@@ -1,4 +1,5 @@
 /** The handed page: one page on both papers for every demo case, its text whole, the draft mark on, a tick before print. */
+import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { DEMOS } from '../../src/pages/places';
 import { expect, test } from './fixtures';
@@ -65,4 +66,18 @@ test('a draft is printed only after somebody says that they have read it', async
   await expect(print).toBeDisabled();
   await page.getByLabel('I have read this page').check();
   await expect(print).toBeEnabled();
+});
+
+test('a still is a PNG of 1920 x 1080 drawn off screen', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=say&question=why');
+  await expect(page.locator('.stage[data-ready]')).toBeVisible();
+  const [download] = await Promise.all([
+    page.waitForEvent('download', { timeout: 40_000 }),
+    page.getByRole('button', { name: 'Download a still' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('underfoot-why.png');
+  const bytes = readFileSync(await download.path());
+  // PNG: eight bytes of signature, then IHDR with width and height as big-endian numbers (W3C PNG, 5.2 and 11.2.1).
+  expect([...bytes.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([1920, 1080]);
 });
