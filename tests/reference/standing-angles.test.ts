@@ -1,6 +1,7 @@
 /** The standing default foot against weight-bearing angles; each angle by the definition stated at the check. */
-import { type BoneId, boneAxis, sliceMesh } from '../../src/anatomy';
+import { boneAxis, sliceMesh } from '../../src/anatomy';
 import { verticesOf } from '../../src/anatomy/mesh';
+import type { BoneId } from '../../src/ids';
 import { degrees, type Vec3 } from '../../src/units';
 import { against } from '../tools/against';
 import { modelFoot } from '../tools/model-foot';
