@@ -1,8 +1,8 @@
 /** What not to say on air about this case: the general ones of the content, and those that follow from what is not known. */
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
+import { cautionsFor } from '../wording';
 import { TELLING_PHRASES as P } from './phrases';
-import { cautionsOf } from './worded';
 
 export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Explanation): readonly string[] => {
   const messages = new Set(explanation.questions.flatMap((q) => q.findings.map((finding) => finding.message.id)));
@@ -12,7 +12,9 @@ export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Expl
     ...(messages.has('howUnknown') ? [P['doNotSay.cause']] : []),
     P['doNotSay.date'],
     P['doNotSay.person'],
-    ...cautionsOf(content, explanation, 'broadcast', 'do not say').map((caution) => caution.what.broadcast),
+    ...cautionsFor(content, explanation, 'broadcast')
+      .filter((caution) => caution.kind === 'do not say')
+      .map((caution) => caution.what.broadcast),
   ];
   return [...new Set(lines)];
 };

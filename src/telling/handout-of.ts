@@ -2,11 +2,10 @@
 import type { Caution, Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId } from '../ids';
-import { describePicture, questionTitle } from '../wording';
+import { cautionsFor, describePicture, questionTitle, sourceName } from '../wording';
 import { demoLineOf, draftLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { type Handout, handoutFrom, handoutTitle } from './handout';
-import { shortSource } from './source-short';
-import { type CautionKind, cautionsOf } from './worded';
+import { HANDOUT_LIMITS } from './handout-fit';
 import { wordedFindings } from './worded-findings';
 
 /** Where it is, and why this spot heals as it does: the two pictures a person takes home. */
@@ -23,10 +22,9 @@ const partOf = (content: Content, explanation: Explanation): string | null => {
 };
 
 export const handoutOf = (content: Content, explanation: Explanation): Handout => {
-  const cautions = (kind: CautionKind) =>
-    cautionsOf(content, explanation, 'patient', kind)
-      .filter(goesHome)
-      .map((caution) => caution.what.patient);
+  const home = cautionsFor(content, explanation, 'patient').filter(goesHome);
+  const cautions = (kind: Caution['kind']) =>
+    home.filter((caution) => caution.kind === kind).map((caution) => caution.what.patient);
   const title = (question: QuestionId): string => questionTitle(content, question);
   return handoutFrom({
     worded: wordedFindings(content, explanation, 'patient'),
@@ -48,16 +46,13 @@ export const handoutOf = (content: Content, explanation: Explanation): Handout =
         ...cautions('red flag').map((text) => ({ kind: 'red flag' as const, text })),
         ...cautions('treatment danger').map((text) => ({ kind: 'treatment danger' as const, text })),
       ],
-      disclaimers: [...cautions('disclaimer'), ...cautions('limit')],
+      disclaimers: [...cautions('disclaimer'), ...cautions('limit')].slice(0, HANDOUT_LIMITS.disclaimers),
       figures: FIGURES.map((question) => ({
         question,
         caption: title(question),
         alt: describePicture(content, explanation, question, 'patient').short,
       })),
     },
-    sourceText: (id) => {
-      const source = content.sources.find((s) => s.id === id);
-      return source === undefined ? id : shortSource(source);
-    },
+    sourceText: (id) => sourceName(content, id),
   });
 };

@@ -2,14 +2,15 @@
  * The spoken script: whole broadcast sentences of `src/wording`, chosen to fit a length, each tied to its finding. Every length
  * opens by saying that nobody here has examined the person and ends with at least one thing that is not known.
  */
-import type { Content } from '../content/schema';
+import type { Caution, Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
+import { cautionsFor } from '../wording';
 import { doNotSayOf } from './do-not-say';
 import { demoLineOf, isWhatIf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { TELLING_PHRASES as P } from './phrases';
 import { RATE, type ScriptSeconds } from './script-fit';
 import { type TimedLines, timedLines } from './script-lines';
-import { cautionsOf } from './worded';
+import { isOfAStage } from './worded';
 import { wordedFindings } from './worded-findings';
 
 export interface ScriptOptions {
@@ -32,13 +33,14 @@ export interface Script extends TimedLines {
 
 export const scriptOf = (content: Content, explanation: Explanation, options: ScriptOptions): Script => {
   const { seconds, wordsPerMinute = RATE.usual } = options;
-  const broadcast = (kind: 'disclaimer' | 'limit') =>
-    cautionsOf(content, explanation, 'broadcast', kind).map((caution) => caution.what.broadcast);
+  const cautions = cautionsFor(content, explanation, 'broadcast');
+  const texts = (of: readonly Caution[]) => of.map((caution) => caution.what.broadcast);
   const timed = timedLines(
     {
-      worded: wordedFindings(content, explanation, 'broadcast'),
-      openings: broadcast('disclaimer'),
-      limits: broadcast('limit'),
+      worded: wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => !isOfAStage(finding)),
+      // Written for broadcast alone: that nobody here has examined the person.
+      openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
+      limits: texts(cautions.filter((c) => c.kind === 'limit')),
       whatIf: isWhatIf(explanation),
     },
     seconds,

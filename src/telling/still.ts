@@ -5,7 +5,7 @@ import type { QuestionId } from '../ids';
 import { questionTitle } from '../wording';
 import { demoLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { TELLING_PHRASES as P } from './phrases';
-import { sourcesLine } from './source-short';
+import { sourcesLine } from './sources-line';
 import { STILL_SOURCE_LETTERS } from './still-layout';
 
 export interface Still {
@@ -32,6 +32,6 @@ export const stillOf = (content: Content, explanation: Explanation, question: Qu
   statusLine: [statusLineOf(explanation), whatIfLineOf(explanation), demoLineOf(explanation)]
     .filter((line) => line !== null)
     .join('. '),
-  sourceLine: sourcesLine(content.sources, [...new Set(restsOn(explanation, question))], STILL_SOURCE_LETTERS),
+  sourceLine: sourcesLine(content, [...new Set(restsOn(explanation, question))], STILL_SOURCE_LETTERS),
   illustrationLine: P.illustration,
 });

@@ -2,16 +2,13 @@
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { Reader } from '../ids';
-import { wordFinding } from '../wording';
-import { plainText } from '../wording/types';
+import { findingsFor, plainText, wordFinding } from '../wording';
 import type { Worded } from './worded';
 
 export const wordedFindings = (content: Content, explanation: Explanation, reader: Reader): readonly Worded[] =>
   explanation.questions.flatMap((question) =>
-    question.findings
-      .filter((finding) => finding.readers?.includes(reader) ?? true)
-      .map((finding) => {
-        const sentence = wordFinding(content, explanation, finding, reader);
-        return { finding, question: question.id, sentence, text: plainText(sentence) };
-      }),
+    findingsFor(explanation, question.id, reader).map((finding) => {
+      const sentence = wordFinding(content, explanation, finding, reader);
+      return { finding, question: question.id, sentence, text: plainText(sentence) };
+    }),
   );

@@ -9,6 +9,7 @@ const UNSEEN = new Set([
   'source',
   'mark',
   'latinMark',
+  'unit',
   'kind',
   'type',
   'design',

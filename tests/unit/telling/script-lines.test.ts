@@ -36,7 +36,7 @@ const wordedOf = (spec: Spec, index: number): Worded => {
     },
     finding: {
       id,
-      message: spec.unknown ? { id: 'howUnknown', args: {} } : { id: 'nothingLocated', args: {} },
+      message: spec.unknown ? { id: 'howUnknown', args: {} } : { id: 'whyUnknown', args: {} },
       depth: spec.depth,
       shows: [],
       confidence: spec.unknown
