@@ -12,4 +12,8 @@ export const allWords = (): readonly ListedWord[] => [
   ...studyTemplates(),
 ];
 
-if (import.meta.filename === process.argv[1]) process.stdout.write(wordsText(allWords()));
+if (import.meta.filename === process.argv[1]) {
+  // A reader that has seen enough (`| head`) closes the pipe: that is no error.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1));
+  process.stdout.write(wordsText(allWords()));
+}

@@ -23,13 +23,14 @@ export const QUIZ_PHRASES = {
 
 export const TEACH_BACK_PHRASES = {
   'where.prompt': 'In your own words: where on your foot is it? Which of these is closest?',
+  'where.place': '{part} ({bone})',
   'where.right': 'Yes, that is the place: {place}.',
   'where.again': 'Let us look at the picture once more. It is here: {place}.',
   'help.prompt': 'Which of these should make you ask for help at once?',
   'help.right': 'Yes. Ask for help at once, day or night.',
   'help.again': 'That one can wait. If you are not sure, ask. This is one that cannot wait: {sign}',
-  'help.other1': 'The other shoe feels old.',
-  'help.other2': 'You forgot which day the next visit is.',
+  'help.other1': 'Get help now if the other shoe feels old.',
+  'help.other2': 'Get help now if you forgot the day of your next visit.',
   'next.prompt': 'What has to be true before you move to the next stage?',
   'next.right': 'Yes. The person treating you checks this with you.',
   'next.again': 'We can say that more clearly. What opens the next stage is this: {criterion}',

@@ -5,11 +5,11 @@ import { cautionsFor } from '../wording';
 import { teachBackFrom } from './teach-back';
 import type { TeachBackItem } from './types';
 
-export const teachBackOf = (content: Content, explanation: Explanation): TeachBackItem[] =>
-  teachBackFrom({
+export const teachBackOf = (content: Content, explanation: Explanation): TeachBackItem[] => {
+  const cautions = cautionsFor(content, explanation, 'patient');
+  return teachBackFrom({
     content,
     explanation,
-    signs: cautionsFor(content, explanation, 'patient')
-      .filter((caution) => caution.kind === 'red flag' || caution.kind === 'treatment danger')
-      .map((caution) => caution.what.patient),
+    signs: cautions.filter((caution) => caution.kind === 'red flag').map((caution) => caution.what.patient),
   });
+};

@@ -43,7 +43,7 @@ const where: Maker = ({ content, explanation }) => {
   const own = content.bones.find((b) => b.id === bone);
   if (own === undefined) return null;
   const region = content.regions.find((r) => r.id === explanation.breakAt?.region);
-  const place = region === undefined ? own.plain : `${own.plain}: ${region.plain}`;
+  const place = region === undefined ? own.plain : fill(P['where.place'], { part: region.plain, bone: own.plain });
   const [first, second] = FAR.filter((id) => id !== bone && rowOf(id) !== rowOf(own.id)).flatMap((id) =>
     content.bones.filter((b) => b.id === id).map((b) => b.plain),
   );

@@ -10,7 +10,6 @@ export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Expl
     ...(explanation.side.state === 'stated' ? [] : [P['doNotSay.side']]),
     ...(explanation.breakAt?.status === 'confirmed' && !explanation.breakAt.whatIf ? [] : [P['doNotSay.diagnosis']]),
     ...(messages.has('howUnknown') ? [P['doNotSay.cause']] : []),
-    P['doNotSay.date'],
     P['doNotSay.person'],
     ...cautionsFor(content, explanation, 'broadcast')
       .filter((caution) => caution.kind === 'do not say')

@@ -10,7 +10,7 @@ import { demoLineOf, isWhatIf, sideLineOf, statusLineOf, whatIfLineOf } from './
 import { TELLING_PHRASES as P } from './phrases';
 import { RATE, type ScriptSeconds } from './script-fit';
 import { type TimedLines, timedLines } from './script-lines';
-import { isOfAStage } from './worded';
+import { isForSpeech } from './worded';
 import { wordedFindings } from './worded-findings';
 
 export interface ScriptOptions {
@@ -37,7 +37,7 @@ export const scriptOf = (content: Content, explanation: Explanation, options: Sc
   const texts = (of: readonly Caution[]) => of.map((caution) => caution.what.broadcast);
   const timed = timedLines(
     {
-      worded: wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => !isOfAStage(finding)),
+      worded: wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => isForSpeech(finding)),
       // Written for broadcast alone: that nobody here has examined the person.
       openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
       limits: texts(cautions.filter((c) => c.kind === 'limit')),

@@ -25,6 +25,8 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
 export const saysUnknown = (finding: Finding): boolean =>
   NOT_KNOWN.has(finding.message.id) || finding.confidence.level === 'unknown';
 
-/** One step of the way back, or what belongs to a step. Told one by one, out of their list, steps would mislead. */
-export const isOfAStage = ({ message }: Finding): boolean =>
-  message.id === 'stageUsual' || (message.id === 'contentText' && message.args.at.kind.startsWith('stage'));
+/** Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead. */
+export const isForSpeech = ({ message }: Finding): boolean =>
+  message.id !== 'sideDefault' &&
+  message.id !== 'stageUsual' &&
+  !(message.id === 'contentText' && message.args.at.kind.startsWith('stage'));
