@@ -1,7 +1,7 @@
 /** Every registered computation by its id, and running one again: the answer to "how do you know?" that a test holds us to. */
 import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
-import * as back from './back';
+import * as back from './back-computes';
 import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
@@ -10,7 +10,7 @@ import type { Message } from './messages';
 import * as options from './options';
 import * as texts from './texts';
 import type { Basis } from './types';
-import * as where from './where';
+import * as where from './where-computes';
 import * as why from './why';
 
 type AnyCompute = Compute<never>;

@@ -1,115 +1,26 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
-import type { Place } from '../cases/schema';
-import type { Bone } from '../content/schema';
 import type { BoneId, InjuryId, RegionId } from '../ids';
-import { compute, find, givenOf, message } from './build';
+import { find, givenOf } from './build';
 import { factFindings } from './claims';
-import { ZONED_BONE, zoneNamed } from './context';
-import type { ClaimTag, Given } from './messages';
-import { locate, type OnFoot, tenth } from './place';
-import { classesIn, type Known, tagOf } from './resolve';
+import { ZONED_BONE } from './context';
+import { type Known, tagOf } from './resolve';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding } from './types';
-
-export const brokenHere = compute(
-  'where.brokenHere',
-  (context, inputs: OnFoot & { readonly claim: ClaimTag; readonly bone: BoneId; readonly place: Place }) => {
-    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
-    return at === null
-      ? message('boneHurt', { claim: inputs.claim, bone: inputs.bone })
-      : message('brokenHere', { claim: inputs.claim, bone: inputs.bone, region: at.region });
-  },
-);
-export const boneHurt = compute('where.boneHurt', (_, inputs: { readonly claim: ClaimTag; readonly bone: BoneId }) =>
-  message('boneHurt', inputs),
-);
-export const nothingLocated = compute('where.nothing', () => message('nothingLocated', {}));
-export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
-
-const ROWS: readonly Bone['group'][] = ['hindfoot', 'midfoot', 'forefoot', 'toes'];
-
-export const neighbours = compute('where.neighbours', ({ content }, inputs: { readonly bone: BoneId }) => {
-  const row = (id: BoneId): number => {
-    const group = content.bones.find((b) => b.id === id)?.group ?? 'forefoot';
-    return group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group);
-  };
-  const joints = content.joints.filter((j) => j.articular && j.bones.includes(inputs.bone));
-  const order = (id: BoneId): number => content.bones.find((b) => b.id === id)?.order ?? 0;
-  const others = [...new Set(joints.flatMap((j) => j.bones.filter((b) => b !== inputs.bone)))];
-  others.sort((a, b) => order(a) - order(b));
-  const here = row(inputs.bone);
-  return message('neighbours', {
-    bone: inputs.bone,
-    behind: others.filter((b) => row(b) < here),
-    beside: others.filter((b) => row(b) === here),
-    ahead: others.filter((b) => row(b) > here),
-    joints: joints.map((j) => j.id),
-  });
-});
-
-export const zoneBorder = compute('where.zoneBorder', (context, inputs: OnFoot & { readonly region: RegionId }) => {
-  const zone = zoneNamed(context.footFor(inputs.foot), inputs.region);
-  if (zone === null) throw new RangeError(`the drawn foot has no zone ${inputs.region}`);
-  return message('zoneBorder', {
-    region: inputs.region,
-    from: { value: tenth(zone.fromMm), unit: 'mm' },
-    to: { value: tenth(zone.toMm), unit: 'mm' },
-    facet: inputs.region.startsWith('mt5-zone-'),
-  });
-});
-
-export const breakDrawn = compute(
-  'where.breakDrawn',
-  (context, inputs: OnFoot & { readonly given: Given; readonly bone: BoneId; readonly place: Place }) => {
-    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
-    if (at === null) throw new RangeError('the place is not on the bone');
-    return message('breakDrawn', {
-      given: inputs.given,
-      bone: inputs.bone,
-      region: at.region,
-      fromTip: { value: at.sMm, unit: 'mm' },
-      precision: at.precision,
-    });
-  },
-);
-
-/** What is attached within a zone: by the middle of its footprint on the drawn bone. */
-export const attachedHere = compute('where.attached', (context, inputs: OnFoot & { readonly region: RegionId }) => {
-  const foot = context.footFor(inputs.foot);
-  const here = context.content.attachments.filter(
-    (a) =>
-      a.bone === ZONED_BONE && locate(foot, ZONED_BONE, { by: 'region', region: a.region })?.region === inputs.region,
-  );
-  return message('attachedHere', { region: inputs.region, attachments: here.map((a) => a.id) });
-});
-
-export const classFits = compute(
-  'where.classFits',
-  (_, inputs: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId }) =>
-    message('classFits', inputs),
-);
-export const classOpen = compute(
-  'where.classOpen',
-  ({ content }, inputs: { readonly region: RegionId; readonly ruledOut: readonly InjuryId[] }) =>
-    message('classOpen', {
-      region: inputs.region,
-      injuries: classesIn(content, inputs.region, inputs.ruledOut, null).map((i) => i.id),
-    }),
-);
-export const placeAgainstClass = compute(
-  'where.placeAgainstClass',
-  ({ content }, inputs: { readonly stated: RegionId; readonly injury: InjuryId }) => {
-    const expected = content.injuries.find((i) => i.id === inputs.injury)?.region;
-    if (expected === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-    return message('placeAgainstClass', { ...inputs, expected });
-  },
-);
-export const code = compute('where.code', ({ content }, inputs: { readonly injury: InjuryId }) => {
-  const root = content.injuries.find((i) => i.id === inputs.injury)?.icd10cm.root;
-  if (root === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-  return message('code', { injury: inputs.injury, root });
-});
+import {
+  attachedHere,
+  boneHurt,
+  breakDrawn,
+  brokenHere,
+  classFits,
+  classOpen,
+  code,
+  neighbours,
+  nothingLocated,
+  placeAgainstClass,
+  sideDefault,
+  zoneBorder,
+} from './where-computes';
 
 export const whereFindings = (s: Situation): readonly Finding[] => {
   const { context, facts } = s;

@@ -1,0 +1,160 @@
+/** What question 5 computes: ranges of named studies, stages and dates, weeks of follow-ups, forecasts that missed. */
+import type { Injury } from '../content/schema';
+import type { Endpoint, InjuryId, Level, OptionId, StudyId } from '../ids';
+import { addWeeks, armsFor, calendarOf, rangeOf, weeksBetween } from '../recovery';
+import type { IsoDate, Quantity } from '../units';
+import { compute, message } from './build';
+import type { Context } from './context';
+import { figuresOf } from './figures';
+import type { ArmFigures, ClaimTag, Given, MessageOf } from './messages';
+
+export interface RangeInputs {
+  readonly injury: InjuryId;
+  readonly option: OptionId;
+  readonly endpoint: Endpoint;
+  readonly level: Level | null;
+}
+
+const weeksRange = (low: number, high: number): Quantity => ({
+  value: (low + high) / 2,
+  unit: 'week',
+  lowHigh: [low, high],
+});
+
+interface RangeFound {
+  /** From the lowest to the highest printed centre. */
+  readonly weeks: Quantity;
+  /** From the earliest to the latest single person, where a study printed them; centres of the others included. */
+  readonly people: Quantity | null;
+  readonly arms: readonly ArmFigures[];
+}
+
+/** The range of printed centres with its arms, null when no study speaks. */
+export const rangeFor = (context: Context, { injury, option, endpoint, level }: RangeInputs): RangeFound | null => {
+  const { studies } = context.content;
+  const arms = armsFor(studies, { injury, option, endpoint, ...(level === null ? {} : { level }) });
+  const range = rangeOf(arms);
+  if (range === null) return null;
+  const ids = new Set(range.arms.map((a) => a.id));
+  const printed = range.arms.flatMap((a) => a.rangeWeeks ?? []);
+  return {
+    weeks: weeksRange(range.lowWeeks, range.highWeeks),
+    people:
+      printed.length === 0
+        ? null
+        : weeksRange(Math.min(range.lowWeeks, ...printed), Math.max(range.highWeeks, ...printed)),
+    arms: studies.filter((s) => ids.has(s.id)).map(figuresOf),
+  };
+};
+
+export const backUnknown = compute('back.unknown', () => message('backUnknown', {}));
+export const backNoRange = compute('back.noRange', (_, inputs: MessageOf<'backNoRange'>['args']) =>
+  message('backNoRange', inputs),
+);
+export const backRange = compute('back.range', (context, inputs: RangeInputs & { readonly given: Given }) => {
+  const range = rangeFor(context, inputs);
+  if (range === null) throw new RangeError('no study for this range');
+  const { given, injury, option, endpoint, level } = inputs;
+  return message('backRange', { given, injury, option, endpoint, level, ...range });
+});
+export const backDepends = compute(
+  'back.depends',
+  (context, inputs: { readonly injury: InjuryId; readonly endpoint: Endpoint }) => {
+    const options = context.content.injuries.find((i) => i.id === inputs.injury)?.options ?? [];
+    const ranges = options.flatMap((option) => {
+      const range = rangeFor(context, { ...inputs, option, level: null });
+      return range === null ? [] : [{ option, ...range }];
+    });
+    return message('backDepends', { ...inputs, ranges });
+  },
+);
+export const backDates = compute(
+  'back.dates',
+  (
+    context,
+    inputs: RangeInputs & { readonly given: Given; readonly start: IsoDate; readonly from: 'treatment' | 'injury' },
+  ) => {
+    const range = rangeFor(context, inputs);
+    // Centres alone would promise a day: the dates go as far as single people did, where that was printed.
+    const weeks = range?.people ?? range?.weeks;
+    if (weeks?.lowHigh === undefined) throw new RangeError('no study for these dates');
+    const { given, start, from, endpoint } = inputs;
+    const [first, last] = weeks.lowHigh;
+    return message('backDates', {
+      given,
+      from,
+      start,
+      weeks,
+      endpoint,
+      earliest: addWeeks(start, first),
+      latest: addWeeks(start, last),
+    });
+  },
+);
+
+/** The stages that hold for an option: its own and those of every option, in the order of the content. */
+export const stagesOf = (injury: Injury, option: OptionId | null): Injury['stages'] => {
+  const own = injury.stages.filter((s) => s.option === null || s.option === option);
+  if (own.length > 0) return own;
+  const first = injury.stages[0]?.option ?? null;
+  return injury.stages.filter((s) => s.option === first);
+};
+
+interface StageInputs {
+  readonly injury: InjuryId;
+  readonly option: OptionId | null;
+  readonly index: number;
+  readonly start: IsoDate | null;
+}
+export const stageUsual = compute('back.stage', ({ content }, inputs: StageInputs) => {
+  const injury = content.injuries.find((i) => i.id === inputs.injury);
+  if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+  const stages = stagesOf(injury, inputs.option);
+  const row = stages[inputs.index];
+  const day = calendarOf(stages, inputs.start)[inputs.index];
+  if (row === undefined || day === undefined) throw new RangeError(`no stage ${inputs.index} for ${inputs.injury}`);
+  const { fromWeek, toWeek, fromDate, toDate } = day;
+  return message('stageUsual', {
+    stage: row.stage,
+    number: inputs.index + 1,
+    of: stages.length,
+    weeks:
+      fromWeek === null ? null : { value: fromWeek, unit: 'week', lowHigh: [fromWeek, toWeek ?? fromWeek] as const },
+    openEnded: toWeek === null,
+    dates: fromDate === null ? null : { from: fromDate, to: toDate },
+  });
+});
+
+export const followUpWeek = compute(
+  'back.followUp',
+  (
+    _,
+    inputs: {
+      readonly claim: ClaimTag;
+      readonly of: Extract<MessageOf<'claimStated'>['args']['of'], { subject: 'followUp' }>;
+      readonly start: IsoDate;
+      readonly from: 'treatment' | 'injury';
+    },
+  ) =>
+    message('followUpWeek', {
+      claim: inputs.claim,
+      of: inputs.of,
+      week: { value: Math.floor(weeksBetween(inputs.start, inputs.of.value.on)), unit: 'week' },
+      from: inputs.from,
+    }),
+);
+
+/** What was forecast in public against what happened, where one study set the two side by side. */
+export const forecastMissed = compute('back.forecast', ({ content }, inputs: { readonly study: StudyId }) => {
+  const study = content.studies.find((row) => row.id === inputs.study);
+  if (study?.forecast === undefined) throw new RangeError(`no forecast in ${inputs.study}`);
+  const [low, high] = study.forecast.rangeWeeks ?? [];
+  return message('forecastMissed', {
+    forecast: {
+      value: study.forecast.centreWeeks,
+      unit: 'week',
+      ...(low === undefined || high === undefined ? {} : { lowHigh: [low, high] as const }),
+    },
+    actual: figuresOf(study),
+  });
+});
