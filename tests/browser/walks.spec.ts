@@ -52,3 +52,15 @@ test('from a one-line report to a 90 second script in at most 10 clicks', async 
   console.log(`walk to a 90 second script: ${walk.count.clicks} clicks, ${walk.count.typed} characters`);
   expect(walk.count.clicks).toBeLessThanOrEqual(10);
 });
+
+test('a way in opened by its address starts empty, and takes nothing for confirmed', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#view=new');
+  await expect(page.getByRole('radio', { name: 'Told by the person' })).toBeChecked();
+  const walk = counted(page);
+  await walk.chip(/Which side/, 'Left');
+  await walk.chip(/Where is it/, /./);
+  await page.goto(`${appUrl}#view=known`);
+  const claims = page.locator('.claim-list > .claim');
+  await expect(claims).toHaveCount(4);
+  await expect(claims.filter({ hasText: 'Confirmed' })).toHaveCount(0);
+});

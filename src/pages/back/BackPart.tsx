@@ -1,30 +1,61 @@
-/** Question 5: the stages on a rule in weeks with the published range, and what opens each next stage. */
+/** Question 5: the stages on a rule in weeks with the published ranges, the studies behind them, what opens each next stage. */
+import { formatWeeks, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
+import { type RangeRow, rangeRows } from './range-rows';
 import { StageList } from './StageList';
+import { useRowName } from './use-row-name';
 import { WeeksRule } from './WeeksRule';
-
-const useStages = () =>
-  findingsOf(
-    useSession((state) => state.explanation),
-    'stageUsual',
-  );
 
 export const WeeksPart = () => {
   const explanation = useSession((state) => state.explanation);
-  const stages = useStages();
-  if (stages.length === 0) return null;
-  return <WeeksRule stages={stages} ranges={findingsOf(explanation, 'backRange')} />;
+  const stages = findingsOf(explanation, 'stageUsual');
+  const rows = rangeRows(explanation);
+  return stages.length === 0 && rows.length === 0 ? null : <WeeksRule stages={stages} rows={rows} />;
+};
+
+const Row = ({ row }: { readonly row: RangeRow }) => {
+  const { say } = usePages();
+  const content = useSession((state) => state.content);
+  const name = useRowName();
+  return (
+    <li>
+      <b>{name(row)}</b> {formatWeeks(row.weeks)}.{' '}
+      {row.people !== null && say('back.people', { weeks: formatWeeks(row.people) })}
+      <ul className="plain small-print">
+        {row.arms.map((arm) => (
+          <li key={arm.study}>
+            {sourceName(content, arm.source)}: {arm.population}
+            {arm.n === null ? '' : `, ${say('back.n', { n: arm.n })}`}
+          </li>
+        ))}
+      </ul>
+    </li>
+  );
 };
 
 export const StageFold = () => {
   const { say } = usePages();
-  const stages = useStages();
-  if (stages.length === 0) return null;
+  const explanation = useSession((state) => state.explanation);
+  const stages = findingsOf(explanation, 'stageUsual');
+  const rows = rangeRows(explanation);
   return (
-    <Disclosure title={say('back.stages')}>
-      <StageList stages={stages} />
-    </Disclosure>
+    <>
+      {stages.length > 0 && (
+        <Disclosure title={say('back.stages')}>
+          <StageList stages={stages} />
+        </Disclosure>
+      )}
+      {rows.length > 0 && (
+        <Disclosure title={say('back.ranges')}>
+          <ul className="plain">
+            {rows.map((row) => (
+              <Row key={row.key} row={row} />
+            ))}
+          </ul>
+        </Disclosure>
+      )}
+    </>
   );
 };

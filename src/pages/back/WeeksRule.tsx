@@ -5,11 +5,12 @@
 import { scaleLinear } from 'd3-scale';
 import { usePages, useSession } from '../context';
 import type { FindingOf } from '../findings';
-import { wordKey } from '../words';
+import { type RangeRow, spanOf } from './range-rows';
+import { useRowName } from './use-row-name';
 
 interface Properties {
   readonly stages: readonly FindingOf<'stageUsual'>[];
-  readonly ranges: readonly FindingOf<'backRange'>[];
+  readonly rows: readonly RangeRow[];
 }
 
 const WIDTH = 360;
@@ -17,24 +18,24 @@ const ROW = 26;
 const TOP = 8;
 const TICK_EVERY = 4;
 
-const spanOf = (quantity: { readonly value: number; readonly lowHigh?: readonly [number, number] }) =>
-  quantity.lowHigh ?? ([quantity.value, quantity.value] as const);
-
-export const WeeksRule = ({ stages, ranges }: Properties) => {
+export const WeeksRule = ({ stages, rows }: Properties) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
-  const name = (id: string): string => {
+  const name = useRowName();
+  const stageName = (id: string): string => {
     const stage = content.stages.find((each) => each.id === id);
     return (reader === 'patient' ? stage?.plain : stage?.term) ?? id;
   };
   const timed = stages.filter((stage) => stage.message.args.weeks !== null);
-  const spans = timed.map((stage) => spanOf(stage.message.args.weeks ?? { value: 0 }));
-  const ends = [...spans, ...ranges.map((range) => spanOf(range.message.args.weeks))].map(([, high]) => high);
+  const spans = timed.map((stage) => spanOf(stage.message.args.weeks ?? { value: 0, unit: 'week' }));
+  const ends = [...spans, ...rows.flatMap((row) => [row.weeks, row.people ?? row.weeks].map(spanOf))].map(
+    ([, high]) => high,
+  );
   const last = Math.ceil((Math.max(...ends, TICK_EVERY) + 1) / TICK_EVERY) * TICK_EVERY;
   const x = scaleLinear([0, last], [8, WIDTH - 8]);
   const ruleY = TOP + timed.length * ROW + 10;
-  const height = ruleY + 34 + ranges.length * ROW;
+  const height = ruleY + 34 + rows.length * ROW;
   const weeks = Array.from({ length: last + 1 }, (_, week) => week);
   return (
     <figure className="weeks">
@@ -50,7 +51,7 @@ export const WeeksRule = ({ stages, ranges }: Properties) => {
               <path className="bracket" d={`M${x(from)} ${y + 5}V${y}H${right}${open ? 'h6' : 'v5'}`} />
               {open && <path className="bracket-open" d={`M${right} ${y}H${WIDTH - 4}`} />}
               <text x={anchorEnd ? right : x(from)} y={y - 4} textAnchor={anchorEnd ? 'end' : 'start'}>
-                {stage.message.args.number}. {name(stage.message.args.stage)}
+                {stage.message.args.number}. {stageName(stage.message.args.stage)}
               </text>
             </g>
           );
@@ -70,14 +71,17 @@ export const WeeksRule = ({ stages, ranges }: Properties) => {
               {week}
             </text>
           ))}
-        {ranges.map((range, index) => {
-          const [from, to] = spanOf(range.message.args.weeks);
+        {rows.map((row, index) => {
+          const [from, to] = spanOf(row.weeks);
+          const [first, latest] = spanOf(row.people ?? row.weeks);
           const y = ruleY + 34 + index * ROW;
+          const atEnd = x(first) > WIDTH * 0.45;
           return (
-            <g key={range.id}>
+            <g key={row.key}>
+              <path className="range-people" d={`M${x(first)} ${y}H${x(latest)}`} />
               <path className="range-bar" d={`M${x(from)} ${y}H${Math.max(x(to), x(from) + 3)}`} />
-              <text x={x(from)} y={y + 17}>
-                {say(`endpoint.${wordKey(range.message.args.endpoint)}`)}
+              <text x={atEnd ? x(latest) : x(first)} y={y + 17} textAnchor={atEnd ? 'end' : 'start'}>
+                {name(row)}
               </text>
             </g>
           );

@@ -53,7 +53,7 @@ export const WayIn = () => {
   const content = useSession((state) => state.content);
   const file = useSession((state) => state.file);
   const reader = useSession((state) => state.reader);
-  const [heard, setHeard] = useState<Heard>(() => heardFrom(file));
+  const [heard, setHeard] = useState<Heard>(() => (file.demo === undefined ? heardFrom(file) : 'told'));
   /** Choices answered with "not stated": they make no claim, so only this form remembers them. */
   const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
   const id = useId();

@@ -66,6 +66,7 @@ const Activity = () => {
           </option>
         ))}
       </select>
+      {chosen === undefined && current?.activityAssumed && <span>{say('whatIf.assumed')}</span>}
     </p>
   );
 };

@@ -5,9 +5,11 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { useId } from 'react';
+import type { Zone } from '../../anatomy/types';
 import type { Explanation } from '../../explain/types';
 import type { Station, StationTable } from '../../mechanics/types';
 import { usePages, useSession } from '../context';
+import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { ScrollBox } from '../parts/ScrollBox';
 
@@ -43,6 +45,15 @@ const spread = (values: readonly number[]): readonly [number, number] => {
   return high - low < 1e-9 ? [-1, 1] : [low, high];
 };
 
+/** The zone in which breaks of this class are published to lie, to hold the model's peak against. */
+const occursAt = (explanation: Explanation): Zone | null => {
+  const compared = findingsOf(explanation, 'beamAgrees')[0] ?? findingsOf(explanation, 'beamDisagrees')[0];
+  return explanation.zones.find((zone) => zone.region === compared?.message.args.occursRegion) ?? null;
+};
+
+/** Two figures are enough on an axis; zero has no sign. */
+const short = (value: number): string => value.toFixed(Math.abs(value) < 10 ? 1 : 0).replace(/^-(0(?:\.0)?)$/, '$1');
+
 interface StripProperties {
   readonly row: Row;
   readonly table: StationTable;
@@ -52,14 +63,22 @@ interface StripProperties {
 const Strip = ({ row, table, explanation }: StripProperties) => {
   const { say } = usePages();
   const hatch = useId();
+  const isStress = row.key === 'stress';
   const { stations } = table;
   const last = stations.at(-1)?.sMm ?? 1;
   const x = scaleLinear([0, last], [LEFT, WIDTH - 6]);
-  const [low, high] = spread(stations.flatMap((station) => row.lines.map((of) => of(station))));
+  const read = isStress ? stations.filter((station) => !station.outsideBeamTheory) : stations;
+  const [low, high] = spread(read.flatMap((station) => row.lines.map((of) => of(station))));
   const y = scaleLinear([low, high], [HEIGHT - 8, 8]);
   const outside = stations.filter((station) => station.outsideBeamTheory);
+  // Stress is not read outside beam theory, so its line stops there; forces hold everywhere.
+  const path = (of: Row['lines'][number]): string =>
+    line<Station>()
+      .defined((station) => !isStress || !station.outsideBeamTheory)
+      .x((station) => x(station.sMm))
+      .y((station) => y(of(station)))([...stations]) ?? '';
   const step = stations.length > 1 ? last / (stations.length - 1) : last;
-  const isStress = row.key === 'stress';
+  const occurs = occursAt(explanation);
   return (
     <>
       <p className="strip-title">
@@ -87,12 +106,7 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
           <path
             key={index === 0 ? 'first' : 'second'}
             className={index === 0 ? 'strip-line' : 'strip-line strip-line-second'}
-            d={
-              line<Station>(
-                (station) => x(station.sMm),
-                (station) => y(of(station)),
-              )([...stations]) ?? ''
-            }
+            d={path(of)}
           />
         ))}
         {explanation.breakAt !== null && (
@@ -100,15 +114,18 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
         )}
         {isStress && (
           <>
+            {occurs !== null && (
+              <path className="strip-occurs" d={`M${x(occurs.fromMm)} ${HEIGHT - 3}H${x(occurs.toMm)}`} />
+            )}
             <circle className="strip-peak" cx={x(table.peakTension.sMm)} cy={y(table.peakTension.mpa)} r="4" />
             <circle className="strip-peak" cx={x(table.peakCompression.sMm)} cy={y(table.peakCompression.mpa)} r="4" />
           </>
         )}
         <text x={LEFT - 6} y={y(high) + 5} textAnchor="end">
-          {high.toFixed(Math.abs(high) < 10 ? 1 : 0)}
+          {short(high)}
         </text>
         <text x={LEFT - 6} y={y(low) + 3} textAnchor="end">
-          {low.toFixed(Math.abs(low) < 10 ? 1 : 0)}
+          {short(low)}
         </text>
       </svg>
     </>
@@ -168,6 +185,7 @@ export const StationDiagram = () => {
       <ul className="legend legend-lines small-print">
         <li>{say('stations.key.peak')}</li>
         <li>{say('stations.key.break')}</li>
+        {occursAt(explanation) !== null && <li>{say('stations.key.occurs')}</li>}
         <li>{say('stations.key.zones')}</li>
         <li>{say('stations.key.second')}</li>
       </ul>
