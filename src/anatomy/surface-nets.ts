@@ -27,7 +27,7 @@ export const sampleGrid = (field: Field, box: Box, step: number): Grid => {
     for (let j0 = 0; j0 < ny; j0 += BLOCK)
       for (let i0 = 0; i0 < nx; i0 += BLOCK) {
         const middle = at(i0 + 2, j0 + 2, k0 + 2);
-        const far = Math.abs(middle) > 1.8 * step * 6;
+        const far = Math.abs(middle) > 1.8 * step * 5;
         for (let k = k0; k < Math.min(nz, k0 + BLOCK); k++)
           for (let j = j0; j < Math.min(ny, j0 + BLOCK); j++)
             for (let i = i0; i < Math.min(nx, i0 + BLOCK); i++)
@@ -79,8 +79,7 @@ export const surfaceNets = (grid: Grid): Mesh => {
   const { values, origin, step } = grid;
   const cellVertex = new Int32Array(nx * ny * nz).fill(-1);
   const positions: number[] = [];
-  const corner = (c: number): number => (c & 1) + nx * (((c >> 1) & 1) + ny * ((c >> 2) & 1));
-  const offsets = [0, 1, 2, 3, 4, 5, 6, 7].map(corner);
+  const offsets = [0, 1, 2, 3, 4, 5, 6, 7].map((c) => (c & 1) + nx * (((c >> 1) & 1) + ny * ((c >> 2) & 1)));
   for (let k = 0; k + 1 < nz; k++)
     for (let j = 0; j + 1 < ny; j++)
       for (let i = 0; i + 1 < nx; i++) {

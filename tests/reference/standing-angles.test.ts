@@ -2,7 +2,7 @@
 import { boneAxis, sliceMesh } from '../../src/anatomy';
 import { verticesOf } from '../../src/anatomy/mesh';
 import type { BoneId } from '../../src/ids';
-import { degrees, type Vec3 } from '../../src/units';
+import { add, degrees, length, scale, subtract, type Vec3 } from '../../src/units';
 import { against } from '../tools/against';
 import { modelFoot } from '../tools/model-foot';
 
@@ -13,18 +13,30 @@ const meshOf = (bone: BoneId) => {
   return mesh;
 };
 
-/** Direction of a shaft: from the middle of its section at 30 % of the bone to that at 70 %. */
+/** Centre of a closed outline, by length. */
+const middleOf = (loop: readonly Vec3[]): Vec3 => {
+  let sum: Vec3 = [0, 0, 0];
+  let round = 0;
+  for (const [i, p] of loop.entries()) {
+    const q = loop[(i + 1) % loop.length] ?? p;
+    const l = length(subtract(q, p));
+    round += l;
+    sum = add(sum, scale(add(p, q), l / 2));
+  }
+  return scale(sum, 1 / round);
+};
+
+/** Direction of a shaft: least squares through the middles of its sections from 20 to 80 % of the bone. */
 const shaft = (bone: BoneId): Vec3 => {
   const a = boneAxis(foot, bone);
-  const middle = (share: number): Vec3 => {
-    const s = share * a.lengthMm;
-    const at: Vec3 = [a.origin[0] + a.axis[0] * s, a.origin[1] + a.axis[1] * s, a.origin[2] + a.axis[2] * s];
-    const loop = sliceMesh(meshOf(bone), at, a.axis)[0] ?? [];
-    const mean = (k: 0 | 1 | 2): number => loop.reduce((sum, p) => sum + p[k], 0) / loop.length;
-    return [mean(0), mean(1), mean(2)];
-  };
-  const [p, q] = [middle(0.3), middle(0.7)];
-  return [q[0] - p[0], q[1] - p[1], q[2] - p[2]];
+  const shares = Array.from({ length: 25 }, (_, i) => 0.2 + 0.025 * i);
+  return shares.reduce<Vec3>(
+    (sum, share) => {
+      const [loop = []] = sliceMesh(meshOf(bone), add(a.origin, scale(a.axis, share * a.lengthMm)), a.axis);
+      return add(sum, scale(middleOf(loop), share - 0.5));
+    },
+    [0, 0, 0],
+  );
 };
 const declination = (d: Vec3): number => degrees(Math.atan2(-d[1], d[2]));
 const inwards = (d: Vec3): number => degrees(Math.atan2(d[0], d[2]));
