@@ -5,6 +5,7 @@ import { ZONED_BONE, zoneAtStation } from './context';
 import { evidenceOfFeeding, type FeedingRun, feedingFor } from './feeding';
 import type { Given } from './messages';
 import { tenth } from './place';
+import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
@@ -110,6 +111,7 @@ export const whyFindings = (s: Situation): readonly Finding[] => {
           depth: 'sentence',
           at: { kind: 'injury', injury: s.injury.value, part: 'heals' },
           shows: s.region === null ? [] : [{ kind: 'region', bone: ZONED_BONE, region: s.region.value }],
+          claims: [tagOf(s.injury)],
           whatIf: s.injury.whatIf,
         });
   return [...headline, ...feedingFindings(s)];

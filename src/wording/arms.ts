@@ -1,12 +1,12 @@
 /** Study arms as people read them: who, how many, what was counted, each number with its mark. */
 import type { Content } from '../content/schema';
 import type { ArmFigures, Comparison } from '../explain/messages';
-import type { Reader } from '../ids';
+import type { OptionId, Reader } from '../ids';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill, fillRuns, joined } from './fill';
+import { capitalRuns, fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
-import { formatQuantity } from './quantities';
+import { capital, formatQuantity, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
@@ -35,7 +35,7 @@ export const timeRuns = (arm: ArmFigures): readonly Run[] =>
         centre: arm.time.centre,
       });
 
-export const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Run[] => {
+const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Run[] => {
   const parts = [eventRuns(arm), timeRuns(arm)].filter((runs) => runs.length > 0);
   const figures = joined(parts.flatMap((runs, i) => (i === 0 ? runs : [{ text: ', ' }, ...runs])));
   return fillRuns(PARTS.armAsked, {
@@ -44,6 +44,51 @@ export const armRuns = (content: Content, arm: ArmFigures, reader: Reader): read
     population: arm.population,
     n: arm.n === null ? '' : fill(PARTS.people, { n: arm.n }),
   });
+};
+
+/** Rows of one treatment together, in short sentences: what was counted (once), then how long each step took. */
+const plainOption = (
+  content: Content,
+  option: OptionId,
+  rows: readonly ArmFigures[],
+  reader: Reader,
+): readonly Run[] => {
+  const events = new Map(rows.map((arm) => [JSON.stringify(arm.event), eventRuns(arm)] as const));
+  const counted = [...events.values()].filter((runs) => runs.length > 0);
+  const times = rows.flatMap((arm) =>
+    arm.time === null
+      ? []
+      : [
+          fillRuns(PARTS.plainTime, {
+            weeks: { text: formatWeeks({ value: arm.time.weeks.value, unit: 'week' }), mark: arm.mark },
+            endpoint: ENDPOINT_WORDS[arm.time.endpoint],
+          }),
+        ],
+  );
+  const facts = [...counted, ...times].map((runs) => joined([...capitalRuns(runs), { text: '.' }]));
+  if (facts.length === 0) return [];
+  return fillRuns(PARTS.plainArm, {
+    option: capital(namesFor(content, reader).option(option)),
+    facts: joined(facts.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs])),
+  });
+};
+
+/** Study: every row with its people as printed. Others: a treatment at a time. */
+export const armsRuns = (content: Content, arms: readonly ArmFigures[], reader: Reader): readonly Run[] => {
+  if (reader === 'study')
+    return joined(arms.flatMap((arm, i) => [{ text: i === 0 ? '' : '; ' }, ...armRuns(content, arm, reader)]));
+  const options = [...new Set(arms.map((arm) => arm.option))];
+  return joined(
+    options.flatMap((option, i) => [
+      { text: i === 0 ? '' : ' ' },
+      ...plainOption(
+        content,
+        option,
+        arms.filter((arm) => arm.option === option),
+        reader,
+      ),
+    ]),
+  );
 };
 
 const shareRuns = (arm: ArmFigures): readonly Run[] => {

@@ -1,10 +1,11 @@
 /** Texts of the content in a sentence: named by what they belong to, and conditional where they speak of this injury. */
 import type { Content } from '../content/schema';
-import type { TextAddress } from '../explain/messages';
+import type { MessageOf, TextAddress } from '../explain/messages';
 import { textAt } from '../explain/texts';
 import type { Explanation } from '../explain/types';
 import type { Reader } from '../ids';
 import { conditional } from './claims';
+import { TEXT_FRAMES } from './en/clauses';
 import { PARTS } from './en/messages';
 import { fill } from './fill';
 import { namesFor } from './names';
@@ -34,10 +35,13 @@ const titleOf = (content: Content, at: TextAddress, reader: Reader): string | nu
 export const contentRuns = (
   content: Content,
   explanation: Explanation,
-  at: TextAddress,
+  { at, as }: MessageOf<'contentText'>['args'],
   reader: Reader,
 ): readonly Run[] => {
   const text = textAt(content, at)?.tellings[reader] ?? '';
+  // How it broke is told as if it had been seen: only a confirmed claim lets it stand without a frame.
+  if (at.kind === 'mechanism' || at.kind === 'activity')
+    return [{ text: `${TEXT_FRAMES[as ?? 'usual'][reader]}${text}` }];
   if (at.kind === 'stageOpens' || at.kind === 'stageSendsBack') {
     const stage = namesFor(content, reader).stage(at.stage);
     return [{ text: fill(at.kind === 'stageOpens' ? PARTS.opens : PARTS.sendsBack, { stage, text }) }];

@@ -5,11 +5,11 @@ import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import type { Quantity } from '../units';
-import { armRuns, comparisonRuns, timeRuns } from './arms';
+import { armsRuns, comparisonRuns, timeRuns } from './arms';
 import { clauseOf, conditional, hedged } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
-import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
 import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
 import { feedingLine } from './feeding-line';
 import { capitalRuns, fill, fillRuns, joined, listRuns, type Value } from './fill';
@@ -41,6 +41,9 @@ const list = (items: readonly Value[]): readonly Run[] => listRuns(items, PARTS.
 
 const after = (runs: readonly Run[], end: string): readonly Run[] => joined([...runs, { text: end }]);
 
+/** Each once, in the order they come. */
+const joinedWords = (words: readonly string[]): readonly Run[] => list([...new Set(words)]);
+
 const startWord = (from: 'treatment' | 'injury'): string =>
   from === 'treatment' ? PARTS.startTreatment : PARTS.startInjury;
 
@@ -64,7 +67,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'contradiction', { subject: SUBJECT_WORDS[message.args.subject], values: all });
     }
     case 'contentText':
-      return contentRuns(content, explanation, message.args.at, reader);
+      return contentRuns(content, explanation, message.args, reader);
 
     case 'brokenHere': {
       const { claim, bone } = message.args;
@@ -203,8 +206,13 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'trialArms': {
       const { arms, design } = message.args;
       const source = arms[0] === undefined ? '' : sourceName(content, arms[0].source);
-      const told = joined(arms.flatMap((arm, i) => [{ text: i === 0 ? '' : '; ' }, ...armRuns(content, arm, reader)]));
-      return sentence(pen, 'trialArms', { source, design: DESIGN_WORDS[design], arms: told });
+      const people = joinedWords(arms.map((arm) => LEVEL_PEOPLE[arm.level]));
+      return sentence(pen, 'trialArms', {
+        source,
+        design: DESIGN_WORDS[design],
+        people,
+        arms: armsRuns(content, arms, reader),
+      });
     }
     case 'studiesDisagree':
       return sentence(pen, 'studiesDisagree', {

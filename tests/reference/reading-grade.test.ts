@@ -1,6 +1,6 @@
 /** Patient text of each demo, as a patient reads it, held to the reading grade that patient material should not pass. */
 import { expect, test } from 'vitest';
-import { QUESTION_IDS } from '../../src/ids';
+import { QUESTION_IDS, type QuestionId } from '../../src/ids';
 import { plainText, wordQuestion } from '../../src/wording';
 import { against } from '../tools/against';
 import { content, DEMOS, demoOnDefaultFoot, explained } from '../tools/explained';
@@ -14,12 +14,14 @@ const ADVICE = {
 /** Ours to keep, the grade at which adults read; the advice is 6. */
 const LIMIT = 8;
 
-const textOf = (name: (typeof DEMOS)[number]): string => {
+const textOf = (name: (typeof DEMOS)[number], questions: readonly QuestionId[] = QUESTION_IDS): string => {
   const explanation = explained(demoOnDefaultFoot(name));
-  return QUESTION_IDS.flatMap((id) => {
-    const { sentence, claims, more } = wordQuestion(content, explanation, id, 'patient');
-    return [sentence, ...claims, ...more].map(plainText);
-  }).join(' ');
+  return questions
+    .flatMap((id) => {
+      const { sentence, claims, more } = wordQuestion(content, explanation, id, 'patient');
+      return [sentence, ...claims, ...more].map(plainText);
+    })
+    .join(' ');
 };
 
 for (const name of DEMOS) {
@@ -30,6 +32,14 @@ for (const name of DEMOS) {
     return { expected: limit, got: grade <= LIMIT ? limit : `grade ${grade.toFixed(1)}` };
   });
 }
+
+/** One question read alone, where it is long enough to be graded. */
+test.each(DEMOS)('no long question of %s hides behind the easier ones', (name) => {
+  for (const id of QUESTION_IDS) {
+    const reading = readingOf(textOf(name, [id]));
+    if (reading.words >= 100) expect(reading.grade, id).toBeLessThanOrEqual(LIMIT);
+  }
+});
 
 test('a hard text would be caught', () => {
   const text = 'Metaphyseal-diaphyseal fractures demonstrate considerable predisposition towards nonunion. '.repeat(20);

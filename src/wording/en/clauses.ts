@@ -131,6 +131,28 @@ export const CONDITIONS = {
   },
 } as const satisfies Record<string, Tellings>;
 
+/** Opens a whole text of the content that tells how it broke. `usual`: nobody said so of this person. */
+export const TEXT_FRAMES = {
+  confirmed: { patient: '', broadcast: '', study: '' },
+  none: { patient: 'In general: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  usual: { patient: 'In general: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  reported: {
+    patient: 'If the report is right: ',
+    broadcast: 'If the reports are right: ',
+    study: 'Given the reported facts: ',
+  },
+  inferred: {
+    patient: 'If this is how it was: ',
+    broadcast: 'If this is how it was: ',
+    study: 'Given the inferred mechanism: ',
+  },
+  contradiction: {
+    patient: 'Reports disagree, so take this with care: ',
+    broadcast: 'Reports disagree, so with care: ',
+    study: 'Given facts that disagree: ',
+  },
+} as const satisfies Record<string, Tellings>;
+
 export const PIECES = {
   whatIf: 'What if: ',
   by: ' by {distance}',

@@ -52,6 +52,14 @@ export const LEVEL_WORDS = {
   professional: 'sport as a job',
 } as const;
 
+/** Who was studied, for those who need no more than that. */
+export const LEVEL_PEOPLE = {
+  everyday: 'ordinary adults',
+  recreational: 'people who do sport for fun',
+  competitive: 'people who compete in sport',
+  professional: 'people whose job is sport',
+} as const;
+
 /** What the time was counted to, set behind "took 8 to 15 weeks". */
 export const ENDPOINT_WORDS = {
   union: 'until the bone had grown together',

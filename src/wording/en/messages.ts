@@ -217,23 +217,23 @@ export const SENTENCES = {
     study: 'Class not known: no options listed.',
   },
   trialArms: {
-    patient: 'One study ({design}): {arms}.',
-    broadcast: 'One study ({design}): {arms}.',
+    patient: 'One study of {people} ({design}). {arms}',
+    broadcast: 'One study of {people} ({design}). {arms}',
     study: '{source} ({design}): {arms}.',
   },
   studiesDisagree: {
     patient:
-      'Studies disagree. In some, an operation healed more often ({apart}). In others there was no clear difference ({alike}). The people in them were not the same.',
+      'Studies disagree. In some, the two ways came out differently ({apart}). In others there was no clear difference ({alike}). The people in them were not the same.',
     broadcast:
-      'Studies disagree: in some an operation healed more often ({apart}), in others there was no clear difference ({alike}). The people studied were not the same.',
+      'Studies disagree: in some the two ways came out differently ({apart}), in others there was no clear difference ({alike}). The people studied were not the same.',
     study:
       'Differences between non-operative and operative arms. Apart: {apart}. Not apart: {alike}. Populations differ; cohorts carry selection.',
   },
 
   // When is it back?
   backRange: {
-    patient: 'in groups of other people it took {weeks} on average {endpoint}{people}',
-    broadcast: 'in groups of other people it took {weeks} on average, {endpoint}{people}',
+    patient: 'in groups of other people with the same treatment it took {weeks} on average {endpoint}{people}',
+    broadcast: 'in groups of other people with the same treatment it took {weeks} on average, {endpoint}{people}',
     study: '{option}, {endpoint}: study centres {weeks}{people} ({arms})',
   },
   backDepends: {
@@ -286,9 +286,11 @@ export const PARTS = {
   armTime: '{weeks} {endpoint} ({centre})',
   armEventCount: '{count} of {of} {what}',
   armEventPercent: '{percent} {what}',
+  plainArm: '{option}: {facts}',
+  plainTime: 'it took {weeks} {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
-  comparison: '{what} in {first} against {second} ({source})',
+  comparison: '{what} in {first} without an operation, in {second} with one ({source})',
   of: '{count} of {of}',
   whenWeeks: 'usually {weeks}',
   whenWeeksDates: 'usually {weeks} ({dates})',

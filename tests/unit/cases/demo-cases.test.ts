@@ -53,7 +53,7 @@ test('the dancer: a spiral of the shaft, treated without an operation', () => {
   const facts = factsOf(demo('dancer-spiral'));
   expect(facts.injury).toMatchObject({ value: 'mt5-spiral-shaft', status: 'confirmed' });
   expect(facts.direction).toMatchObject({ value: 'spiral' });
-  expect(facts.treatments.map(({ value }) => value.option)).toEqual(['boot']);
+  expect(facts.treatments.map(({ value }) => value.option)).toEqual(['wrap']);
 });
 
 describe('the hill runner', () => {

@@ -11,7 +11,17 @@ import {
   type RegionId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { caseOf, DEMOS, demoOnDefaultFoot, explained, findingNamed, findingsOf, REPORTED } from '../../tools/explained';
+import { plainText, wordFinding } from '../../../src/wording';
+import {
+  caseOf,
+  content,
+  DEMOS,
+  demoOnDefaultFoot,
+  explained,
+  findingNamed,
+  findingsOf,
+  REPORTED,
+} from '../../tools/explained';
 
 const zone = (n: 1 | 2 | 3) => ({ by: 'region', region: idOf<RegionId>(`mt5-zone-${n}`) }) as const;
 const injury = (id: string) => idOf<InjuryId>(id);
@@ -161,12 +171,22 @@ describe('how', () => {
   const against = (whatIf = {}) => findingNamed(explained(runner, whatIf), 'how.beamAgainstBreaks')?.message;
 
   it('compares the peak of the model with where these breaks are found; moving the peak turns the finding', () => {
-    expect(against()?.id).toBe('beamDisagrees');
-    expect(against({ beamHeldToShare: 0.2 })).toMatchObject({ id: 'beamAgrees', args: { peakRegion: 'mt5-zone-3' } });
+    const near = against({ beamHeldToShare: 0.2 });
+    const far = against({ beamHeldToShare: 0.5 });
+    expect(near).toMatchObject({ id: 'beamAgrees', args: { peakRegion: 'mt5-zone-3' } });
+    expect(far).toMatchObject({ id: 'beamDisagrees', args: { peakRegion: 'mt5-shaft' } });
+    const sentence = (beamHeldToShare: number): string => {
+      const explanation = explained(runner, { beamHeldToShare });
+      const finding = findingNamed(explanation, 'how.beamAgainstBreaks');
+      if (finding === undefined) throw new Error('no comparison of the peak');
+      return plainText(wordFinding(content, explanation, finding, 'patient'));
+    };
+    expect(sentence(0.2)).toContain('where breaks of this kind are found');
+    expect(sentence(0.5)).toContain('The two do not match');
   });
 
   it('says what a beam leaves out exactly when the two disagree', () => {
-    expect(findingNamed(explained(runner), 'how.beamLeavesOut')).toBeDefined();
+    expect(findingNamed(explained(runner, { beamHeldToShare: 0.5 }), 'how.beamLeavesOut')).toBeDefined();
     expect(findingNamed(explained(runner, { beamHeldToShare: 0.2 }), 'how.beamLeavesOut')).toBeUndefined();
   });
 

@@ -69,6 +69,19 @@ describe.each(CASES)('%s', (_, explanation) => {
   });
 });
 
+describe('how it broke, when that is only reported', () => {
+  it.each(READERS)('is told to %s under a condition', (reader) => {
+    for (const [, explanation] of CASES)
+      for (const finding of findingsOf(explanation, 'how')) {
+        if (finding.message.id !== 'contentText' || finding.message.args.at.kind !== 'mechanism') continue;
+        expect(finding.message.args.as).toBe('reported');
+        expect(plainText(wordFinding(content, explanation, finding, reader))).toMatch(
+          /^(If the reports? |Given the reported)/,
+        );
+      }
+  });
+});
+
 describe('the picture in words', () => {
   it('names the side as stated, and says so when it is not', () => {
     const [handball, , runner] = CASES.map(([, explanation]) => explanation);
