@@ -61,7 +61,7 @@ test('the built folder runs from any sub-path of a server that sends nothing but
   const server = await serve({ folder: fileURLToPath(new URL('../../dist', import.meta.url)), under: '/a/b-c/foot' });
   try {
     await page.goto(server.url);
-    await expect(page.locator('[data-stage][data-ready="true"]')).toBeVisible();
+    await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
   } finally {
     await server.close();
   }

@@ -3,8 +3,8 @@ import type { Tellings } from '../../content/schema';
 
 export const SENTENCES = {
   notStated: {
-    patient: 'Not stated: {subject}.',
-    broadcast: 'It has not been stated: {subject}.',
+    patient: 'Nobody has stated {subject}.',
+    broadcast: 'Nobody has stated {subject}.',
     study: 'Not stated: {subject}.',
   },
   contradiction: {
@@ -301,8 +301,8 @@ export const PARTS = {
   startTreatment: 'treatment',
   startInjury: 'day it began',
   titled: '{title}: {text}',
-  opens: 'Before the step after {stage}: {text}',
-  sendsBack: 'Step back from {stage} if: {text}',
+  opens: 'To move on from “{stage}”: {text}',
+  sendsBack: 'One step back from “{stage}” if: {text}',
   notSeen: '{text}',
   and: ' and ',
   weeks: '{low} to {high} weeks',
