@@ -54,22 +54,23 @@ const BreakSign = () => {
   );
 };
 
-/** Dots a swatch for each feeding state: the fewer ways in, the fewer dots; none is bare. */
-const DOTS: Readonly<Record<FeedingState, { readonly step: number; readonly radius: number } | null>> = {
-  asBefore: { step: 5, radius: 1.5 },
-  mainCut: { step: 7, radius: 1.35 },
-  borderOnly: { step: 10, radius: 1.2 },
+/** Dots as on the bone: one pitch, and radii that give the ink shares of the four feeding states. None is bare. */
+const DOT_PITCH = 5.6;
+const DOT_RADIUS: Readonly<Record<FeedingState, number | null>> = {
+  asBefore: 1.84,
+  mainCut: 1.41,
+  borderOnly: 0.95,
   none: null,
 };
 
 const Dots = ({ state }: { readonly state: FeedingState }) => {
-  const dots = DOTS[state];
+  const radius = DOT_RADIUS[state];
   const id = useId();
-  if (dots === null) return null;
+  if (radius === null) return null;
   return (
     <>
-      <pattern id={id} width={dots.step} height={dots.step} patternUnits="userSpaceOnUse" patternTransform="rotate(30)">
-        <circle className="dot" cx={dots.step / 2} cy={dots.step / 2} r={dots.radius} />
+      <pattern id={id} width={DOT_PITCH} height={DOT_PITCH} patternUnits="userSpaceOnUse" patternTransform="rotate(30)">
+        <circle className="dot" cx={DOT_PITCH / 2} cy={DOT_PITCH / 2} r={radius} />
       </pattern>
       <rect width={WIDTH} height={HEIGHT} fill={`url(#${id})`} />
     </>
@@ -88,6 +89,13 @@ const Feeding = () => {
           {say(`feeding.${state}`)}
         </li>
       ))}
+      <li>
+        <Swatch>
+          <Dots state="asBefore" />
+          <rect className="bare" x={WIDTH / 2 - 4} width={8} height={HEIGHT} />
+        </Swatch>
+        {say('legend.border')}
+      </li>
       <BreakSign />
     </ul>
   );

@@ -26,7 +26,7 @@ export const PICTURE_LINES = {
     'Bands from light to dark show stress along the bone. The darkest band lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
   noStress: 'No stress is drawn: no model applies, or how it happened is not known.',
   feeding:
-    'Dots show who feeds each part, the more dots the better fed: {parts}. A bare band marks the border between two supplies.',
+    'Dots show who feeds each part, the more dots the better fed: {parts}. A bare line marks the border of two supplies.',
   noFeeding: 'No blood supply is drawn: the bone is not known, or the content has none for it.',
   screw: 'A screw is drawn inside the bone, from its back end into the hollow.',
   noScrew: 'The bone is drawn as it is; the options are told beside the picture.',
