@@ -34,7 +34,7 @@ export const TELLING_PHRASES = {
   'handout.titleNoPart': 'Your foot',
   'handout.stages': 'The usual stages',
   'handout.opens': 'Before the next stage',
-  'handout.warnings': 'Get help at once if',
+  'handout.warnings': 'Warning signs',
   'handout.call': 'Who to call',
   'handout.callName': 'Name',
   'handout.callPhone': 'Telephone',
