@@ -9,7 +9,10 @@ import { demoCase } from './demos';
 import type { Feet } from './feet';
 import { StageGuard } from './StageGuard';
 
-const Stage = lazy(async () => ({ default: (await import('../stage')).Stage }));
+// Asked for at once, so that the figure's code arrives while the model file and the explanation are still on their way. A
+// failure is met where the figure is drawn; lazy asks again then.
+const early = import('../stage').catch(() => null);
+const Stage = lazy(async () => ({ default: ((await early) ?? (await import('../stage'))).Stage }));
 
 /** How long a short message stays, ms: about the time to read it twice. */
 const MESSAGE_MS = 6000;
