@@ -3,7 +3,7 @@
  * what is on it; side does not matter.
  */
 import { boneAxis, type Foot, regionsOf } from '../anatomy';
-import type { CaseFile, Claim } from '../cases';
+import { type CaseFile, type Claim, factsOf } from '../cases';
 import type { Content } from '../content';
 import type { BoneId } from '../ids';
 import { type CheckProblem, type CheckProblemCode, checkProblem } from './problems';
@@ -81,14 +81,31 @@ const checkPlace = (
   return [checkProblem('breakOutsideBone', `${where}.mm`, values)];
 };
 
+/** Nobody is treated or followed up before being hurt. A disputed day of injury is compared with nothing. */
+const checkDates = (file: CaseFile): CheckProblem[] => {
+  const facts = factsOf(file);
+  if (facts.injuryDate.state !== 'stated') return [];
+  const injured = facts.injuryDate.value;
+  const at = (id: Claim['id']): string => `claims[${file.claims.findIndex((claim) => claim.id === id)}].value.on`;
+  return [
+    ...facts.treatments.flatMap(({ id, value: { on } }) =>
+      on !== undefined && on < injured ? [checkProblem('treatedBeforeInjury', at(id), { id, found: on, injured })] : [],
+    ),
+    ...facts.followUps.flatMap(({ id, value: { on } }) =>
+      on < injured ? [checkProblem('seenBeforeInjury', at(id), { id, found: on, injured })] : [],
+    ),
+  ];
+};
+
 /** Empty when content and foot have everything that the case names. */
 export const checkCase = (file: CaseFile, content: Listed, foot: Foot): readonly CheckProblem[] => {
   const bones = bonesOf(file, content);
-  return file.claims.flatMap((claim, i) => {
+  const named = file.claims.flatMap((claim, i) => {
     if (claim.subject === 'place') return checkPlace(claim, `claims[${i}].value`, bones, foot);
-    const named = namedBy(claim, content);
-    if (!named || named.known.some((k) => k.id === named.found)) return [];
-    const values = { id: claim.id, found: named.found, known: named.known.map((k) => k.id).join(', ') };
-    return [checkProblem(named.code, `claims[${i}].${named.path}`, values)];
+    const record = namedBy(claim, content);
+    if (!record || record.known.some((k) => k.id === record.found)) return [];
+    const values = { id: claim.id, found: record.found, known: record.known.map((k) => k.id).join(', ') };
+    return [checkProblem(record.code, `claims[${i}].${record.path}`, values)];
   });
+  return [...named, ...checkDates(file)];
 };

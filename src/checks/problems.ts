@@ -29,6 +29,14 @@ export const CHECK_PROBLEM_WORDS = {
     what: 'Claim {id} puts the break in {found}, which is part of {regionBone}, but the case speaks of {bone}.',
     remedy: 'Correct the place or the bone.',
   },
+  treatedBeforeInjury: {
+    what: 'Claim {id} dates a treatment to {found}, before the injury on {injured}.',
+    remedy: 'Correct one of the two dates.',
+  },
+  seenBeforeInjury: {
+    what: 'Claim {id} dates a follow-up to {found}, before the injury on {injured}.',
+    remedy: 'Correct one of the two dates.',
+  },
   breakOutsideBone: {
     what: 'Claim {id} puts the break {mm} mm from the near end, but {bone} is {lengthMm} mm long in this foot.',
     remedy: 'Give a distance from 0 to {lengthMm} mm, measured from the end near the heel. Is it in another unit?',

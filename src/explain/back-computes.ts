@@ -75,11 +75,12 @@ export const backDates = compute(
     inputs: RangeInputs & { readonly given: Given; readonly start: IsoDate; readonly from: 'treatment' | 'injury' },
   ) => {
     const range = rangeFor(context, inputs);
-    // Centres alone would promise a day: the dates go as far as single people did, where that was printed.
-    const weeks = range?.people ?? range?.weeks;
-    if (weeks?.lowHigh === undefined) throw new RangeError('no study for these dates');
+    if (range?.weeks.lowHigh === undefined) throw new RangeError('no study for these dates');
     const { given, start, from, endpoint } = inputs;
-    const [first, last] = weeks.lowHigh;
+    // From the earliest average, not from the quickest person: nobody should count on that. As late as the slowest.
+    const [first, latestCentre] = range.weeks.lowHigh;
+    const last = Math.max(latestCentre, range.people?.lowHigh?.[1] ?? latestCentre);
+    const weeks = weeksRange(first, last);
     return message('backDates', {
       given,
       from,
@@ -124,6 +125,10 @@ export const stageUsual = compute('back.stage', ({ content }, inputs: StageInput
     dates: fromDate === null ? null : { from: fromDate, to: toDate },
   });
 });
+
+export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>
+  message('brokenAgain', inputs),
+);
 
 export const followUpWeek = compute(
   'back.followUp',

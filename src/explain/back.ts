@@ -8,6 +8,7 @@ import {
   backNoRange,
   backRange,
   backUnknown,
+  brokenAgain,
   followUpWeek,
   forecastMissed,
   type RangeInputs,
@@ -225,10 +226,21 @@ export const backFindings = (s: Situation): readonly Finding[] => {
       }),
     );
   } else {
+    const again = known.brokenAgain;
+    if (again !== null)
+      found.push(
+        find(context, 'back', {
+          id: 'brokenAgain',
+          depth: 'sentence',
+          compute: brokenAgain,
+          inputs: { claim: tagOf(again), on: again.value },
+          claims: [tagOf(again)],
+        }),
+      );
+    const usual =
+      known.option === null ? dependsFindings(s, injury.value) : rangeFindings(s, injury.value, known.option.value);
     found.push(
-      ...(known.option === null
-        ? dependsFindings(s, injury.value)
-        : rangeFindings(s, injury.value, known.option.value)),
+      ...(again === null ? usual : usual.map((f) => (f.depth === 'sentence' ? { ...f, depth: 'more' as const } : f))),
     );
   }
   found.push(

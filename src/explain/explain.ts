@@ -11,16 +11,11 @@ import { ZONED_BONE, zonesOn } from './context';
 import { feedingFor } from './feeding';
 import { beamRunOf, howFindings } from './how';
 import { optionsFindings } from './options';
+import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
 import { EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
-
-const sideOf = (facts: Facts): Explanation['side'] => {
-  const { side } = facts;
-  if (side.state === 'stated') return { state: 'stated', side: side.value, status: side.status };
-  return { state: side.state };
-};
 
 const stationsOf = (s: Situation): Explanation['stations'] => {
   const run = beamRunOf(s);
@@ -36,7 +31,7 @@ export const explain = (content: Content, facts: Facts, whatIf: WhatIf, foot?: F
     caseId: facts.caseId,
     demo: facts.demo,
     whatIf,
-    side: sideOf(facts),
+    side: drawnSide(facts),
     foot: s.parameters,
     bone,
     breakAt: s.breakAt,

@@ -116,6 +116,7 @@ export interface Messages {
   brokenHere: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
   boneHurt: { readonly claim: ClaimTag; readonly bone: BoneId };
   nothingLocated: Record<string, never>;
+  boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
   classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
   placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };
@@ -222,6 +223,7 @@ export interface Messages {
   };
   backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
   backUnknown: Record<string, never>;
+  brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };
   backDates: {
     readonly given: Given;
     readonly from: 'treatment' | 'injury';

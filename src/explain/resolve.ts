@@ -39,6 +39,10 @@ export interface Resolved {
   readonly activity: Known<ActivityId> | null;
   readonly option: Known<OptionId> | null;
   readonly start: (Known<IsoDate> & { readonly from: 'treatment' | 'injury' }) | null;
+  /** A break anew since the treatment in force began: weeks counted before it no longer hold, and `start` is null. */
+  readonly brokenAgain: Known<IsoDate> | null;
+  /** Claims that name one bone and a part or class of another: no bone is known then. */
+  readonly clash: { readonly stated: BoneId; readonly implied: BoneId; readonly claims: readonly ClaimTag[] } | null;
 }
 
 type Treatment = Extract<Claim, { subject: 'treatment' }>;
@@ -47,6 +51,15 @@ const knownStatus = (claim: Claim): KnownStatus | null => (claim.status === 'rul
 /** The treatment in force: the last one that is not ruled out. */
 export const currentTreatment = (facts: Facts): Treatment | null =>
   facts.treatments.filter((t) => t.status !== 'ruledOut').at(-1) ?? null;
+
+const brokenAgainIn = (facts: Facts): Resolved['brokenAgain'] => {
+  const last = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1);
+  const status = last === undefined ? null : knownStatus(last);
+  if (last === undefined || status === null) return null;
+  const treated = currentTreatment(facts)?.value.on;
+  if (treated !== undefined && treated > last.value.on) return null;
+  return { value: last.value.on, status, claims: [last.id], whatIf: false };
+};
 
 const startOf = (facts: Facts): Resolved['start'] => {
   const treatment = currentTreatment(facts);
@@ -58,11 +71,8 @@ const startOf = (facts: Facts): Resolved['start'] => {
   return injury === null ? null : { ...injury, from: 'injury' };
 };
 
-/** The bone is named by itself, by a class, or by a named part of it. A distance along an unnamed bone names none. */
-const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
-  if (facts.bone.state === 'contradiction') return null;
-  const stated = knownOf<'bone'>(facts.bone);
-  if (stated !== null) return stated;
+/** The bone that a place or a class lies on, whichever is stated. */
+const impliedBone = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
   if (place !== null && place.value.by === 'region') {
     const { region } = place.value;
     const record = content.regions.find((r) => r.id === region);
@@ -71,6 +81,14 @@ const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): K
   const injury = knownOf(facts.injury);
   const record = injury === null ? undefined : content.injuries.find((i) => i.id === injury.value);
   return injury === null || record === undefined ? null : { ...injury, value: record.bone };
+};
+
+/** The bone is named by itself, by a class, or by a named part of it. A distance along an unnamed bone names none. */
+const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
+  if (facts.bone.state === 'contradiction') return null;
+  const stated = knownOf<'bone'>(facts.bone);
+  if (stated !== null) return stated;
+  return impliedBone(content, facts, place);
 };
 
 /** The place is stated, or it is the home of the stated class. Two places that disagree are no place. */
@@ -88,9 +106,18 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   const place = placeFrom(content, facts, whatIf);
   const treatment = currentTreatment(facts);
   const treatmentStatus = treatment === null ? null : knownStatus(treatment);
+  const stated = knownOf(facts.bone);
+  const implied = impliedBone(content, facts, place);
+  const clash =
+    stated !== null && implied !== null && stated.value !== implied.value
+      ? { stated: stated.value, implied: implied.value, claims: [tagOf(stated), tagOf(implied)] }
+      : null;
+  const brokenAgain = brokenAgainIn(facts);
   return {
-    place,
-    bone: boneFrom(content, facts, place),
+    clash,
+    brokenAgain,
+    place: clash === null ? place : null,
+    bone: clash === null ? boneFrom(content, facts, place) : null,
     mechanism: knownOf(facts.mechanism),
     level: knownOf(facts.level),
     massKg: whatIf.massKg !== undefined ? override(whatIf.massKg) : knownOf(facts.massKg),
@@ -99,7 +126,7 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
       treatment === null || treatmentStatus === null
         ? null
         : { value: treatment.value.option, status: treatmentStatus, claims: [treatment.id], whatIf: false },
-    start: startOf(facts),
+    start: brokenAgain === null ? startOf(facts) : null,
   };
 };
 

@@ -48,7 +48,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
   const claims = [...new Set([...(bone?.claims ?? []), ...(place?.claims ?? [])])];
   const whatIfPlace = place?.whatIf ?? false;
   const region: Known<RegionId> | null = at === null ? null : { value: at.region, status, claims, whatIf: whatIfPlace };
-  const injury = injuryFrom(content, facts, region, known.mechanism?.value ?? null);
+  const injury = known.clash === null ? injuryFrom(content, facts, region, known.mechanism?.value ?? null) : null;
   const breakTag: ClaimTag = { status, claims };
   const fixed = whatIfPlace ? null : at === null ? null : breakTag;
   return {
@@ -76,7 +76,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
     injuryRecord: injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null),
     classesRuledOut: facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : [])),
     given:
-      facts.injury.state === 'contradiction' || facts.place.state === 'contradiction'
+      facts.injury.state === 'contradiction' || facts.place.state === 'contradiction' || known.clash !== null
         ? 'contradiction'
         : givenOf(
             fixed,

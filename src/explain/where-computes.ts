@@ -20,6 +20,10 @@ export const brokenHere = compute(
 export const boneHurt = compute('where.boneHurt', (_, inputs: { readonly claim: ClaimTag; readonly bone: BoneId }) =>
   message('boneHurt', inputs),
 );
+export const boneClash = compute(
+  'where.boneClash',
+  (_, inputs: { readonly stated: BoneId; readonly implied: BoneId }) => message('boneClash', inputs),
+);
 export const nothingLocated = compute('where.nothing', () => message('nothingLocated', {}));
 export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
 

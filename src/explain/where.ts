@@ -4,11 +4,13 @@ import { find, givenOf } from './build';
 import { factFindings } from './claims';
 import { ZONED_BONE } from './context';
 import { type Known, tagOf } from './resolve';
+import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding } from './types';
 import {
   attachedHere,
+  boneClash,
   boneHurt,
   breakDrawn,
   brokenHere,
@@ -30,7 +32,19 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
   const place = s.known.place;
   const region = s.region;
 
-  if (bone === null) {
+  const { clash } = s.known;
+  if (clash !== null) {
+    found.push(
+      find(context, 'where', {
+        id: 'headline',
+        depth: 'sentence',
+        compute: boneClash,
+        inputs: { stated: clash.stated, implied: clash.implied },
+        claims: clash.claims,
+        unsure: 'contradiction',
+      }),
+    );
+  } else if (bone === null) {
     const disagree = [facts.bone, facts.place, facts.injury].some((fact) => fact.state === 'contradiction');
     const because = disagree ? 'contradiction' : 'notStated';
     found.push(
@@ -74,7 +88,7 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
   }
 
   found.push(...factFindings(context, 'where', 'side', facts, { unstatedDepth: 'claim' }));
-  if (facts.side.state !== 'stated')
+  if (drawnSide(facts).state !== 'stated')
     found.push(
       find(context, 'where', {
         id: 'sideDefault',
@@ -84,7 +98,8 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         unsure: 'notStated',
       }),
     );
-  if (facts.bone.state === 'contradiction') found.push(...factFindings(context, 'where', 'bone', facts));
+  if (facts.bone.state === 'contradiction' || clash !== null)
+    found.push(...factFindings(context, 'where', 'bone', facts));
   const told = place !== null && !place.whatIf && region !== null;
   found.push(
     ...factFindings(context, 'where', 'place', facts, {

@@ -9,7 +9,7 @@ const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', y
 export const formatDate = (date: IsoDate): string => DATE.format(new Date(`${date}T00:00:00Z`));
 
 /** At most one decimal, none when it says nothing; never a trailing zero. */
-const short = (value: number): string => String(Math.round(value * 10) / 10);
+export const formatNumber = (value: number): string => String(Math.round(value * 10) / 10);
 
 const UNIT_WORDS: Readonly<Record<Quantity['unit'], string>> = {
   mm: ' mm',
@@ -28,7 +28,7 @@ const UNIT_WORDS: Readonly<Record<Quantity['unit'], string>> = {
   second: ' s',
 };
 
-const inUnit = (value: number, unit: Quantity['unit']): string => short(unit === 'share' ? value * 100 : value);
+const inUnit = (value: number, unit: Quantity['unit']): string => formatNumber(unit === 'share' ? value * 100 : value);
 
 /** 7.5 weeks; 72 MPa (30 to 140). */
 export const formatQuantity = (quantity: Quantity): string => {
@@ -42,8 +42,8 @@ export const formatQuantity = (quantity: Quantity): string => {
 export const formatWeeks = (weeks: Quantity): string => {
   const [low, high] = weeks.lowHigh ?? [weeks.value, weeks.value];
   return low === high
-    ? fill(PARTS.about, { value: short(low) })
-    : fill(PARTS.weeks, { low: short(low), high: short(high) });
+    ? fill(PARTS.about, { value: formatNumber(low) })
+    : fill(PARTS.weeks, { low: formatNumber(low), high: formatNumber(high) });
 };
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -14,7 +14,7 @@ import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
 import { feedingLine } from './feeding-line';
 import { capitalRuns, fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { namesFor } from './names';
-import { formatDate, formatQuantity, formatWeeks } from './quantities';
+import { formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run, Sentence } from './types';
 
@@ -47,6 +47,11 @@ const joinedWords = (words: readonly string[]): readonly Run[] => list([...new S
 const startWord = (from: 'treatment' | 'injury'): string =>
   from === 'treatment' ? PARTS.startTreatment : PARTS.startInjury;
 
+const peopleRuns = (pen: Pen, people: Quantity): readonly Run[] => {
+  const [low, high] = people.lowHigh ?? [people.value, people.value];
+  return fillRuns(PARTS.singlePeople, { low: pen.number(formatNumber(low)), high: pen.number(formatNumber(high)) });
+};
+
 const quantity = (pen: Pen, value: Quantity): Run => pen.number(formatQuantity(value));
 
 const runsFor = (pen: Pen, message: Message): readonly Run[] => {
@@ -71,9 +76,10 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
 
     case 'brokenHere': {
       const { claim, bone } = message.args;
-      const key = explanation.injury === null ? 'brokenHere.hurt' : 'brokenHere.broken';
+      const cracked = explanation.breakAt?.direction === 'incomplete';
+      const key = explanation.injury === null ? 'hurt' : cracked ? 'cracked' : 'broken';
       return hedged(
-        clause(pen, key, { bone: names.bone(bone), region: region(message.args.region) }),
+        clause(pen, `brokenHere.${key}`, { bone: names.bone(bone), region: region(message.args.region) }),
         claim.status,
         reader,
       );
@@ -93,6 +99,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'backUnknown':
     case 'backNoRange':
       return sentence(pen, message.id);
+    case 'boneClash':
+      return sentence(pen, 'boneClash', {
+        stated: names.bone(message.args.stated),
+        implied: names.bone(message.args.implied),
+      });
     case 'classFits': {
       const { claim, injury } = message.args;
       const values = { injury: names.injury(injury), region: region(message.args.region) };
@@ -220,13 +231,19 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         alike: list(message.args.alike.map((c) => comparisonRuns(content, c))),
       });
 
+    case 'brokenAgain':
+      return hedged(
+        clause(pen, 'brokenAgain', { date: formatDate(message.args.on) }),
+        message.args.claim.status,
+        reader,
+      );
     case 'backRange': {
       const { given, option, endpoint, weeks, people, arms } = message.args;
       const values = {
         option: names.option(option),
         endpoint: ENDPOINT_WORDS[endpoint],
         weeks: pen.number(formatWeeks(weeks)),
-        people: people === null ? '' : fillRuns(PARTS.singlePeople, { weeks: pen.number(formatWeeks(people)) }),
+        people: people === null ? '' : peopleRuns(pen, people),
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
       return after(conditional(clause(pen, 'backRange', values), given, reader), '.');

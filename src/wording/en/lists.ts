@@ -179,6 +179,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'options.trial': 'Arms of one study, as printed.',
   'options.disagree':
     'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
+  'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
+  'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
   'back.unknown': 'The case states no class and no place.',
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
   'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',

@@ -19,6 +19,11 @@ export const SENTENCES = {
     broadcast: 'the {bone} is broken in {region}',
     study: 'the {bone} is fractured in {region}',
   },
+  'brokenHere.cracked': {
+    patient: 'the {bone} is cracked in {region}',
+    broadcast: 'the {bone} is cracked in {region}',
+    study: 'the {bone} has an incomplete fracture in {region}',
+  },
   'brokenHere.hurt': {
     patient: 'the {bone} is hurt in {region}',
     broadcast: 'the {bone} is hurt in {region}',
@@ -33,6 +38,11 @@ export const SENTENCES = {
     patient: 'Where it is has not been stated yet.',
     broadcast: 'Where it is has not been stated.',
     study: 'Bone and location have not been stated.',
+  },
+  boneClash: {
+    patient: 'What is stated does not fit together. One says the {stated}, another the {implied}.',
+    broadcast: 'What is stated does not fit together: one says the {stated}, another the {implied}.',
+    study: 'Claims disagree on the bone: {stated} is stated, {implied} follows from the stated part or class.',
   },
   classFits: {
     patient: 'it is {injury}',
@@ -241,6 +251,11 @@ export const SENTENCES = {
     broadcast: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
     study: 'Depends on the treatment ({endpoint}): {ranges}.',
   },
+  brokenAgain: {
+    patient: 'the bone broke again on {date}, so the weeks counted before no longer hold',
+    broadcast: 'the bone broke again on {date}, so the weeks counted before no longer hold',
+    study: 'refracture on {date}: weeks counted from the earlier start no longer apply',
+  },
   backNoRange: {
     patient: 'No study we could use gives a time for this. Ask the person treating you.',
     broadcast: 'No study we could use gives a time for this.',
@@ -252,9 +267,11 @@ export const SENTENCES = {
     study: 'Class not known: no range.',
   },
   backDates: {
-    patient: 'counted from the {start}, that is {earliest} to {latest}, {endpoint}. It is a range, not a promise',
-    broadcast: 'counted from the {start}, that is {earliest} to {latest}, {endpoint}, a range and not a date',
-    study: '{weeks} from {startDate} ({start}): {earliest} to {latest}, {endpoint}',
+    patient:
+      'counted from the {start}, that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
+    broadcast:
+      'counted from the {start}, that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
+    study: '{weeks} from {startDate} ({start}), earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
     patient: 'Step {number} of {of}, {stage}: {when}.',
@@ -306,7 +323,7 @@ export const PARTS = {
   notSeen: '{text}',
   and: ' and ',
   weeks: '{low} to {high} weeks',
-  singlePeople: '; single people took {weeks}',
+  singlePeople: '; the quickest took {low}, the slowest {high} weeks',
   behindBreak: '{region}, behind the break',
   aheadOfBreak: '{region}, ahead of the break',
   elsewhere: 'everywhere else: {state}',
