@@ -3,7 +3,7 @@ import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId } from '../ids';
 import { questionTitle } from '../wording';
-import { demoLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
+import { demoLineOf, loadStatusLineOf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { TELLING_PHRASES as P } from './phrases';
 import { sourcesLine } from './sources-line';
 import { STILL_SOURCE_LETTERS } from './still-layout';
@@ -29,7 +29,11 @@ export const stillOf = (content: Content, explanation: Explanation, question: Qu
   question,
   title: questionTitle(content, question),
   sideLine: sideLineOf(explanation),
-  statusLine: [statusLineOf(explanation), whatIfLineOf(explanation), demoLineOf(explanation)]
+  statusLine: [
+    question === 'how' ? loadStatusLineOf(explanation) : statusLineOf(explanation),
+    whatIfLineOf(explanation),
+    demoLineOf(explanation),
+  ]
     .filter((line) => line !== null)
     .join('. '),
   sourceLine: sourcesLine(content, [...new Set(restsOn(explanation, question))], STILL_SOURCE_LETTERS),

@@ -15,6 +15,8 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'notStated',
   'contradiction',
   'nothingLocated',
+  'boneClash',
+  'placeAgainstClass',
   'howUnknown',
   'whyUnknown',
   'optionsUnknown',
@@ -29,4 +31,7 @@ export const saysUnknown = (finding: Finding): boolean =>
 export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'sideDefault' &&
   message.id !== 'stageUsual' &&
+  message.id !== 'modelApplies' &&
+  message.id !== 'modelMissing' &&
+  !(message.id === 'contentText' && ['factor', 'optionBurden', 'activity'].includes(message.args.at.kind)) &&
   !(message.id === 'contentText' && message.args.at.kind.startsWith('stage'));

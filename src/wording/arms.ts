@@ -69,6 +69,7 @@ const plainOption = (
   if (facts.length === 0) return [];
   return fillRuns(PARTS.plainArm, {
     option: capital(namesFor(content, reader).option(option)),
+    who: fill(PARTS.who, { who: [...new Set(rows.map((arm) => arm.population))].join('; ') }),
     facts: joined(facts.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs])),
   });
 };

@@ -77,7 +77,7 @@ export const clauseOf = (content: Content, of: ClaimValue, reader: Reader): read
 export const wordValue = (content: Content, of: ClaimValue, reader: Reader): string =>
   plainText({ runs: clauseOf(content, of, reader) });
 
-export const hedged = (clause: readonly Run[], status: ClaimStatus, reader: Reader): readonly Run[] =>
+export const hedged = (clause: readonly Run[], status: ClaimStatus | 'supposed', reader: Reader): readonly Run[] =>
   capitalRuns(fillRuns(HEDGES[status][reader], { clause }));
 
 /** A clause that follows from facts of the case, opened by a condition unless they are confirmed. */

@@ -1,4 +1,5 @@
 /** One finding in one reader's words. The hedge, the condition and the "what if" are put on here, for every message alike. */
+import type { ClaimStatus } from '../cases/schema';
 import type { Content, Mark, Tellings } from '../content/schema';
 import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
@@ -6,7 +7,7 @@ import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
-import { clauseOf, conditional, hedged } from './claims';
+import { clauseOf, conditional, hedged as hedgedAs } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
 import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
@@ -29,6 +30,7 @@ interface Pen {
   readonly explanation: Explanation;
   readonly reader: Reader;
   readonly number: (text: string) => Run;
+  readonly whatIf: boolean;
 }
 
 const sentence = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>> = {}): readonly Run[] =>
@@ -56,6 +58,8 @@ const quantity = (pen: Pen, value: Quantity): Run => pen.number(formatQuantity(v
 
 const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const { content, explanation, reader } = pen;
+  const hedged = (told: readonly Run[], status: ClaimStatus, to: Reader): readonly Run[] =>
+    hedgedAs(told, pen.whatIf ? 'supposed' : status, to);
   const names = namesFor(content, reader);
   const region = (id: Parameters<typeof names.region>[0] | null): string =>
     id === null ? PARTS.nothing : names.region(id);
@@ -264,8 +268,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         start: startWord(from),
         startDate: formatDate(start),
         weeks: formatWeeks(weeks),
-        earliest: pen.number(formatDate(earliest)),
-        latest: pen.number(formatDate(latest)),
+        earliest: formatDate(earliest),
+        latest: formatDate(latest),
         endpoint: ENDPOINT_WORDS[endpoint],
       };
       return after(conditional(clause(pen, 'backDates', values), given, reader), '.');
@@ -304,6 +308,10 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   }
 };
 
+/** A what-if supposes; it neither reports nor infers, and so takes no hedge and no condition of the case. */
+const supposed = (message: Message): Message =>
+  'given' in message.args ? ({ ...message, args: { ...message.args, given: 'none' } } as Message) : message;
+
 const stampOf = (message: Message): Sentence['stamp'] => {
   if (message.id === 'contradiction') return 'contradiction';
   return 'claim' in message.args ? message.args.claim.status : null;
@@ -312,11 +320,12 @@ const stampOf = (message: Message): Sentence['stamp'] => {
 export const wordFinding = (content: Content, explanation: Explanation, finding: Finding, reader: Reader): Sentence => {
   const mark = weakestMark(finding);
   const number = (text: string): Run => (mark === null ? { text } : { text, mark });
-  const runs = runsFor({ content, explanation, reader, number }, finding.message);
+  const message = finding.whatIf ? supposed(finding.message) : finding.message;
+  const runs = runsFor({ content, explanation, reader, number, whatIf: finding.whatIf }, message);
   return {
     finding: finding.id,
     runs: finding.whatIf ? joined([{ text: PIECES.whatIf }, ...runs]) : runs,
-    stamp: stampOf(finding.message),
+    stamp: finding.whatIf ? null : stampOf(finding.message),
     whatIf: finding.whatIf,
   };
 };

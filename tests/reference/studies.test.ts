@@ -37,16 +37,12 @@ const PRINTED: readonly Printed[] = [
   {
     id: 'marecek-2016',
     source: 'Marecek et al. 2016, J Foot Ankle Surg',
-    percent: 4,
-    percentTolerance: 0.5,
     weeks: 8.0,
     sdWeeks: 2.6,
   },
   {
     id: 'egol-2007-shoe',
     source: 'Egol et al., prospective outcome study of avulsion fractures',
-    percent: 85.7,
-    percentTolerance: 0.05,
     days: 22,
   },
   { id: 'functional-2017-sport', source: 'BMC Musculoskelet Disord 2017, s12891-017-1893-6', days: 53 },

@@ -23,7 +23,7 @@ export const PICTURE_LINES = {
   break: 'A zigzag line marks the break in {region}; the place is {status}.',
   breakWhatIf: 'A dashed zigzag line marks a break in {region}, as a what-if.',
   stress:
-    'Bands from light to dark show stress along the bone. The darkest band lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+    'Bands in six steps show stress along the bone. The highest step lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
   noStress: 'No stress is drawn: no model applies, or how it happened is not known.',
   feeding:
     'Dots show who feeds each part, the more dots the better fed: {parts}. A bare line marks the border of two supplies.',

@@ -105,6 +105,7 @@ export const HEDGES = {
     broadcast: 'Nobody has confirmed it, but it follows that {clause}.',
     study: 'Inferred, not observed: {clause}.',
   },
+  supposed: { patient: '{clause}.', broadcast: '{clause}.', study: '{clause}.' },
   ruledOut: {
     patient: 'It has been ruled out that {clause}.',
     broadcast: 'It has been ruled out that {clause}.',

@@ -242,8 +242,8 @@ export const SENTENCES = {
 
   // When is it back?
   backRange: {
-    patient: 'in groups of other people with the same treatment it took {weeks} on average {endpoint}{people}',
-    broadcast: 'in groups of other people with the same treatment it took {weeks} on average, {endpoint}{people}',
+    patient: 'in groups of other people it took {weeks} on average {endpoint}{people}',
+    broadcast: 'in groups of other people it took {weeks} on average, {endpoint}{people}',
     study: '{option}, {endpoint}: study centres {weeks}{people} ({arms})',
   },
   backDepends: {
@@ -303,10 +303,11 @@ export const PARTS = {
   armTime: '{weeks} {endpoint} ({centre})',
   armEventCount: '{count} of {of} {what}',
   armEventPercent: '{percent} {what}',
-  plainArm: '{option}: {facts}',
+  plainArm: '{option}{who}: {facts}',
   plainTime: 'it took {weeks} {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
+  who: ' ({who})',
   comparison: '{what} in {first} without an operation, in {second} with one ({source})',
   of: '{count} of {of}',
   whenWeeks: 'usually {weeks}',

@@ -132,7 +132,7 @@ describe('where', () => {
   });
 
   it('handles two sides as a contradiction and draws a right foot by default', () => {
-    const explanation = explained(caseOf(['side', 'left'], ['side', 'right', REPORTED]));
+    const explanation = explained(caseOf(['side', 'left', REPORTED], ['side', 'right', REPORTED]));
     expect(explanation.side).toEqual({ state: 'contradiction' });
     expect(findingNamed(explanation, 'where.sideDefault')).toBeDefined();
   });
