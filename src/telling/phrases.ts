@@ -10,7 +10,7 @@ export const TELLING_PHRASES = {
   'side.contradiction': 'Reports disagree on the side: drawn as a right foot',
   'side.withStatus': '{side} ({status})',
   'status.break': 'Place of the injury: {status}',
-  'status.both': 'Place: {place}. How it happened: {cause}',
+  'status.both': 'Place: {place}. Cause: {cause}',
   'status.none': 'Place of the injury: not known',
   demo: 'Invented example, no real person',
   whatIf: 'What if: this is not what is known of the case',
