@@ -71,7 +71,8 @@ const targetFolder = (path: string, specifier: string): string | null => {
 const IMPURE: readonly (readonly [RegExp, string])[] = [
   [/\bMath\.random\b/, 'Math.random'],
   [/\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.now\b/, 'a clock'],
-  [/\b(document|window|localStorage|navigator)\s*[.[]/, 'the DOM'],
+  [/\b(document|window|localStorage|navigator|globalThis)\s*[.[]/, 'the DOM'],
+  [/\bfetch\s*\(|\bcrypto\s*\./, 'the platform'],
 ];
 
 /** What one file of src does that its layer may not. */
@@ -85,7 +86,7 @@ export const breachesIn = (path: string, text: string): Breach[] => {
     if (specifier.startsWith('.')) {
       const target = targetFolder(path, specifier);
       if (target && target !== folder && !allowed.includes(target)) breaches.push({ path, what: `imports ${target}` });
-    } else if (PURE.includes(folder) && /^(react|react-dom|@react-three|node:|idb|zustand)/.test(specifier)) {
+    } else if (PURE.includes(folder) && /^(react|react-dom|three$|node:|idb|zustand)/.test(specifier)) {
       breaches.push({ path, what: `imports ${specifier}` });
     }
   }
