@@ -21,23 +21,24 @@ const subscribe = (listener: () => void) => {
 };
 
 export const useAddress = (session: Session) => {
-  const hash = useSyncExternalStore(subscribe, () => location.hash);
-  const { question, reader } = useSyncExternalStore(session.subscribe, session.getState);
-  // An example is opened once by its address and then is a case like any other: a reload must not throw away what was done.
-  const address: Address = { ...readAddress(hash), question, reader, demo: null };
-
-  // The address changed by hand, by a link or by going back: the session follows.
+  // The address changed by hand, by a link or by going back: the session follows. Stands first, so that it hears of the change
+  // before the page is drawn again from the old question and the address is put back.
   useEffect(() => {
     const follow = () => {
       const state = session.getState();
-      const asked = readAddress(location.hash, { ...address, question: state.question, reader: state.reader });
+      const asked = readAddress(location.hash, { ...readAddress(''), question: state.question, reader: state.reader });
       if (asked.demo !== null) session.commands.openCase(demoCase(asked.demo));
       if (asked.question !== state.question) session.commands.ask(asked.question);
       if (asked.reader !== state.reader) session.commands.setReader(asked.reader);
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
-  });
+  }, [session]);
+
+  const hash = useSyncExternalStore(subscribe, () => location.hash);
+  const { question, reader } = useSyncExternalStore(session.subscribe, session.getState);
+  // An example is opened once by its address and then is a case like any other: a reload must not throw away what was done.
+  const address: Address = { ...readAddress(hash), question, reader, demo: null };
 
   // The session changed: the address follows without a step to go back to.
   const written = writeAddress(address);

@@ -24,6 +24,8 @@ export const FIGURE_PX = { width: 680, height: 300 } as const;
 const WHOLE_WIDTH = 262;
 const FOOT_ROW = 34;
 const RATIO = 3;
+/** Kept free under each picture for its scale bar, so that no label lies on it. */
+const BAR_STRIP = 22;
 
 export const renderFigure = async (input: FigureInput): Promise<Blob> => {
   await loadFonts();
@@ -41,7 +43,7 @@ export const renderFigure = async (input: FigureInput): Promise<Blob> => {
       ...input,
       reader: 'patient',
       view,
-      size: { width, height: high },
+      size: { width, height: high - BAR_STRIP },
       ratio: RATIO,
       tokens: tokensFrom(PRINT),
       labelPx: 13,
@@ -49,7 +51,7 @@ export const renderFigure = async (input: FigureInput): Promise<Blob> => {
       narrow: true,
       labels: 'all',
     });
-    context.drawImage(picture.canvas, left, 0, width, high);
+    context.drawImage(picture.canvas, left, 0, width, high - BAR_STRIP);
     context.strokeStyle = PRINT.ink;
     context.lineWidth = 1;
     context.strokeRect(left + 0.5, 0.5, width - 1, high - 1);

@@ -29,6 +29,8 @@ const RATIO = STILL_TEXT.strokePx;
 const LEADING = 1.2;
 const WHOLE_SHARE = 0.34;
 const GAP_PX = 14;
+/** Kept free under each picture for its scale bar, so that no label lies on it. */
+const BAR_STRIP = 62;
 
 export const renderStill = async (input: StillInput): Promise<Blob> => {
   await loadFonts();
@@ -97,7 +99,7 @@ export const renderStill = async (input: StillInput): Promise<Blob> => {
     const picture = drawPicture({
       ...input,
       view,
-      size: { width: across / RATIO, height: box.height / RATIO },
+      size: { width: across / RATIO, height: (box.height - BAR_STRIP) / RATIO },
       ratio: RATIO,
       tokens: tokensFrom(colours),
       labelPx: STILL_TEXT.labelPx / RATIO,

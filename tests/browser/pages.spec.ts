@@ -170,3 +170,13 @@ test('the patient screen shows one question, one sentence and three large button
   await page.getByRole('button', { name: 'Done' }).click();
   await expect(page.locator('.bar')).toBeVisible();
 });
+
+test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
+  await open(page, appUrl, '');
+  await expect(page.locator('.question-title')).toHaveText('Where is it?');
+  await page.evaluate(() => {
+    location.hash = '#question=back&reader=study';
+  });
+  await expect(page.locator('.question-title')).toHaveText('When is it back?');
+  await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
+});

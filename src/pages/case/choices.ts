@@ -30,6 +30,10 @@ export const choicesFor = (content: Content, subject: Subject, reader: Reader, s
     case 'riskFactor':
       return named(content.factors);
     case 'side':
+      return subjectValues.side.options.map((value) => ({
+        value,
+        text: say(value === 'right' ? 'side.chooseRight' : 'side.chooseLeft'),
+      }));
     case 'direction':
     case 'onset':
     case 'footShape':

@@ -19,7 +19,8 @@ const useCautions = (kinds: readonly Caution['kind'][], question?: QuestionId): 
   );
 };
 
-const URGENT = ['red flag', 'treatment danger'] as const;
+const FLAGS = ['red flag'] as const;
+const DANGERS = ['treatment danger'] as const;
 const STANDING = ['disclaimer'] as const;
 
 /** As many as are read at a glance; the others are one press away. */
@@ -47,7 +48,10 @@ const List = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
 
 export const Cautions = ({ question }: { readonly question: QuestionId }) => {
   const { say } = usePages();
-  const cautions = useCautions(URGENT, question);
+  const flags = useCautions(FLAGS);
+  const dangers = useCautions(DANGERS, question);
+  // Signs that cannot wait stand at every question; dangers of a treatment where that treatment is spoken of.
+  const cautions = [...flags, ...dangers];
   if (cautions.length === 0) return null;
   return (
     <section className="red-flags">

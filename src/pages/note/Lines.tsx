@@ -1,4 +1,5 @@
 /** Sentences in a list; a claim has its stamp before it and its status word after it. */
+import type { Finding } from '../../explain/types';
 import type { Sentence } from '../../wording/types';
 import { useSession, useWords } from '../context';
 import { Runs } from '../parts/Runs';
@@ -14,7 +15,7 @@ export const ClaimLines = ({ sentences }: { readonly sentences: readonly Sentenc
     <ul className="claims">
       {sentences.map((sentence) => (
         <li key={sentence.finding} data-what-if={sentence.whatIf || undefined}>
-          <Stamp kind={sentence.stamp ?? 'inferred'} />
+          <ClaimStamp sentence={sentence} />
           <span>
             <Runs runs={sentence.runs} />
             {sentence.whatIf && <WhatIfWord />}
@@ -25,14 +26,24 @@ export const ClaimLines = ({ sentences }: { readonly sentences: readonly Sentenc
     </ul>
   );
 
+const useFinding = (sentence: Sentence): Finding | undefined => {
+  const explanation = useSession((state) => state.explanation);
+  return explanation?.questions.flatMap((question) => question.findings).find((each) => each.id === sentence.finding);
+};
+
+/** What nobody has stated was neither claimed nor inferred: it has no stamp. */
+const ClaimStamp = ({ sentence }: { readonly sentence: Sentence }) => {
+  const unknown = useFinding(sentence)?.confidence.level === 'unknown';
+  return sentence.stamp === null && unknown ? <span /> : <Stamp kind={sentence.stamp ?? 'inferred'} />;
+};
+
 /** How it is known and from whom: the kinds of source behind the claims that this sentence tells. */
 const StatusLine = ({ sentence }: { readonly sentence: Sentence }) => {
   const say = useWords();
-  const explanation = useSession((state) => state.explanation);
   const claims = useSession((state) => state.file.claims);
-  const finding = explanation?.questions
-    .flatMap((question) => question.findings)
-    .find((each) => each.id === sentence.finding);
+  const finding = useFinding(sentence);
+  if (sentence.stamp === null && finding?.confidence.level === 'unknown')
+    return <span className="claim-status">{say('stamp.notStated')}</span>;
   const stamp = sentence.stamp ?? 'inferred';
   const kinds = claims
     .filter((claim) => finding?.basis.claims.includes(claim.id))
