@@ -103,7 +103,10 @@ const Feeding = () => {
 
 const Stress = () => {
   const { say } = usePages();
-  const stations = useSession((state) => state.explanation?.stations ?? null);
+  const explanation = useSession((state) => state.explanation);
+  // Before the first result there is nothing to say of a model yet.
+  if (explanation === null) return null;
+  const { stations } = explanation;
   if (stations === null) return <p className="small-print">{say('legend.noStress')}</p>;
   const most = Math.max(stations.peakTension.mpa, Math.abs(stations.peakCompression.mpa));
   return (
