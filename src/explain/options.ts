@@ -37,6 +37,7 @@ export const studiesDisagree = compute('options.disagree', ({ content }, inputs:
 const evidenceOfArms = (arms: readonly ArmFigures[]): readonly Evidence[] =>
   arms.map((a) => ({ source: a.source, mark: a.mark }));
 
+/** A screw is in the bone only when a claim says that it was put there; an option that is merely listed shows none. */
 const screwIn = (s: Situation, option: OptionId): readonly Shown[] =>
   s.context.content.options.find((o) => o.id === option)?.kind === 'operative' && s.known.bone !== null
     ? [{ kind: 'screw', bone: ZONED_BONE }]
@@ -112,13 +113,11 @@ export const optionsFindings = (s: Situation): readonly Finding[] => {
       }),
     );
     for (const option of options) {
-      const shows = screwIn(s, option);
       for (const part of ['what', 'does'] as const)
         found.push(
           ...textFinding(context, 'options', {
             id: `${option}.${part}`,
             at: { kind: 'option', option, part },
-            shows,
             whatIf,
           }),
         );
@@ -129,7 +128,6 @@ export const optionsFindings = (s: Situation): readonly Finding[] => {
             ...textFinding(context, 'options', {
               id: `${option}.burden.${index + 1}`,
               at: { kind: 'optionBurden', option, index },
-              shows,
               whatIf,
             }),
           );

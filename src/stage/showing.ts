@@ -30,7 +30,7 @@ export interface ShowingInput {
 export const isMirrored = (explanation: Explanation | null): boolean =>
   explanation?.side.state === 'stated' && explanation.side.side === 'left';
 
-/** "Here" says how it is known: a reported break is never shown as a confirmed one. */
+/** "Here" says how it is known: a reported break is never shown as a confirmed one. It names the zone, whose number the break may hide. */
 const hereText = ({ at }: BreakScene, say: StageSay): string => {
   const word: StageWord = at.whatIf
     ? 'stage.here.whatIf'
@@ -41,7 +41,8 @@ const hereText = ({ at }: BreakScene, say: StageSay): string => {
         : at.precision === 'region'
           ? 'stage.here.region'
           : 'stage.here';
-  return say(word);
+  const number = at.region.match(/^mt5-zone-(\d)$/)?.[1];
+  return number === undefined ? say(word) : say('stage.here.zone', { here: say(word), number });
 };
 
 export const showingOf = (input: ShowingInput): Showing => {

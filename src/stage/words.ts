@@ -23,6 +23,7 @@ export const STAGE_WORDS = [
   'stage.here.inferred',
   'stage.here.region',
   'stage.here.whatIf',
+  'stage.here.zone',
   'stage.turnLeft',
   'stage.turnRight',
   'stage.turnUp',

@@ -2,7 +2,8 @@
  * Grading. One right choice: all or nothing. `order`: the share of pairs that stand in the right order, and only for a
  * complete list. `meets`: right choices less wrong ones, over the number of right ones, never below 0. Full = 1 = exact.
  */
-import { fill, QUIZ_PHRASES } from './phrases';
+import { fill } from '../wording';
+import { QUIZ_PHRASES } from './phrases';
 import type { Grade, QuizAnswer, QuizItem } from './types';
 
 const sameSet = (a: readonly string[], b: readonly string[]): boolean =>

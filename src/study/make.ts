@@ -1,9 +1,11 @@
 /** One maker a kind of question: from the graph, the zones and a seeded source of numbers to an item, or null when it can't. */
+
 import type { Zone } from '../anatomy/types';
 import type { Bone, Content } from '../content/schema';
 import type { BoneId } from '../ids';
+import { fill } from '../wording';
 import { type BoneGraph, chainsOf, rowOf } from './graph';
-import { fill, QUIZ_PHRASES as P } from './phrases';
+import { QUIZ_PHRASES as P } from './phrases';
 import { pick, type Random, sample, shuffled } from './random';
 import type { Choice, MeetsItem, NameLitItem, OrderItem, PointToItem, QuizItem, QuizKind, ZoneItem } from './types';
 

@@ -58,16 +58,6 @@ export const TEACH_BACK_PHRASES = {
   'known.again': 'We can say that more clearly. How sure it is: {known}',
 } as const;
 
-type Values = Readonly<Record<string, string | number>>;
-
-/** Fills {braces}. A brace without a value is a programmer's error. */
-export const fill = (template: string, values: Values = {}): string =>
-  template.replace(/\{(\w+)\}/g, (_, key: string) => {
-    const value = Object.hasOwn(values, key) ? values[key] : undefined;
-    if (value === undefined) throw new Error(`fill: no value for {${key}} in "${template}"`);
-    return String(value);
-  });
-
 export interface ListedText {
   readonly where: string;
   readonly text: string;

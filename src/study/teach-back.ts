@@ -3,11 +3,13 @@
  * applies, what opens the next stage; where one of these is not there, what the weeks mean, the side, how sure it is. Wrong
  * choices are harmless everyday things: a warning sign is never a wrong answer.
  */
+
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { BoneId } from '../ids';
+import { fill } from '../wording';
 import { rowOf } from './graph';
-import { fill, TEACH_BACK_PHRASES as P } from './phrases';
+import { TEACH_BACK_PHRASES as P } from './phrases';
 import type { Choice, TeachBackItem, TeachBackKind } from './types';
 
 export const TEACH_BACK_COUNT = 3;

@@ -1,7 +1,7 @@
 /** The lines that stand on every telling: side, status of the case, demo, what-if, draft. From the explanation alone. */
 import type { Explanation } from '../explain/types';
-import { statusWord } from '../wording';
-import { fill, TELLING_PHRASES as P } from './phrases';
+import { fill, statusWord } from '../wording';
+import { TELLING_PHRASES as P } from './phrases';
 
 export const sideLineOf = ({ side }: Pick<Explanation, 'side'>): string => {
   if (side.state !== 'stated') return P[`side.${side.state}`];

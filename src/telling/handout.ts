@@ -3,12 +3,14 @@
  * where it comes from. Patient wording only. Warning signs, the five answers and the stages are always on it; everything else is
  * taken in order of need while the page has room (`handout-fit.ts`).
  */
+
 import type { Finding } from '../explain/types';
 import type { FindingId, QuestionId, SourceId, StageId } from '../ids';
 import { QUESTION_IDS } from '../ids';
+import { fill } from '../wording';
 import type { Sentence } from '../wording/types';
 import { HANDOUT_LIMITS, HEADING_LINES, linesOf, takeWhileRoom, type Wish } from './handout-fit';
-import { fill, TELLING_PHRASES as P } from './phrases';
+import { TELLING_PHRASES as P } from './phrases';
 import { saysUnknown, type Worded } from './worded';
 
 export interface HandoutAnswer {

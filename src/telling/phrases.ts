@@ -44,15 +44,5 @@ export const TELLING_PHRASES = {
   'handout.limits': 'Good to know',
 } as const;
 
-type Values = Readonly<Record<string, string | number>>;
-
-/** Fills {braces}. A brace without a value is a programmer's error. */
-export const fill = (template: string, values: Values = {}): string =>
-  template.replace(/\{(\w+)\}/g, (_, key: string) => {
-    const value = Object.hasOwn(values, key) ? values[key] : undefined;
-    if (value === undefined) throw new Error(`fill: no value for {${key}} in "${template}"`);
-    return String(value);
-  });
-
 export const tellingTemplates = (): readonly { readonly where: string; readonly text: string }[] =>
   Object.entries(TELLING_PHRASES).map(([key, text]) => ({ where: `telling/${key}`, text }));

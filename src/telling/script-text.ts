@@ -1,6 +1,6 @@
 /** A script as plain text: running time, claim status, line. For a terminal, a file or a prompter. */
-import { confidenceWord, statusWord } from '../wording';
-import { fill, TELLING_PHRASES as P } from './phrases';
+import { confidenceWord, fill, statusWord } from '../wording';
+import { TELLING_PHRASES as P } from './phrases';
 import type { Script } from './script';
 import type { ScriptLine } from './script-lines';
 

@@ -1,8 +1,8 @@
 /** Sources in one line of a given length, by their short names; what does not fit is counted. */
 import type { Content } from '../content/schema';
 import type { SourceId } from '../ids';
-import { sourceName } from '../wording';
-import { fill, TELLING_PHRASES as P } from './phrases';
+import { fill, sourceName } from '../wording';
+import { TELLING_PHRASES as P } from './phrases';
 
 /** "Sources: Dameron 1995, Lui 2016 and 3 more". The first is always named, however long. */
 export const sourcesLine = (content: Content, ids: readonly SourceId[], letters: number): string => {

@@ -33,7 +33,7 @@ export const fillRuns = (template: string, values: Readonly<Record<string, Value
     }),
   );
 
-export const fill = (template: string, values: Readonly<Record<string, string | number>>): string =>
+export const fill = (template: string, values: Readonly<Record<string, string | number>> = {}): string =>
   fillRuns(template, values)
     .map((run) => run.text)
     .join('');

@@ -5,6 +5,7 @@ import { CONFIDENCE_WORDS, STATUS_WORDS } from './en/lists';
 export { cautionsFor } from './cautions';
 export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';
+export { fill } from './fill';
 export { formatDate, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
 export { type Template, wordingTemplates } from './templates';

@@ -180,3 +180,18 @@ test('an address typed while the app is open is followed', async ({ page, appUrl
   await expect(page.locator('.question-title')).toHaveText('When is it back?');
   await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
 });
+
+test('an example opened by its address is there again after a reload', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#demo=demo-dancer&question=how');
+  await expect(page.locator('.bar')).toContainText('left foot');
+  await page.reload();
+  await expect(page.locator('.question-title')).toHaveText('How did it break?');
+  await expect(page.locator('.bar')).toContainText('left foot');
+});
+
+test('no screw is drawn, named or described where nobody said that one was put in', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#demo=demo-hill-runner&question=options');
+  await expect(page.locator('.one-sentence')).toContainText('What is usually done');
+  await expect(page.locator('.legend-box')).toHaveCount(0);
+  await expect(page.locator('.note')).not.toContainText('A screw is drawn');
+});

@@ -15,7 +15,7 @@ export const Defaults = () => {
     facts.heightCm.state === 'notStated' ? say('defaults.size') : null,
     peaks?.massAssumed ? say('defaults.mass', { kg: Math.round(peaks.mass.value) }) : null,
     facts.treatments.length === 0 ? say('defaults.treatment') : null,
-    facts.injuryDate.state === 'notStated' ? say('defaults.date') : null,
+    facts.injuryDate.state === 'notStated' && explanation?.start === null ? say('defaults.date') : null,
   ].filter((line) => line !== null);
   if (lines.length === 0) return null;
   return (

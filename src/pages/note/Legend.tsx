@@ -1,5 +1,7 @@
 /** What the drawing's signs mean, drawn with the same pitch as on the bone, each with its word. */
+
 import { type ReactNode, useId } from 'react';
+import type { Finding } from '../../explain/types';
 import type { QuestionId } from '../../ids';
 import { FEEDING_STATES, type FeedingState } from '../../perfusion/types';
 import { usePages, useSession } from '../context';
@@ -151,8 +153,18 @@ const Stress = () => {
   );
 };
 
-const Screw = () => {
+/** The finding that puts a screw into the picture: only a claim of the case does. */
+const useScrew = (): Finding | null =>
+  useSession(
+    (state) =>
+      state.explanation?.questions
+        .flatMap(({ findings }) => findings)
+        .find(({ shows }) => shows.some(({ kind }) => kind === 'screw')) ?? null,
+  );
+
+const Screw = ({ told }: { readonly told: Finding }) => {
   const { say } = usePages();
+  const confirmed = told.confidence.level === 'established';
   return (
     <ul className="legend">
       <li>
@@ -160,7 +172,7 @@ const Screw = () => {
           <path className="screw" d="M8 7.5H42V12.5H8M16 6V14M21 6V14M26 6V14M31 6V14M36 6V14" />
           <path className="screw-head" d="M2 4h6v12h-6z" />
         </svg>
-        {say('legend.screw')}
+        {say(confirmed ? 'legend.screw' : 'legend.screwReported')}
       </li>
     </ul>
   );
@@ -168,6 +180,7 @@ const Screw = () => {
 
 export const Legend = ({ question }: { readonly question: QuestionId }) => {
   const { say } = usePages();
+  const screw = useScrew();
   const zones = useSession((state) => state.explanation?.zones ?? null);
   const body =
     question === 'where' ? (
@@ -177,7 +190,7 @@ export const Legend = ({ question }: { readonly question: QuestionId }) => {
     ) : question === 'why' ? (
       <Feeding />
     ) : question === 'options' ? (
-      <Screw />
+      screw !== null && <Screw told={screw} />
     ) : null;
   if (!body) return null;
   return (

@@ -256,6 +256,22 @@ describe('options', () => {
   });
 });
 
+describe('a screw', () => {
+  const shown = (file: ReturnType<typeof caseOf>): number =>
+    findingsOf(explained(file), 'options').filter((f) => f.shows.some((each) => each.kind === 'screw')).length;
+  const hurt = ['injury', injury('mt5-metaphyseal')] as const;
+
+  it('is shown where a claim says that it was put in', () => {
+    expect(shown(caseOf(hurt, ['treatment', { option: idOf<OptionId>('screw') }]))).toBe(1);
+    expect(shown(caseOf(hurt, ['treatment', { option: idOf<OptionId>('screw') }, REPORTED]))).toBe(1);
+  });
+
+  it('is not shown as an option that nobody chose', () => {
+    expect(shown(caseOf(hurt))).toBe(0);
+    expect(shown(caseOf(hurt, ['treatment', { option: idOf<OptionId>('boot') }]))).toBe(0);
+  });
+});
+
 describe('back', () => {
   const screw = idOf<OptionId>('screw');
 
