@@ -2,15 +2,17 @@
  * The field of one bone: named masses joined smoothly, a pad under each facet, less the hollows and flat cuts, less what lies
  * beyond the joint surfaces shared with the neighbours. The order matters: joints are cut last. Reference foot, as scanned.
  */
-import type { BoneId } from '../ids';
-import { add, normalize, type Vec3 } from '../units';
+import type { SkeletonId } from '../ids';
+import { add, normalize, scale, subtract, type Vec3 } from '../units';
+import { RECIPES } from './bones';
+import type { Blend, Parts } from './bones/mass';
+import { facetOf, type Site } from './bones/recipe';
 import { type Box, type Field, fieldOf, smoothMax, smoothMin } from './field';
 import { cutAt, jointSurface, padAt } from './joint-surface';
-import type { BoneShape, Shape } from './shape';
+import type { BoneShape, JointShape, Shape } from './shape';
+import { type Warp, warpOf } from './warp';
 
-const DEFAULT_PAD = 4;
-/** Width of the smooth join of pads and of joint cuts, mm. */
-const PAD_JOIN = 4;
+/** Width of the smooth join of joint cuts, mm. */
 const CUT_JOIN = 0.8;
 
 const union = (a: Box, b: Box): Box => ({
@@ -18,49 +20,100 @@ const union = (a: Box, b: Box): Box => ({
   max: [0, 1, 2].map((k) => Math.max(a.max[k] ?? 0, b.max[k] ?? 0)) as unknown as Vec3,
 });
 
-export const boneShapeOf = (shape: Shape, bone: BoneId): BoneShape => {
-  const found = shape.tarsals[bone] ?? shape.metatarsals[bone] ?? shape.toes[bone];
+export const boneShapeOf = (shape: Shape, bone: SkeletonId): BoneShape => {
+  const found = [shape.hindfoot, shape.midfoot, shape.metatarsals, shape.toes, shape.leg]
+    .map((part) => (part as Readonly<Record<string, BoneShape>>)[bone])
+    .find((each) => each !== undefined);
   if (!found) throw new RangeError(`no shape parameters for ${bone}`);
   return found;
 };
 
-export const boneField = (shape: Shape, bone: BoneId): { readonly field: Field; readonly box: Box } => {
+/** The joints that cut a bone, as the joint table has them. */
+export const jointsAt = (shape: Shape, bone: SkeletonId): readonly JointShape[] =>
+  shape.joints.filter((j) => j.first === bone || j.second === bone);
+
+const siteOf = (shape: Shape, bone: SkeletonId, centre: Vec3): Site => ({
+  facet: (id) => {
+    const joint = jointsAt(shape, bone).find((j) => j.id === id);
+    if (!joint) throw new RangeError(`${id} is not a joint of ${bone}`);
+    const out = normalize(joint.first === bone ? joint.normal : scale(joint.normal, -1));
+    const across = subtract(
+      joint.major,
+      scale(out, joint.major[0] * out[0] + joint.major[1] * out[1] + joint.major[2] * out[2]),
+    );
+    return facetOf(subtract(joint.centre, centre), out, normalize(across), joint.extents);
+  },
+});
+
+const partsOf = (shape: Shape, bone: SkeletonId, s: BoneShape): Parts => {
+  const made = RECIPES[bone];
+  if (made && 'values' in s) return made.make(s.values as Record<string, number>, siteOf(shape, bone, s.centre));
+  if ('masses' in s) return s as unknown as Parts;
+  throw new RangeError(`no recipe for ${bone}`);
+};
+
+export interface BoneField {
+  readonly field: Field;
+  readonly box: Box;
+  /** Where a point of the tabled bone goes in this one. */
+  readonly warp: Warp;
+}
+
+/**
+ * The bone with its joints where `joints` has them, in the bone's own frame; the masses follow. By default as tabled.
+ * Throws RangeError for a bone without parameters.
+ */
+export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shape, bone)): BoneField => {
   const s = boneShapeOf(shape, bone);
-  const masses = s.masses.map((m) => ({ ...fieldOf(m, s.centre), join: m.join ?? s.join }));
-  const hollows = (s.hollows ?? []).map((m) => ({ ...fieldOf(m, s.centre), join: m.join ?? s.join }));
-  const cuts = (s.cuts ?? []).map((c) => ({ at: add(s.centre, c.at), n: normalize(c.normal), join: c.join }));
-  const depth = s.pad ?? DEFAULT_PAD;
-  const joints = shape.joints
-    .filter((j) => j.first === bone || j.second === bone)
-    .map((j) => ({
-      surface: jointSurface(j),
-      sign: j.first === bone ? (1 as const) : (-1 as const),
-      padded: j.articular && depth > 0,
+  const parts = partsOf(shape, bone, s);
+  const widthOf = (join: Blend | number | undefined): number =>
+    typeof join === 'number' ? join : shape.defaults.blends[join ?? 'usual'];
+  const masses = parts.masses.map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
+  const hollows = (parts.hollows ?? []).map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
+  const cuts = (parts.cuts ?? []).map((c) => ({
+    at: add(s.centre, c.at),
+    n: normalize(c.normal),
+    join: widthOf(c.join),
+  }));
+  const warp = warpOf(s.centre, jointsAt(shape, bone), joints);
+  const surfaces = joints.map((j) => {
+    const sign = j.first === bone ? (1 as const) : (-1 as const);
+    return {
+      surface: jointSurface(j, sign, shape.defaults.sweep),
+      padded: j.articular,
+      depth: Math.min(5, Math.max(1.5, shape.defaults.padDepth * Math.min(...j.extents))),
+      // A pad is joined as softly as its facet is wide: a toe's facet has no room for a tarsal's fillet.
+      join: Math.min(4, Math.max(1, 0.3 * Math.min(...j.extents))),
       seen: { side: 0, radius: 0 },
-    }));
+    };
+  });
   const box = masses.map((m) => m.box).reduce(union);
   const [first, ...rest] = masses;
   if (!first) throw new RangeError(`${bone} has no mass`);
+  const home: [number, number, number] = [0, 0, 0];
   const field: Field = (x, y, z) => {
-    let d = first.field(x, y, z);
-    for (const m of rest) d = smoothMin(d, m.field(x, y, z), m.join);
-    for (const j of joints) {
+    warp.back(x, y, z, home);
+    const [a, b, c] = home;
+    let d = first.field(a, b, c);
+    for (const m of rest) d = smoothMin(d, m.field(a, b, c), m.join);
+    for (const j of surfaces) {
       j.surface.look(x, y, z, j.seen);
-      if (j.padded) d = smoothMin(d, padAt(j.surface, j.sign, depth, j.seen), PAD_JOIN);
+      if (j.padded) d = smoothMin(d, padAt(j.surface, j.depth, j.seen), j.join);
     }
-    for (const h of hollows) d = smoothMax(d, -h.field(x, y, z), h.join);
-    for (const c of cuts) {
-      d = smoothMax(d, (x - c.at[0]) * c.n[0] + (y - c.at[1]) * c.n[1] + (z - c.at[2]) * c.n[2], c.join);
+    for (const h of hollows) d = smoothMax(d, -h.field(a, b, c), h.join);
+    for (const k of cuts) {
+      d = smoothMax(d, (a - k.at[0]) * k.n[0] + (b - k.at[1]) * k.n[1] + (c - k.at[2]) * k.n[2], k.join);
     }
-    for (const j of joints) d = smoothMax(d, cutAt(j.surface, j.sign, j.seen), CUT_JOIN);
+    for (const j of surfaces) d = smoothMax(d, cutAt(j.surface, j.seen), CUT_JOIN);
     return d;
   };
-  const reach = 3;
+  const reach = 3 + warp.most;
   return {
     field,
     box: {
       min: [box.min[0] - reach, box.min[1] - reach, box.min[2] - reach],
       max: [box.max[0] + reach, box.max[1] + reach, box.max[2] + reach],
     },
+    warp,
   };
 };

@@ -2,9 +2,9 @@
  * Builds the bones of a foot. A bone's surface is made once on the reference foot in the as-scanned pose and then moved and
  * scaled, so that every foot of one shape has the same triangles.
  */
-import { BONE_IDS, type BoneId, idOf, type JointId } from '../ids';
+import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId } from '../ids';
 import { add, normalize, scale, type Vec3 } from '../units';
-import { boneField, boneShapeOf } from './bone-field';
+import { boneField } from './bone-field';
 import { mapMesh } from './mesh';
 import { buildOutline } from './outline';
 import { type Motion, motionsOf, moveDirection, movePoint, STILL } from './pose';
@@ -18,9 +18,15 @@ const BLUR = 2;
 
 /** The bone on the reference foot, as scanned. */
 const referenceBone = (shape: Shape, bone: BoneId): Mesh => {
-  const { step, triangles } = boneShapeOf(shape, bone);
+  const { step, display } = meshingOf(shape, bone);
   const { field, box } = boneField(shape, bone);
-  return simplify(surfaceNets(blur(sampleGrid(field, box, step), BLUR)), triangles);
+  return simplify(surfaceNets(blur(sampleGrid(field, box, step), BLUR)), display);
+};
+
+const meshingOf = (shape: Shape, bone: BoneId): Shape['meshing'][string] => {
+  const found = shape.meshing[bone];
+  if (!found) throw new RangeError(`no meshing for ${bone}`);
+  return found;
 };
 
 const scaleOf = (shape: Shape, parameters: FootParameters): number => {
@@ -46,7 +52,7 @@ export const jointsOf = (shape: Shape, parameters: FootParameters, pose: PoseNam
   const k = scaleOf(shape, parameters);
   const joints = new Map<JointId, Joint>();
   for (const j of shape.joints) {
-    if (!j.articular) continue;
+    if (!j.articular || !isBoneId(j.first) || !isBoneId(j.second)) continue;
     const first = motions.get(j.first) ?? STILL;
     const second = motions.get(j.second) ?? STILL;
     const id = idOf<JointId>(j.id);

@@ -4,7 +4,7 @@
  * Smooth join: quadratic polynomial of width k (I. Quilez, "smooth minimum").
  */
 import { add, cross, dot, length, normalize, radians, scale, subtract, type Vec3 } from '../units';
-import type { Mass } from './shape';
+import type { Mass } from './bones/mass';
 
 export type Field = (x: number, y: number, z: number) => number;
 export interface Box {

@@ -1,12 +1,12 @@
 /**
  * A joint is one curved surface shared by two bones. In its frame (w normal from first to second bone, u the long direction
- * of the facet) the surface is w = -(ku u^2 + kv v^2) / 2; `side` is the distance from it, positive on the second bone's side.
+ * of the facet) the surface is w = -(ku u^2 + kv v^2) / 2; `side` is the distance from it, positive beyond a bone's own side.
  */
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../units';
 import { smoothMax } from './field';
 import type { JointShape } from './shape';
 
-/** Where a point lies as seen from a joint: distance from the surface, and elliptical radius (below 1 inside the facet). */
+/** Where a point lies as one of the bones sees it: distance beyond the surface, and elliptical radius (below 1 inside the facet). */
 export interface Seen {
   side: number;
   radius: number;
@@ -21,17 +21,46 @@ export interface JointSurface {
 /** Beyond this elliptical radius the surface goes on without curving. */
 const HOLD = 1.15;
 
-export const jointSurface = (j: JointShape): JointSurface => {
+const curvatures = (j: JointShape): readonly [number, number] => [
+  j.radii[0] === 0 ? 0 : 1 / j.radii[0],
+  j.radii[1] === 0 ? 0 : 1 / j.radii[1],
+];
+
+/** Orthonormal frame of a joint: long direction, across it, normal from the first to the second bone. */
+export const frameOfJoint = (j: JointShape): { readonly u: Vec3; readonly v: Vec3; readonly w: Vec3 } => {
   const w = normalize(j.normal);
   const u = normalize(subtract(j.major, scale(w, dot(j.major, w))));
-  const v = cross(w, u);
-  const [eu, ev] = j.extents;
-  const ku = j.radii[0] === 0 ? 0 : 1 / j.radii[0];
-  const kv = j.radii[1] === 0 ? 0 : 1 / j.radii[1];
-  // The tabled centre is the centroid of a curved patch and lies inside the curve; the apex lies on it.
-  const apex: Vec3 = add(j.centre, scale(w, (ku * eu * eu + kv * ev * ev) / 32));
+  return { u, v: cross(w, u), w };
+};
+
+/** The tabled centre is the centroid of a curved patch and lies inside the curve; the apex lies on it. */
+const apexOf = (j: JointShape, w: Vec3): Vec3 => {
+  const [ku, kv] = curvatures(j);
+  return add(j.centre, scale(w, (ku * j.extents[0] ** 2 + kv * j.extents[1] ** 2) / 32));
+};
+
+/**
+ * The point a joint turns about when it turns about `axis`: the centre of curvature across the axis. Null where the surface is
+ * flat that way.
+ */
+export const centreOfCurvature = (j: JointShape, axis: Vec3): Vec3 | null => {
+  const { u, v, w } = frameOfJoint(j);
+  const way = normalize(cross(axis, w));
+  const [ku, kv] = curvatures(j);
+  const k = ku * dot(way, u) ** 2 + kv * dot(way, v) ** 2;
+  return Math.abs(k) < 1 / 200 ? null : add(apexOf(j, w), scale(w, -1 / k));
+};
+
+/** The surface as the first (`sign` 1) or second (-1) bone has it; the convex side of a ball or hinge reaches `sweep` times further. */
+export const jointSurface = (j: JointShape, sign: 1 | -1, sweep: number): JointSurface => {
+  const { u, v, w } = frameOfJoint(j);
+  const [ku, kv] = curvatures(j);
+  const apex = apexOf(j, w);
+  const turns = j.kind === 'ball' || j.kind === 'hinge';
+  const eu = j.extents[0] * (turns && sign * ku > 0 ? sweep : 1);
+  const ev = j.extents[1] * (turns && sign * kv > 0 ? sweep : 1);
   return {
-    shape: j,
+    shape: { ...j, extents: [eu, ev] },
     look: (x, y, z, seen) => {
       const px = x - apex[0];
       const py = y - apex[1];
@@ -44,7 +73,7 @@ export const jointSurface = (j: JointShape): JointSurface => {
       const a = ku * a0 * held;
       const b = kv * b0 * held;
       seen.radius = q;
-      seen.side = (c + ((a * a0 + b * b0) * held) / 2) / Math.sqrt(1 + a * a + b * b);
+      seen.side = (sign * (c + ((a * a0 + b * b0) * held) / 2)) / Math.sqrt(1 + a * a + b * b);
     },
   };
 };
@@ -52,15 +81,15 @@ export const jointSurface = (j: JointShape): JointSurface => {
 /** How far the cut gives way beyond the facet's rim, mm at twice the rim's radius. */
 const ROLL = 5;
 
-/** What one bone must keep off: positive beyond its own side (`sign` 1 the first bone). Fades outside the facet. */
-export const cutAt = (s: JointSurface, sign: 1 | -1, seen: Seen): number => {
+/** What one bone must keep off: positive beyond its own side. Fades outside the facet. */
+export const cutAt = (s: JointSurface, seen: Seen): number => {
   const past = Math.max(0, seen.radius - 1);
-  return sign * seen.side + s.shape.gap / 2 - ROLL * past * past;
+  return seen.side + s.shape.gap / 2 - ROLL * past * past;
 };
 
 /** The pad under a facet: its ellipse going `depth` into the bone and 2 mm past the surface, to be trimmed by the cut. */
-export const padAt = (s: JointSurface, sign: 1 | -1, depth: number, seen: Seen): number => {
+export const padAt = (s: JointSurface, depth: number, seen: Seen): number => {
   const rim = ((seen.radius - 1) * Math.min(...s.shape.extents)) / 2;
-  const slab = Math.abs(sign * seen.side - (2 - depth) / 2) - (2 + depth) / 2;
+  const slab = Math.abs(seen.side - (2 - depth) / 2) - (2 + depth) / 2;
   return smoothMax(rim, slab, 1.5);
 };

@@ -1,10 +1,13 @@
 /**
- * The shape parameters of the foot as kept in content/anatomy: one key a file, named like it (`scale`, `joints`, `tarsals`, `metatarsals`,
- * `toes`, `pose`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
+ * The shape parameters of the foot as kept in content/anatomy: one key a file, named like it (`scale`, `joints`, `hindfoot`,
+ * `midfoot`, `metatarsals`, `toes`, `leg`, `defaults`, `meshing`, `pose`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
  * Frame: right foot, as-scanned pose, +X medial, +Y dorsal, +Z towards the toes, ground y = 0, origin under the heel.
  */
 import * as v from 'valibot';
-import { boneId } from '../ids/schema';
+import { BONE_IDS, type BoneId, LEG_IDS, type SkeletonId } from '../ids';
+import { boneId, skeletonId } from '../ids/schema';
+import { RECIPES } from './bones';
+import { valuesSchema } from './bones/recipe';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
 const length = v.pipe(figure, v.minValue(0.05, 'a length is above 0'), v.maxValue(400, 'at most 400 mm'));
@@ -50,7 +53,6 @@ export const mass = v.variant('is', [
     ),
   }),
 ]);
-export type Mass = v.InferOutput<typeof mass>;
 
 export const boneShape = v.strictObject({
   /** Centroid, foot frame. */
@@ -72,14 +74,21 @@ export type BoneShape = v.InferOutput<typeof boneShape>;
 
 const joint = v.strictObject({
   id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/)),
-  first: boneId,
-  second: boneId,
+  first: skeletonId,
+  second: skeletonId,
   /** False: bones that come near each other without a facet; the surface only keeps them apart. */
   articular: v.boolean(),
   centre: vec3,
   normal: vec3,
   major: vec3,
   extents: v.tuple([length, length]),
+  /**
+   * How the bones turn on each other. ball, hinge: about the centre of curvature, each bone keeps its own surface, the convex one
+   * with the wider one. saddle, plane: the surface is shared wherever the bones stand.
+   */
+  kind: v.optional(v.picklist(['ball', 'hinge', 'saddle', 'plane']), 'plane'),
+  /** Facing area, mm2. */
+  area: v.optional(v.pipe(figure, v.minValue(1), v.maxValue(2000))),
   /** Bone-to-bone gap, mm. */
   gap: length,
   /** Radius of curvature along the long direction and across it, mm; positive: first bone convex; 0: flat. */
@@ -111,7 +120,21 @@ const skin = v.strictObject({
 });
 export type Skin = v.InferOutput<typeof skin>;
 
-const bonesOf = v.record(boneId, boneShape);
+/** A bone made by its recipe: the centre of its masses and the values of the recipe's terms. */
+const recipeShape = (bone: SkeletonId) =>
+  v.strictObject({ centre: vec3, values: valuesSchema(RECIPES[bone]?.terms ?? {}) });
+const boneOf = (bone: SkeletonId) => (RECIPES[bone] ? recipeShape(bone) : boneShape);
+const bonesOf = (bones: readonly SkeletonId[]) =>
+  v.strictObject(Object.fromEntries(bones.map((bone) => [bone, boneOf(bone)])));
+const named = (...starts: string[]): BoneId[] => BONE_IDS.filter((bone) => starts.some((s) => bone.startsWith(s)));
+
+const meshing = v.strictObject({
+  /** Grid step of the sampling, mm. */
+  step: v.pipe(figure, v.minValue(0.3), v.maxValue(3)),
+  /** Triangles of the mesh that is drawn and of the fine one. */
+  display: v.pipe(v.number(), v.integer(), v.minValue(110), v.maxValue(220)),
+  fine: v.pipe(v.number(), v.integer(), v.minValue(400), v.maxValue(600)),
+});
 
 export const shapeSchema = v.strictObject({
   scale: v.strictObject({
@@ -122,9 +145,20 @@ export const shapeSchema = v.strictObject({
     hPerFootLength: figure,
   }),
   joints: v.array(joint),
-  tarsals: bonesOf,
-  metatarsals: bonesOf,
-  toes: bonesOf,
+  defaults: v.strictObject({
+    /** Widths of smooth joins, mm. */
+    blends: v.strictObject({ broad: length, usual: length, fine: length }),
+    /** Depth of the pad under a facet as a share of the facet's short extent. */
+    padDepth: figure,
+    /** How much wider the convex surface of a ball or hinge joint is than the facet that rides on it. */
+    sweep: figure,
+  }),
+  meshing: v.record(v.string(), meshing),
+  hindfoot: bonesOf(['calcaneus', 'talus']),
+  midfoot: bonesOf(named('navicular', 'cuboid', 'cuneiform')),
+  metatarsals: bonesOf(named('metatarsal')),
+  toes: bonesOf(named('phalanx', 'sesamoid')),
+  leg: bonesOf(LEG_IDS.filter((id) => RECIPES[id])),
   /** Standing, by arch. */
   pose: v.strictObject({ neutral: stance, high: stance, low: stance }),
   outline: v.strictObject({

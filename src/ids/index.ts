@@ -60,6 +60,12 @@ export const BONE_IDS = [
 export type BoneId = (typeof BONE_IDS)[number];
 export const isBoneId = (text: string): text is BoneId => (BONE_IDS as readonly string[]).includes(text);
 
+/** The lower ends of the leg's bones: drawn and jointed with the foot, not bones of it. */
+export const LEG_IDS = ['tibia', 'fibula'] as const;
+export type LegId = (typeof LEG_IDS)[number];
+export const SKELETON_IDS = [...BONE_IDS, ...LEG_IDS] as const;
+export type SkeletonId = BoneId | LegId;
+
 /** The five questions, in the order people ask them. */
 export const QUESTION_IDS = ['where', 'how', 'why', 'options', 'back'] as const;
 export type QuestionId = (typeof QUESTION_IDS)[number];

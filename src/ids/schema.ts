@@ -9,6 +9,7 @@ import {
   type MechanismId,
   type OptionId,
   type RegionId,
+  SKELETON_IDS,
 } from '.';
 
 /** Letters and digits, words joined by hyphens; bone ids keep their camel case. */
@@ -23,6 +24,7 @@ export const id = <T extends string>() =>
   );
 
 export const boneId = v.picklist(BONE_IDS);
+export const skeletonId = v.picklist(SKELETON_IDS);
 export const regionId = id<RegionId>();
 export const injuryId = id<InjuryId>();
 export const mechanismId = id<MechanismId>();

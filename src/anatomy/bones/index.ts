@@ -1,0 +1,5 @@
+/** The recipe of every bone. Bones of one kind share one. */
+import type { SkeletonId } from '../../ids';
+import type { Recipe } from './recipe';
+
+export const RECIPES: Partial<Readonly<Record<SkeletonId, Recipe>>> = {};
