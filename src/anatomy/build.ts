@@ -1,32 +1,67 @@
 /**
- * Builds the bones of a foot. A bone's surface is made once on the reference foot in the as-scanned pose and then moved and
- * scaled, so that every foot of one shape has the same triangles.
+ * Builds the bones of a foot. A bone's surface is made once, for the default foot; any other shape moves the same triangles on
+ * to its own field, so that pins and zones stay. Poses turn the finished bones and do not change them.
  */
-import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId } from '../ids';
-import { add, normalize, scale, type Vec3 } from '../units';
+import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId, LEG_IDS, type LegId, type SkeletonId } from '../ids';
+import { scale } from '../units';
 import { boneField } from './bone-field';
+import { RECIPES } from './bones';
+import { frameOfJoint } from './joint-surface';
 import { mapMesh } from './mesh';
 import { buildOutline } from './outline';
-import { type Motion, motionsOf, moveDirection, movePoint, STILL } from './pose';
+import { DEFAULT_FOOT } from './parameters';
+import { settingOf } from './setting';
 import type { Shape } from './shape';
 import { simplify } from './simplify';
+import { type Motion, movePoint, STILL } from './stance/motion';
+import { joined, lengthened, motionsOf } from './stance/stance';
 import { blur, sampleGrid, surfaceNets } from './surface-nets';
-import type { Foot, FootParameters, Joint, Mesh, PoseName } from './types';
+import type { Foot, FootForm, FootParameters, Joint, Level, Mesh, PoseName } from './types';
 
 /** Passes of the binomial blur that rounds creases. */
 const BLUR = 2;
 
-/** The bone on the reference foot, as scanned. */
-const referenceBone = (shape: Shape, bone: BoneId): Mesh => {
-  const { step, display } = meshingOf(shape, bone);
-  const { field, box } = boneField(shape, bone);
-  return simplify(surfaceNets(blur(sampleGrid(field, box, step), BLUR)), display);
-};
-
-const meshingOf = (shape: Shape, bone: BoneId): Shape['meshing'][string] => {
+const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => {
   const found = shape.meshing[bone];
   if (!found) throw new RangeError(`no meshing for ${bone}`);
   return found;
+};
+
+/** The bones of the default foot, kept: every other foot starts from their triangles. */
+const usual = new WeakMap<Shape, Map<string, Mesh>>();
+
+const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
+  const kept = usual.get(shape) ?? new Map<string, Mesh>();
+  usual.set(shape, kept);
+  const key = `${bone} ${level}`;
+  const known = kept.get(key);
+  if (known) return known;
+  const meshing = meshingOf(shape, bone);
+  const { field, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
+  const mesh = simplify(surfaceNets(blur(sampleGrid(field, box, meshing.step), BLUR)), meshing[level]);
+  kept.set(key, mesh);
+  return mesh;
+};
+
+const sameForm = (a: FootForm, b: FootForm): boolean =>
+  a.arch === b.arch &&
+  a.hindfootDeg === b.hindfootDeg &&
+  a.adductusDeg === b.adductusDeg &&
+  a.halluxDeg === b.halluxDeg &&
+  a.firstRayMm === b.firstRayMm;
+
+/** The bone of a foot of some shape on the reference foot, as scanned. */
+const referenceBone = (shape: Shape, form: FootForm, bone: SkeletonId, level: Level): Mesh => {
+  const mesh = usualBone(shape, bone, level);
+  if (sameForm(form, DEFAULT_FOOT)) return mesh;
+  const before = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
+  const now = boneField(shape, bone, settingOf(shape, form, bone));
+  const home: [number, number, number] = [0, 0, 0];
+  const moved = mapMesh(mesh, ([x, y, z]) => {
+    before.warp.back(x, y, z, home);
+    return now.warp.there([home[0], home[1], home[2]]);
+  });
+  return moved;
 };
 
 const scaleOf = (shape: Shape, parameters: FootParameters): number => {
@@ -37,32 +72,39 @@ const scaleOf = (shape: Shape, parameters: FootParameters): number => {
 
 const placed = (mesh: Mesh, motion: Motion, k: number): Mesh => mapMesh(mesh, (p) => scale(movePoint(motion, p), k));
 
-export const buildBone = (shape: Shape, parameters: FootParameters, bone: BoneId, pose: PoseName): Mesh =>
+/** One bone of a foot in a pose. Throws RangeError for a bone without parameters. Await `prepareAnatomy` before. */
+export const buildBone = (
+  shape: Shape,
+  parameters: FootParameters,
+  bone: SkeletonId,
+  pose: PoseName,
+  level: Level = 'display',
+): Mesh =>
   placed(
-    referenceBone(shape, bone),
-    motionsOf(shape, pose, parameters.arch).get(bone) ?? STILL,
+    referenceBone(shape, parameters, bone, level),
+    motionsOf(shape, parameters, pose).get(bone) ?? STILL,
     scaleOf(shape, parameters),
   );
 
-const mean = (a: Vec3, b: Vec3): Vec3 => scale(add(a, b), 0.5);
-
 /** The joints in a pose. Where a pose turns one bone on another, the joint lies midway between the two. */
 export const jointsOf = (shape: Shape, parameters: FootParameters, pose: PoseName): ReadonlyMap<JointId, Joint> => {
-  const motions = motionsOf(shape, pose, parameters.arch);
+  const motions = motionsOf(shape, parameters, pose);
+  const longer = lengthened(shape, parameters);
   const k = scaleOf(shape, parameters);
   const joints = new Map<JointId, Joint>();
   for (const j of shape.joints) {
     if (!j.articular || !isBoneId(j.first) || !isBoneId(j.second)) continue;
-    const first = motions.get(j.first) ?? STILL;
-    const second = motions.get(j.second) ?? STILL;
     const id = idOf<JointId>(j.id);
+    const grown = longer.has(j.first) ? undefined : longer.get(j.second);
+    const here = joined(j, motions.get(j.first) ?? STILL, motions.get(j.second) ?? STILL, grown);
+    const { u, w } = frameOfJoint(here);
     joints.set(id, {
       id,
       first: j.first,
       second: j.second,
-      centre: scale(mean(movePoint(first, j.centre), movePoint(second, j.centre)), k),
-      normal: normalize(add(moveDirection(first, j.normal), moveDirection(second, j.normal))),
-      major: normalize(add(moveDirection(first, j.major), moveDirection(second, j.major))),
+      centre: scale(here.centre, k),
+      normal: w,
+      major: u,
       extentsMm: [j.extents[0] * k, j.extents[1] * k],
     });
   }
@@ -74,23 +116,29 @@ export const assembleFoot = (
   shape: Shape,
   parameters: FootParameters,
   pose: PoseName,
-  meshes: ReadonlyMap<BoneId, Mesh>,
-  outline?: Mesh,
+  built: { readonly bones: ReadonlyMap<BoneId, Mesh>; readonly leg: ReadonlyMap<LegId, Mesh>; readonly outline?: Mesh },
 ): Foot => ({
   parameters,
   pose,
   side: 'right',
-  bones: meshes,
+  bones: built.bones,
+  leg: built.leg,
   joints: jointsOf(shape, parameters, pose),
-  outline: outline ?? buildOutline(shape, parameters, pose),
+  outline: built.outline ?? buildOutline(shape, parameters, pose),
 });
 
-export const buildFoot = (shape: Shape, parameters: FootParameters, pose: PoseName = 'standing'): Foot => {
-  const motions = motionsOf(shape, pose, parameters.arch);
+export const buildFoot = (
+  shape: Shape,
+  parameters: FootParameters,
+  pose: PoseName = 'standing',
+  level: Level = 'display',
+): Foot => {
+  const motions = motionsOf(shape, parameters, pose);
   const k = scaleOf(shape, parameters);
-  const bones = new Map<BoneId, Mesh>();
-  for (const bone of BONE_IDS) {
-    bones.set(bone, placed(referenceBone(shape, bone), motions.get(bone) ?? STILL, k));
-  }
-  return assembleFoot(shape, parameters, pose, bones);
+  const build = <T extends SkeletonId>(ids: readonly T[]): Map<T, Mesh> =>
+    new Map(
+      ids.map((bone) => [bone, placed(referenceBone(shape, parameters, bone, level), motions.get(bone) ?? STILL, k)]),
+    );
+  const leg = LEG_IDS.filter((id) => RECIPES[id]);
+  return assembleFoot(shape, parameters, pose, { bones: build(BONE_IDS), leg: build(leg) });
 };

@@ -2,9 +2,9 @@
  * The foot as a GLB file (glTF 2.0, Khronos): metres, +Y up, one node a bone named by its id and one for the outline, flat
  * positions and indices only. The reader reads what this writer writes, not any glTF.
  */
-import { type BoneId, isBoneId } from '../ids';
+import { type BoneId, isBoneId, LEG_IDS, type LegId } from '../ids';
 import { meshBounds } from './mesh';
-import type { ArchShape, Foot, FootParameters, Mesh } from './types';
+import type { Foot, Mesh } from './types';
 
 const MAGIC = 0x46546c67;
 const JSON_CHUNK = 0x4e4f534a;
@@ -21,7 +21,7 @@ const padded = (bytes: Uint8Array, filler: number): Uint8Array => {
 
 /** Async so that a heavier writer may take its place. Two calls with equal feet give equal bytes. */
 export const encodeGlb = async (foot: Foot): Promise<Uint8Array> => {
-  const named: [string, Mesh][] = [...foot.bones, [OUTLINE, foot.outline]];
+  const named: [string, Mesh][] = [...foot.bones, ...foot.leg, [OUTLINE, foot.outline]];
   const parts: Uint8Array[] = [];
   const bufferViews: object[] = [];
   const accessors: object[] = [];
@@ -86,13 +86,12 @@ interface Written {
   readonly meshes: { name: string; primitives: { attributes: { POSITION: number }; indices: number }[] }[];
   readonly accessors: { bufferView: number; count: number }[];
   readonly bufferViews: { byteOffset: number }[];
-  readonly extras: { heelToSecondHeadMm: number; arch: ArchShape };
 }
 
 export interface ReadModel {
-  readonly meshes: Map<BoneId, Mesh>;
+  readonly bones: Map<BoneId, Mesh>;
+  readonly leg: Map<LegId, Mesh>;
   readonly outline: Mesh;
-  readonly parameters: FootParameters;
 }
 
 /** Reads a model file written by `encodeGlb`. Throws RangeError for anything else: the file is part of the program. */
@@ -107,7 +106,8 @@ export const decodeGlb = (bytes: Uint8Array): ReadModel => {
     const from = start + (json.bufferViews[bufferView]?.byteOffset ?? 0);
     return Array.from({ length: count * per }, (_, i) => read(from + size * i));
   };
-  const meshes = new Map<BoneId, Mesh>();
+  const bones = new Map<BoneId, Mesh>();
+  const leg = new Map<LegId, Mesh>();
   let outline: Mesh | null = null;
   for (const { name, primitives } of json.meshes) {
     const [p] = primitives;
@@ -116,10 +116,11 @@ export const decodeGlb = (bytes: Uint8Array): ReadModel => {
       positions: Float32Array.from(metres, (x) => x * MM_PER_METRE),
       indices: Uint32Array.from(numbers(p?.indices, (at) => view.getUint16(at, true), 2, 1)),
     };
-    if (isBoneId(name)) meshes.set(name, mesh);
+    const legId = LEG_IDS.find((id) => id === name);
+    if (isBoneId(name)) bones.set(name, mesh);
+    else if (legId) leg.set(legId, mesh);
     else if (name === OUTLINE) outline = mesh;
   }
   if (!outline) throw new RangeError('decodeGlb: no outline in the model file');
-  const { heelToSecondHeadMm, arch } = json.extras;
-  return { meshes, outline, parameters: { heelToSecondHeadMm, arch } };
+  return { bones, leg, outline };
 };

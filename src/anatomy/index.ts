@@ -13,11 +13,13 @@ export {
   principalExtents,
 } from './mesh';
 export { mirrorFoot } from './mirror';
-export { DEFAULT_FOOT, footParametersFor, H_BOUNDS_MM } from './parameters';
+export { archShapeOf, DEFAULT_FOOT, FORM_BOUNDS, footParametersFor, H_BOUNDS_MM } from './parameters';
 export { MT5 } from './region-names';
 export { regionsOf } from './regions';
 export { type Shape, shapeSchema } from './shape';
 export { prepareAnatomy } from './simplify';
 export { sliceMesh } from './slice';
+export { type TurnMade, turnsOf } from './stance/stance';
 export type * from './types';
+export { POSE_NAMES } from './types';
 export { CUBOID_MT5, facetStretch, zoneAt, zonesOf } from './zones';

@@ -18,6 +18,7 @@ export const mirrorFoot = (foot: Foot): Foot => ({
   pose: foot.pose,
   side: foot.side === 'right' ? 'left' : 'right',
   bones: new Map([...foot.bones].map(([id, mesh]) => [id, mirrorMesh(mesh)])),
+  leg: new Map([...foot.leg].map(([id, mesh]) => [id, mirrorMesh(mesh)])),
   joints: new Map([...foot.joints].map(([id, joint]) => [id, mirrorJoint(joint)])),
   outline: mirrorMesh(foot.outline),
 });

@@ -6,19 +6,21 @@
 import { scale } from '../units';
 import { type Field, rod, smoothMax, smoothMin } from './field';
 import { mapMesh } from './mesh';
-import { inverse, motionsOf, movePoint, STILL } from './pose';
+import { DEFAULT_FOOT } from './parameters';
 import type { Shape, Skin } from './shape';
 import { simplify } from './simplify';
+import { inverse, movePoint, STILL } from './stance/motion';
+import { motionsOf } from './stance/stance';
 import { blur, sampleGrid, surfaceNets } from './surface-nets';
-import type { FootParameters, Mesh, PoseName } from './types';
+import type { FootForm, FootParameters, Mesh, PoseName } from './types';
 
 /** Rounding of the sole's rim and of the edge of the cut leg, mm. */
 const RIM = 5;
 
 /** The rods as they lie in a pose. */
-const laid = (shape: Shape, arch: FootParameters['arch'], pose: PoseName, rods: readonly Skin[]): readonly Skin[] => {
-  const home = motionsOf(shape, 'standing', 'neutral');
-  const now = motionsOf(shape, pose, arch);
+const laid = (shape: Shape, form: FootForm, pose: PoseName, rods: readonly Skin[]): readonly Skin[] => {
+  const home = motionsOf(shape, DEFAULT_FOOT, 'standing');
+  const now = motionsOf(shape, form, pose);
   const carry = (p: Skin['from'], bone: Skin['on'][0]): Skin['from'] => {
     const [x, y, z] = movePoint(now.get(bone) ?? STILL, movePoint(inverse(home.get(bone) ?? STILL), p));
     return [x, y, z];
@@ -33,11 +35,11 @@ const bounds = (rods: readonly Skin[], k: 0 | 1 | 2, reach: number): readonly [n
 
 export const buildOutline = (shape: Shape, parameters: FootParameters, pose: PoseName): Mesh => {
   const { join, step, triangles, sole, top } = shape.outline;
-  const skins = laid(shape, parameters.arch, pose, shape.outline.masses);
+  const skins = laid(shape, parameters, pose, shape.outline.masses);
   const fieldsOf = (rods: readonly Skin[]) =>
     rods.map((s) => ({ field: rod(s.from, s.to, s.radius), join: s.join ?? join }));
   const masses = fieldsOf(skins);
-  const hollows = fieldsOf(laid(shape, parameters.arch, pose, shape.outline.hollows));
+  const hollows = fieldsOf(laid(shape, parameters, pose, shape.outline.hollows));
   const field: Field = (x, y, z) => {
     let d = 1e3;
     for (const m of masses) d = smoothMin(d, m.field(x, y, z), m.join);

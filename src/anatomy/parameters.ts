@@ -1,9 +1,31 @@
 /** The parameters of a foot: the default one, and those for what is known of a person. */
 import type { Shape } from './shape';
-import type { ArchShape, FootParameters } from './types';
+import type { ArchShape, FootForm, FootParameters } from './types';
 
 /** A foot of nobody in particular: `scale.defaultHMm` of content/anatomy. */
-export const DEFAULT_FOOT: FootParameters = { heelToSecondHeadMm: 165, arch: 'neutral' };
+export const DEFAULT_FOOT: FootParameters = {
+  heelToSecondHeadMm: 165,
+  arch: 0,
+  hindfootDeg: 0,
+  adductusDeg: 0,
+  halluxDeg: 0,
+  firstRayMm: 0,
+};
+
+/** Bounds of the measures of shape inside which every foot has been checked for closed bones that keep clear of each other. */
+export const FORM_BOUNDS: Readonly<Record<keyof FootForm, readonly [low: number, high: number]>> = {
+  arch: [-1, 1],
+  hindfootDeg: [-10, 10],
+  adductusDeg: [0, 25],
+  halluxDeg: [-5, 30],
+  firstRayMm: [-5, 5],
+};
+
+const ARCHES: Readonly<Record<ArchShape, number>> = { low: -1, neutral: 0, high: 1 };
+
+/** How an arch is spoken of: the nearest of the three. */
+export const archShapeOf = ({ arch }: Pick<FootForm, 'arch'>): ArchShape =>
+  arch > 0.5 ? 'high' : arch < -0.5 ? 'low' : 'neutral';
 
 /** Bounds of H inside which the shape has been checked, mm. */
 export const H_BOUNDS_MM = [130, 200] as const;
@@ -19,8 +41,12 @@ interface KnownOfAPerson {
 
 /** A foot from body height (H is a fixed share of it) and foot shape; what is not known is the default foot's. */
 export const footParametersFor = (facts: KnownOfAPerson, ratios: Ratios = RATIOS): FootParameters => {
-  const arch = facts.footShape ?? DEFAULT_FOOT.arch;
+  const arch = ARCHES[facts.footShape ?? 'neutral'];
   if (facts.heightCm === undefined || facts.heightCm === null) return { ...DEFAULT_FOOT, arch };
   const h = facts.heightCm * 10 * ratios.footLengthPerHeight * ratios.hPerFootLength;
-  return { heelToSecondHeadMm: Math.min(H_BOUNDS_MM[1], Math.max(H_BOUNDS_MM[0], Math.round(h))), arch };
+  return {
+    ...DEFAULT_FOOT,
+    heelToSecondHeadMm: Math.min(H_BOUNDS_MM[1], Math.max(H_BOUNDS_MM[0], Math.round(h))),
+    arch,
+  };
 };

@@ -8,6 +8,7 @@ import { BONE_IDS, type BoneId, LEG_IDS, type SkeletonId } from '../ids';
 import { boneId, skeletonId } from '../ids/schema';
 import { RECIPES } from './bones';
 import { valuesSchema } from './bones/recipe';
+import { poseSchema } from './stance/schema';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
 const length = v.pipe(figure, v.minValue(0.05, 'a length is above 0'), v.maxValue(400, 'at most 400 mm'));
@@ -96,19 +97,6 @@ const joint = v.strictObject({
 });
 export type JointShape = v.InferOutput<typeof joint>;
 
-/** A turn of `bones` (deg, right-handed about `axis`) about `pivot`, both as scanned and carried along by the turns before. */
-const turn = v.strictObject({
-  name: v.string(),
-  bones: v.pipe(v.array(boneId), v.minLength(1)),
-  pivot: vec3,
-  axis: vec3,
-  degrees: v.pipe(figure, v.minValue(-90), v.maxValue(90)),
-});
-export type Turn = v.InferOutput<typeof turn>;
-
-/** Turns in order, then one shift of the whole foot so that it rests on the ground with the heel over the origin. */
-const stance = v.strictObject({ turns: v.array(turn), shift: vec3 });
-
 /** A rod of the outline in the standing neutral foot; its ends go along with the two bones of `on` in any other pose. */
 const skin = v.strictObject({
   name,
@@ -159,8 +147,7 @@ export const shapeSchema = v.strictObject({
   metatarsals: bonesOf(named('metatarsal')),
   toes: bonesOf(named('phalanx', 'sesamoid')),
   leg: bonesOf(LEG_IDS.filter((id) => RECIPES[id])),
-  /** Standing, by arch. */
-  pose: v.strictObject({ neutral: stance, high: stance, low: stance }),
+  pose: poseSchema,
   outline: v.strictObject({
     step: length,
     join: length,

@@ -2,7 +2,7 @@
  * What the other layers may rely on about the shape of a foot. Frame: mm, right-handed, right foot, +X medial, +Y dorsal,
  * +Z towards the toes, origin on the ground under the most posterior point of the calcaneus. Left = mirror in X.
  */
-import type { BoneId, JointId, RegionId, Side } from '../ids';
+import type { BoneId, JointId, LegId, RegionId, Side } from '../ids';
 import type { Vec3 } from '../units';
 
 /** A closed, outward triangle surface. positions: 3 numbers a vertex (mm); indices: 3 a triangle, counter-clockwise outside. */
@@ -11,14 +11,32 @@ export interface Mesh {
   readonly indices: Uint32Array;
 }
 
-export type PoseName = 'asScanned' | 'standing';
+export const POSE_NAMES = ['asScanned', 'standing', 'seated', 'heelRaise', 'pushOff', 'inversion'] as const;
+export type PoseName = (typeof POSE_NAMES)[number];
+/** How a person's arch is spoken of; the measure behind it is `FootForm.arch`. */
 export type ArchShape = 'neutral' | 'high' | 'low';
 
-/** What makes one foot differ from another, right or left apart. `heelToSecondHeadMm` is H of the measured table. */
-export interface FootParameters {
-  readonly heelToSecondHeadMm: number;
-  readonly arch: ArchShape;
+/** What makes the shape of one foot differ from another's; the default foot has 0 everywhere. */
+export interface FootForm {
+  /** -1: mean of a flat-arched group, 1: of a high-arched one; in between in proportion. */
+  readonly arch: number;
+  /** Heel turned under the leg, deg: varus positive, valgus negative. */
+  readonly hindfootDeg: number;
+  /** Metatarsals turned inwards on the tarsus, deg. */
+  readonly adductusDeg: number;
+  /** First toe turned outwards further than in the default foot, deg. */
+  readonly halluxDeg: number;
+  /** First metatarsal longer (or, negative, shorter) on the reference foot, mm. */
+  readonly firstRayMm: number;
 }
+
+/** A foot, right or left apart. `heelToSecondHeadMm` is H of the measured table. */
+export interface FootParameters extends FootForm {
+  readonly heelToSecondHeadMm: number;
+}
+
+/** How finely a surface is cut: few facets for the plate, or many for stills and sections. */
+export type Level = 'display' | 'fine';
 
 export interface Joint {
   readonly id: JointId;
@@ -38,6 +56,8 @@ export interface Foot {
   readonly pose: PoseName;
   readonly side: Side;
   readonly bones: ReadonlyMap<BoneId, Mesh>;
+  /** Lower ends of tibia and fibula, closed above. */
+  readonly leg: ReadonlyMap<LegId, Mesh>;
   readonly joints: ReadonlyMap<JointId, Joint>;
   /** Quiet outline of the whole foot and ankle: drawn, not measured. */
   readonly outline: Mesh;

@@ -30,7 +30,7 @@ export const usualFoot = async (shape: unknown): Promise<Foot> => {
   const answer = await fetch(new URL('models/foot-right.glb', document.baseURI));
   if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
   const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
-  return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', model.meshes, model.outline);
+  return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', model);
 };
 
 export interface Feet {

@@ -1,4 +1,5 @@
 /** "How do you know?": what was computed from what, why the confidence is no higher, and the sources with their marks. */
+import { archShapeOf } from '../anatomy';
 import type { Content, Mark } from '../content/schema';
 import type { ConfidenceReason, Explanation, Finding } from '../explain/types';
 import type { ActivityId, InjuryId, OptionId, RegionId, SourceId } from '../ids';
@@ -23,7 +24,7 @@ const inputLines = (content: Content, inputs: Finding['basis']['inputs']): reado
   const lines: string[] = [];
   const { foot, activity, massKg, region, injury, option, moreKg, heldToShare } = inputs;
   if (typeof foot === 'object' && foot !== null && 'heelToSecondHeadMm' in foot && isNumber(foot.heelToSecondHeadMm)) {
-    const arch = 'arch' in foot && (foot.arch === 'high' || foot.arch === 'low') ? foot.arch : 'neutral';
+    const arch = archShapeOf({ arch: 'arch' in foot && isNumber(foot.arch) ? foot.arch : 0 });
     const size = formatQuantity({ value: foot.heelToSecondHeadMm, unit: 'mm' });
     lines.push(fill(BASIS_LINES.foot, { size, shape: FOOT_SHAPE_WORDS[arch] }));
   }

@@ -1,4 +1,5 @@
 /** Meshes with known answers: closed tapered elliptic bars, and a one-bone foot made of such a bar. mm, foot frame. */
+import { DEFAULT_FOOT } from '../../src/anatomy/parameters';
 import type { Foot, Joint, Mesh } from '../../src/anatomy/types';
 import { type BoneId, idOf, type JointId } from '../../src/ids';
 import type { Vec3 } from '../../src/units';
@@ -87,10 +88,11 @@ export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
     joint('metatarsal5', 'phalanxProximal5', [-35, 12, 145], [0, 0, 1], [1, 0, 0], [9, 9]),
   ];
   return {
-    parameters: { heelToSecondHeadMm: 167, arch: 'neutral' },
+    parameters: { ...DEFAULT_FOOT, heelToSecondHeadMm: 167 },
     pose: 'standing',
     side: 'right',
     bones: new Map([['metatarsal5', mesh]]),
+    leg: new Map(),
     joints: new Map(joints.map((j) => [j.id, j])),
     outline: { positions: new Float32Array(), indices: new Uint32Array() },
   };

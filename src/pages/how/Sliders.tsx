@@ -1,5 +1,6 @@
 /** What if: other body mass, movement, foot shape or place of the break. Changes the picture, never the case. */
 import { useId } from 'react';
+import { archShapeOf } from '../../anatomy';
 import { usePages, useSession } from '../context';
 import { BreakSlider } from './MoveBreak';
 
@@ -73,7 +74,9 @@ const Activity = () => {
 
 const Shape = () => {
   const { say, session } = usePages();
-  const shape = useSession((state) => state.whatIf.footShape ?? state.explanation?.foot.arch ?? 'neutral');
+  const shape = useSession(
+    (state) => state.whatIf.footShape ?? (state.explanation ? archShapeOf(state.explanation.foot) : 'neutral'),
+  );
   return (
     <fieldset className="plain-choices">
       <legend>{say('whatIf.shape')}</legend>

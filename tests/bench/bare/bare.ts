@@ -19,7 +19,7 @@ const light = new DirectionalLight(0xffffff, 2);
 light.position.set(-1, 1, 1);
 scene.add(light);
 const material = new MeshLambertMaterial({ color: 0xf0e6c8, flatShading: true });
-for (const mesh of [...model.meshes.values(), model.outline]) {
+for (const mesh of [...model.bones.values(), model.outline]) {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(mesh.positions, 3));
   geometry.setIndex(new BufferAttribute(mesh.indices, 1));

@@ -13,7 +13,7 @@ describe('foot parameters', () => {
   test('nothing known gives the default foot; shape and height change only themselves', () => {
     expect(footParametersFor({})).toEqual(DEFAULT_FOOT);
     expect(footParametersFor({ heightCm: null, footShape: null })).toEqual(DEFAULT_FOOT);
-    expect(footParametersFor({ footShape: 'high' })).toEqual({ ...DEFAULT_FOOT, arch: 'high' });
+    expect(footParametersFor({ footShape: 'high' })).toEqual({ ...DEFAULT_FOOT, arch: 1 });
     expect(footParametersFor({ heightCm: 180 }).heelToSecondHeadMm).toBe(178);
   });
 

@@ -2,6 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
   buildBone,
+  DEFAULT_FOOT,
   type Foot,
   type FootParameters,
   H_BOUNDS_MM,
@@ -35,6 +36,7 @@ const footOf = (parameters: FootParameters): Foot => ({
   pose: 'standing',
   side: 'right',
   bones: new Map([['metatarsal5', buildBone(shape, parameters, 'metatarsal5', 'standing')]]),
+  leg: new Map(),
   joints: jointsOf(shape, parameters, 'standing'),
   outline: { positions: new Float32Array(), indices: new Uint32Array() },
 });
@@ -43,10 +45,10 @@ describe('the built fifth metatarsal', () => {
   beforeAll(prepareAnatomy);
   const [smallest, largest] = H_BOUNDS_MM;
   const feet: FootParameters[] = [
-    { heelToSecondHeadMm: smallest, arch: 'neutral' },
-    { heelToSecondHeadMm: largest, arch: 'neutral' },
-    { heelToSecondHeadMm: 165, arch: 'high' },
-    { heelToSecondHeadMm: 165, arch: 'low' },
+    { ...DEFAULT_FOOT, heelToSecondHeadMm: smallest },
+    { ...DEFAULT_FOOT, heelToSecondHeadMm: largest },
+    { ...DEFAULT_FOOT, arch: 1 },
+    { ...DEFAULT_FOOT, arch: -1 },
   ];
   test.each(feet)('H $heelToSecondHeadMm mm, $arch arch: five zones, finite stress, peak on the bone', (parameters) => {
     const foot = footOf(parameters);

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { boneAxis, inBone } from '../../../src/anatomy/bone-axis';
 import { decodeGlb } from '../../../src/anatomy/glb';
+import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { Foot, Zone } from '../../../src/anatomy/types';
 import { idOf, QUESTION_IDS, type RegionId } from '../../../src/ids';
 import { stressAt } from '../../../src/mechanics';
@@ -18,10 +19,11 @@ const model = decodeGlb(
   new Uint8Array(readFileSync(new URL('../../../public/models/foot-right.glb', import.meta.url))),
 );
 const foot: Foot = {
-  parameters: model.parameters,
+  parameters: DEFAULT_FOOT,
   pose: 'standing',
   side: 'right',
-  bones: model.meshes,
+  bones: model.bones,
+  leg: model.leg,
   joints: new Map(),
   outline: model.outline,
 };

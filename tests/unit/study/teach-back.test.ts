@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { MessageOf } from '../../../src/explain/messages';
 import type { Explanation, Finding } from '../../../src/explain/types';
 import { type CaseId, type FindingId, idOf, QUESTION_IDS, type RegionId, type StageId } from '../../../src/ids';
@@ -39,7 +40,7 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
   demo: true,
   whatIf: {},
   side: { state: 'notStated' },
-  foot: { heelToSecondHeadMm: 180, arch: 'neutral' },
+  foot: { ...DEFAULT_FOOT, heelToSecondHeadMm: 180 },
   bone: null,
   breakAt: null,
   injury: null,

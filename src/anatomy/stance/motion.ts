@@ -1,13 +1,6 @@
-/**
- * A pose is one rigid motion a bone: the turns of content/anatomy/pose.yaml applied in order, each about a pivot and axis
- * given on the as-scanned reference foot and carried along by the turns before it, then one shift of the whole foot.
- */
-import { BONE_IDS, type BoneId } from '../ids';
-import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../units';
-import type { Shape } from './shape';
-import type { ArchShape, PoseName } from './types';
+/** Rigid motions: a rotation (three rows), then a shift. mm. */
+import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 
-/** Rotation (three rows) then shift. */
 export interface Motion {
   readonly rows: readonly [Vec3, Vec3, Vec3];
   readonly shift: Vec3;
@@ -24,6 +17,7 @@ export const STILL: Motion = {
 
 export const moveDirection = (m: Motion, d: Vec3): Vec3 => [dot(m.rows[0], d), dot(m.rows[1], d), dot(m.rows[2], d)];
 export const movePoint = (m: Motion, p: Vec3): Vec3 => add(moveDirection(m, p), m.shift);
+export const shifted = (m: Motion, by: Vec3): Motion => ({ rows: m.rows, shift: add(m.shift, by) });
 
 const rotate = (d: Vec3, axis: Vec3, angle: number): Vec3 =>
   add(
@@ -31,22 +25,18 @@ const rotate = (d: Vec3, axis: Vec3, angle: number): Vec3 =>
     scale(axis, dot(axis, d) * (1 - Math.cos(angle))),
   );
 
-const turning = (pivot: Vec3, axis: Vec3, degrees: number): Motion => {
+/** A right-handed turn about an axis through a pivot. */
+export const turning = (pivot: Vec3, axis: Vec3, degrees: number): Motion => {
   const a = normalize(axis);
   const angle = radians(degrees);
-  const columns = (
-    [
-      [1, 0, 0],
-      [0, 1, 0],
-      [0, 0, 1],
-    ] as const
-  ).map((d) => rotate(d, a, angle));
+  const columns = STILL.rows.map((d) => rotate(d, a, angle));
   const row = (k: 0 | 1 | 2): Vec3 => [columns[0]?.[k] ?? 0, columns[1]?.[k] ?? 0, columns[2]?.[k] ?? 0];
   const motion: Motion = { rows: [row(0), row(1), row(2)], shift: [0, 0, 0] };
   return { ...motion, shift: subtract(pivot, movePoint(motion, pivot)) };
 };
 
-const after = (second: Motion, first: Motion): Motion => {
+/** First `first`, then `second`. */
+export const after = (second: Motion, first: Motion): Motion => {
   const column = (k: 0 | 1 | 2): Vec3 => moveDirection(second, [first.rows[0][k], first.rows[1][k], first.rows[2][k]]);
   const [a, b, c] = [column(0), column(1), column(2)];
   return {
@@ -65,20 +55,6 @@ export const inverse = (m: Motion): Motion => {
   return { ...turned, shift: scale(moveDirection(turned, m.shift), -1) };
 };
 
-/** The motion of every bone from the as-scanned pose, reference foot. */
-export const motionsOf = (shape: Shape, pose: PoseName, arch: ArchShape): ReadonlyMap<BoneId, Motion> => {
-  const motions = new Map<BoneId, Motion>();
-  if (pose === 'asScanned') return motions;
-  const { turns, shift } = shape.pose[arch];
-  for (const t of turns) {
-    const lead = t.bones[0];
-    const carried = (lead && motions.get(lead)) ?? STILL;
-    const turn = turning(movePoint(carried, t.pivot), moveDirection(carried, t.axis), t.degrees);
-    for (const bone of t.bones) motions.set(bone, after(turn, motions.get(bone) ?? STILL));
-  }
-  for (const bone of BONE_IDS) {
-    const m = motions.get(bone) ?? STILL;
-    motions.set(bone, { rows: m.rows, shift: add(m.shift, shift) });
-  }
-  return motions;
-};
+/** Angle of the whole rotation, rad. */
+export const angleOf = (m: Motion): number =>
+  Math.acos(Math.min(1, Math.max(-1, (m.rows[0][0] + m.rows[1][1] + m.rows[2][2] - 1) / 2)));

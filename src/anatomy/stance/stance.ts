@@ -1,0 +1,164 @@
+/**
+ * Where every bone stands: one rigid motion a bone from the as-scanned reference foot (mm, before the foot is scaled).
+ * A foot of any shape stands on heel and metatarsal heads: turns that `rest` or `lie` are solved from the turns before them.
+ */
+import { SKELETON_IDS, type SkeletonId } from '../../ids';
+import { add, degrees, normalize, scale, subtract, type Vec3 } from '../../units';
+import { boneShapeOf } from '../bone-field';
+import { centreOfCurvature } from '../joint-surface';
+import type { JointShape, Shape } from '../shape';
+import type { FootForm, PoseName } from '../types';
+import { after, type Motion, moveDirection, movePoint, STILL, shifted, turning } from './motion';
+import type { PoseShape, Turn } from './schema';
+
+export type Motions = ReadonlyMap<SkeletonId, Motion>;
+
+/** Bones of a list that may name sets (and sets of sets). Throws RangeError for a name that is neither. */
+export const bonesIn = (pose: PoseShape, names: readonly string[]): readonly SkeletonId[] =>
+  names.flatMap((name) => {
+    const set = pose.sets[name];
+    if (set) return bonesIn(pose, set);
+    const bone = SKELETON_IDS.find((id) => id === name);
+    if (!bone) throw new RangeError(`pose: no bone or set ${name}`);
+    return [bone];
+  });
+
+/** The shift that a longer or shorter ray gives the bones in front of it, and the joints there. */
+export const lengthened = (shape: Shape, form: FootForm): ReadonlyMap<SkeletonId, Vec3> =>
+  new Map(
+    shape.pose.lengths.flatMap(({ bones, along }) =>
+      bonesIn(shape.pose, bones).map((bone) => [bone, scale(normalize(along), form.firstRayMm)] as const),
+    ),
+  );
+
+const degreesFor = (turn: Extract<Turn, { by: 'degrees' }>, form: FootForm): number => {
+  const d = turn.degrees;
+  const arch = form.arch < 0 ? -form.arch * d.flat : form.arch * d.high;
+  return d.standing + arch + form.hindfootDeg * d.hindfoot + form.adductusDeg * d.adductus + form.halluxDeg * d.hallux;
+};
+
+export const carriedJoint = (j: JointShape, m: Motion): JointShape => ({
+  ...j,
+  centre: movePoint(m, j.centre) as JointShape['centre'],
+  normal: moveDirection(m, j.normal) as JointShape['normal'],
+  major: moveDirection(m, j.major) as JointShape['major'],
+});
+
+/** Degrees about X that bring a point to a height; as near to it as the point can come where it cannot reach. */
+const degreesToRest = (pivot: Vec3, head: Vec3, height: number): number => {
+  const [, y, z] = subtract(head, pivot);
+  const reach = Math.hypot(y, z);
+  const want = Math.asin(Math.min(1, Math.max(-1, (height - pivot[1]) / reach)));
+  return degrees(Math.atan2(y, z) - want);
+};
+
+const jointNamed = (shape: Shape, id: string | undefined): JointShape => {
+  const joint = shape.joints.find((j) => j.id === id);
+  if (!joint) throw new RangeError(`pose: no joint ${id}`);
+  return joint;
+};
+
+const pivotOf = (shape: Shape, turn: Turn, carried: Motion): Vec3 => {
+  if (turn.pivot) return movePoint(carried, turn.pivot);
+  const joint = jointNamed(shape, turn.about);
+  const here = carriedJoint(joint, carried);
+  return (joint.kind === 'ball' || joint.kind === 'hinge' ? centreOfCurvature(here, turn.axis) : null) ?? here.centre;
+};
+
+const headOf = (shape: Shape, joint: string, carried: Motion): Vec3 => {
+  const here = carriedJoint(jointNamed(shape, joint), carried);
+  return centreOfCurvature(here, [1, 0, 0]) ?? here.centre;
+};
+
+const degreesOf = (shape: Shape, turn: Turn, form: FootForm, pivot: Vec3, carried: Motion): number => {
+  switch (turn.by) {
+    case 'degrees':
+      return degreesFor(turn, form);
+    case 'rest':
+      return degreesToRest(pivot, headOf(shape, turn.head, carried), turn.height);
+    case 'lie': {
+      const bone = bonesIn(shape.pose, turn.bones)[0] as SkeletonId;
+      const to = turn.to ? jointNamed(shape, turn.to).centre : boneShapeOf(shape, bone).centre;
+      const way = moveDirection(carried, subtract(to, jointNamed(shape, turn.from).centre));
+      return turn.declination - degrees(Math.atan2(-way[1], way[2]));
+    }
+  }
+};
+
+/** A turn as it was made: for the list of joint angles between two poses. */
+export interface TurnMade {
+  readonly id: string;
+  readonly name: string;
+  readonly degrees: number;
+}
+
+interface Stance {
+  readonly motions: Map<SkeletonId, Motion>;
+  readonly made: TurnMade[];
+}
+
+const turnBy = (shape: Shape, stance: Stance, turn: Turn, by: (pivot: Vec3, carried: Motion) => number): void => {
+  const bones = bonesIn(shape.pose, turn.bones);
+  const carried = stance.motions.get(bones[0] as SkeletonId) ?? STILL;
+  const pivot = pivotOf(shape, turn, carried);
+  const angle = by(pivot, carried);
+  const motion = turning(pivot, turn.axis, angle);
+  for (const bone of bones) stance.motions.set(bone, after(motion, stance.motions.get(bone) ?? STILL));
+  stance.made.push({ id: turn.id, name: turn.name, degrees: angle });
+};
+
+const standing = (shape: Shape, form: FootForm): Stance => {
+  const longer = lengthened(shape, form);
+  const stance: Stance = {
+    motions: new Map(SKELETON_IDS.map((bone) => [bone, shifted(STILL, longer.get(bone) ?? [0, 0, 0])])),
+    made: [],
+  };
+  for (const turn of shape.pose.standing) {
+    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, turn, form, pivot, carried));
+  }
+  const { at, radius } = shape.pose.back;
+  const back = movePoint(stance.motions.get('calcaneus') ?? STILL, at);
+  for (const [bone, m] of stance.motions) stance.motions.set(bone, shifted(m, [0, 0, radius - back[2]]));
+  return stance;
+};
+
+const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
+  if (pose === 'asScanned') {
+    const longer = lengthened(shape, form);
+    return { motions: new Map([...longer].map(([bone, by]) => [bone, shifted(STILL, by)])), made: [] };
+  }
+  const stance = standing(shape, form);
+  if (pose === 'standing') return stance;
+  const further = shape.pose.poses.find((p) => p.id === pose);
+  if (!further) throw new RangeError(`no pose ${pose}`);
+  for (const { turn: id, degrees: by } of further.turns) {
+    const turn = shape.pose.standing.find((t) => t.id === id);
+    if (!turn) throw new RangeError(`pose ${pose}: no turn ${id}`);
+    turnBy(shape, stance, turn, () => by);
+  }
+  return stance;
+};
+
+/** The motion of every bone from the as-scanned reference foot; bones that stay put may be missing. */
+export const motionsOf = (shape: Shape, form: FootForm, pose: PoseName): Motions => stanceOf(shape, form, pose).motions;
+
+/** The turns that lead from as scanned to a pose, in order, deg. */
+export const turnsOf = (shape: Shape, form: FootForm, pose: PoseName): readonly TurnMade[] =>
+  stanceOf(shape, form, pose).made;
+
+const mean = (a: Vec3, b: Vec3): Vec3 => scale(add(a, b), 0.5);
+
+/**
+ * A joint between two bones that have moved: midway between where each of them carries it. `longer` is the shift of the second
+ * bone that the first one has grown towards.
+ */
+export const joined = (j: JointShape, first: Motion, second: Motion, longer: Vec3 = [0, 0, 0]): JointShape => {
+  const a = carriedJoint(j, shifted(first, moveDirection(first, longer)));
+  const b = carriedJoint(j, second);
+  return {
+    ...j,
+    centre: mean(a.centre, b.centre) as JointShape['centre'],
+    normal: normalize(add(a.normal, b.normal)) as JointShape['normal'],
+    major: normalize(add(a.major, b.major)) as JointShape['major'],
+  };
+};

@@ -1,0 +1,68 @@
+/** Poses: rigid motions, the foot on the ground whatever its shape, and joints that keep to published ranges. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_FOOT, FORM_BOUNDS } from '../../../../src/anatomy';
+import { centreOfCurvature } from '../../../../src/anatomy/joint-surface';
+import { inverse, movePoint, STILL } from '../../../../src/anatomy/stance/motion';
+import { bonesIn, carriedJoint, motionsOf, turnsOf } from '../../../../src/anatomy/stance/stance';
+import type { FootForm } from '../../../../src/anatomy/types';
+import { readShape } from '../../../../src/cli/read-shape';
+import { SKELETON_IDS } from '../../../../src/ids';
+import { length, subtract, type Vec3 } from '../../../../src/units';
+import { anyForm } from '../any-form';
+
+const shape = readShape();
+const point = fc.tuple(
+  fc.double({ min: -50, max: 50, noNaN: true }),
+  fc.double({ min: 0, max: 90, noNaN: true }),
+  fc.double({ min: 0, max: 220, noNaN: true }),
+);
+
+describe('poses', () => {
+  test('move every bone rigidly and can be undone', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...SKELETON_IDS), anyForm, point, point, (bone, form, p: Vec3, q: Vec3) => {
+        const m = motionsOf(shape, form, 'standing').get(bone);
+        if (!m) throw new Error(`${bone} has no motion`);
+        expect(length(subtract(movePoint(m, p), movePoint(m, q)))).toBeCloseTo(length(subtract(p, q)), 6);
+        expect(length(subtract(movePoint(inverse(m), movePoint(m, p)), p))).toBeCloseTo(0, 6);
+      }),
+    );
+  });
+
+  test('as scanned nothing is turned, whatever the shape', () => {
+    expect(turnsOf(shape, { ...DEFAULT_FOOT, arch: 1 }, 'asScanned')).toEqual([]);
+    for (const m of motionsOf(shape, { ...DEFAULT_FOOT, arch: 1 }, 'asScanned').values()) {
+      expect(m.rows).toEqual(STILL.rows);
+    }
+  });
+
+  test('standing, every metatarsal head rests where the content puts it, whatever the shape of the foot', () => {
+    fc.assert(
+      fc.property(anyForm, (form) => {
+        const motions = motionsOf(shape, form, 'standing');
+        for (const turn of shape.pose.standing) {
+          if (turn.by !== 'rest') continue;
+          const joint = shape.joints.find((j) => j.id === turn.head);
+          const first = bonesIn(shape.pose, turn.bones)[0];
+          if (!joint || !first) throw new Error(turn.id);
+          const head = centreOfCurvature(carriedJoint(joint, motions.get(first) ?? STILL), [1, 0, 0]);
+          expect(head?.[1], turn.id).toBeCloseTo(turn.height, 1);
+        }
+      }),
+    );
+  });
+
+  test('a further measure of shape turns further: none is dead', () => {
+    const moved = (form: FootForm): number =>
+      Math.max(
+        ...[...motionsOf(shape, form, 'standing')].map(([bone, m]) => {
+          const usual = motionsOf(shape, DEFAULT_FOOT, 'standing').get(bone) ?? STILL;
+          return length(subtract(movePoint(m, [0, 40, 150]), movePoint(usual, [0, 40, 150])));
+        }),
+      );
+    for (const [measure, [, high]] of Object.entries(FORM_BOUNDS)) {
+      expect(moved({ ...DEFAULT_FOOT, [measure]: high }), measure).toBeGreaterThan(2);
+    }
+  });
+});
