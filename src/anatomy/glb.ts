@@ -19,8 +19,14 @@ const padded = (bytes: Uint8Array, filler: number): Uint8Array => {
   return out;
 };
 
+/** What is written beside a bone's node: its term and its ids in open lists. */
+export type NodeNotes = Readonly<Record<string, string>>;
+
+/** To a micrometre: what a compiler or a processor does in the last digits does not change the file. */
+const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => Math.round(p * 1000) / (1000 * MM_PER_METRE));
+
 /** Async so that a heavier writer may take its place. Two calls with equal feet give equal bytes. */
-export const encodeGlb = async (foot: Foot): Promise<Uint8Array> => {
+export const encodeGlb = async (foot: Foot, notes: ReadonlyMap<string, NodeNotes>): Promise<Uint8Array> => {
   const named: [string, Mesh][] = [...foot.bones, ...foot.leg, [OUTLINE, foot.outline]];
   const parts: Uint8Array[] = [];
   const bufferViews: object[] = [];
@@ -34,7 +40,7 @@ export const encodeGlb = async (foot: Foot): Promise<Uint8Array> => {
     return bufferViews.length - 1;
   };
   const meshes = named.map(([name, mesh]) => {
-    const metres = mesh.positions.map((p) => p / MM_PER_METRE);
+    const metres = metresOf(mesh);
     const bounds = meshBounds({ positions: metres, indices: mesh.indices });
     const count = metres.length / 3;
     const positionView = push(new Uint8Array(metres.buffer), ARRAY_BUFFER);
@@ -53,7 +59,7 @@ export const encodeGlb = async (foot: Foot): Promise<Uint8Array> => {
     asset: { version: '2.0', generator: 'Underfoot' },
     scene: 0,
     scenes: [{ name: 'foot', nodes: named.map((_, i) => i) }],
-    nodes: named.map(([name], i) => ({ name, mesh: i })),
+    nodes: named.map(([name], i) => ({ name, mesh: i, extras: { id: name, ...notes.get(name) } })),
     meshes,
     materials: [{ name: 'bone', pbrMetallicRoughness: { metallicFactor: 0, roughnessFactor: 1 } }],
     accessors,

@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, shapeSchema } from '../anatomy';
-import type { Foot, FootParameters } from '../anatomy/types';
+import type { Foot, FootParameters, Level } from '../anatomy/types';
 import type { Session } from '../session/types';
 import type { BuiltFoot } from './foot-worker';
 import workerUrl from './foot-worker?worker&url';
@@ -26,8 +26,14 @@ const buildInWorker = (shape: unknown, parameters: FootParameters): Promise<Foot
     worker.postMessage({ shape, parameters });
   });
 
-export const usualFoot = async (shape: unknown): Promise<Foot> => {
-  const answer = await fetch(new URL('models/foot-right.glb', document.baseURI));
+const FILES: Readonly<Record<Level, string>> = {
+  display: 'models/foot-right.glb',
+  fine: 'models/foot-right-fine.glb',
+};
+
+/** The default foot as it is shipped: few facets to draw, or many to compute on. */
+export const usualFoot = async (shape: unknown, level: Level): Promise<Foot> => {
+  const answer = await fetch(new URL(FILES[level], document.baseURI));
   if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
   const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
   return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', model);

@@ -17,7 +17,7 @@ import { followLook } from './look';
 import { trustedWorkerUrl } from './trusted-types';
 
 const asked = readAddress(location.hash);
-const usual = usualFoot(content.shape);
+const usual = usualFoot(content.shape, 'display');
 let foot: Foot | null = null;
 void usual.then((read) => {
   foot = read;
@@ -27,7 +27,7 @@ const session = createSession({
   file: demoCase(asked.demo ?? 'demo-handball'),
   runExplain: createExplainRunner({
     content,
-    foot: usual,
+    foot: usualFoot(content.shape, 'fine'),
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
   }),
   checkFile: (file) => (foot === null ? [] : checkCase(file, content, foot)),

@@ -1,19 +1,17 @@
-/** `npm run model`: builds the default standing right foot and writes it to public/models/foot-right.glb. */
+/** `npm run model`: builds the default standing foot and writes public/models: right and left as drawn, and the fine right foot. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { buildFoot, DEFAULT_FOOT, encodeGlb, prepareAnatomy } from '../anatomy';
+import { prepareAnatomy } from '../anatomy';
+import { modelFiles } from './model-files';
+import { readContent } from './read-content';
 import { readShape } from './read-shape';
 
 await prepareAnatomy();
 const started = performance.now();
-const foot = buildFoot(readShape(), DEFAULT_FOOT, 'standing');
-const built = performance.now();
-const bytes = await encodeGlb(foot);
+const files = await modelFiles(readShape(), readContent());
 const folder = fileURLToPath(new URL('../../public/models/', import.meta.url));
 mkdirSync(folder, { recursive: true });
-writeFileSync(`${folder}foot-right.glb`, bytes);
-const triangles = [...foot.bones.values()].reduce((sum, m) => sum + m.indices.length / 3, 0);
+for (const [name, bytes] of files) writeFileSync(`${folder}${name}`, bytes);
 process.stdout.write(
-  `${foot.bones.size} bones, ${triangles} triangles, outline ${foot.outline.indices.length / 3}, ` +
-    `${Math.round(built - started)} ms, ${bytes.length} bytes\n`,
+  `${[...files].map(([name, bytes]) => `${name} ${bytes.length} bytes`).join(', ')}; ${Math.round(performance.now() - started)} ms\n`,
 );

@@ -1,10 +1,10 @@
-/** The default foot from the model that is shipped: the same bones that the app starts with, without building them. */
+/** The default foot from the fine model that is shipped: what the app computes on, without building it. */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, type Foot } from '../anatomy';
 import { readShape } from './read-shape';
 
-const MODEL = fileURLToPath(new URL('../../public/models/foot-right.glb', import.meta.url));
+const MODEL = fileURLToPath(new URL('../../public/models/foot-right-fine.glb', import.meta.url));
 
 /** Null when `npm run model` has not been run yet: then every foot is built. */
 export const readFoot = (): Foot | null => {

@@ -38,7 +38,7 @@ export const contextOf = (content: Content, given?: Foot): Context => ({
       return given;
     const kept = feet.get(content) ?? new Map<string, Foot>();
     feet.set(content, kept);
-    const foot = kept.get(key) ?? buildFoot(shapeOf(content), parameters, 'standing');
+    const foot = kept.get(key) ?? buildFoot(shapeOf(content), parameters, 'standing', 'fine');
     kept.set(key, foot);
     return foot;
   },
