@@ -1,0 +1,165 @@
+/**
+ * The calcaneus: tuberosity with two plantar processes, body under the posterior facet, the shelf that carries the middle facet,
+ * and the anterior process behind the cuboid. Anchored on its three facets.
+ */
+import { add, normalize, scale, subtract, type Vec3 } from '../../units';
+import { below, deg, mm, recipe } from './recipe';
+
+const POSTERIOR = 'talus-calcaneus-posterior';
+const MIDDLE = 'talus-calcaneus-middleAnterior';
+const CUBOID = 'calcaneus-cuboid';
+
+export const calcaneus = recipe(
+  {
+    heelLength: mm('from the posterior facet back to the middle of the tuberosity'),
+    heelDrop: mm('from the posterior facet down to the middle of the tuberosity'),
+    heelWidth: mm('greatest width of the tuberosity'),
+    tuberosityHeight: mm('height of the tuberosity without its processes'),
+    tuberosityDepth: mm('front to back of the tuberosity'),
+    tuberosityLean: deg('lean of the back surface, its top forwards'),
+    medialProcessWidth: mm('width of the medial process'),
+    lateralProcessWidth: mm('width of the lateral process'),
+    processLength: mm('length of the processes along the sole'),
+    bodyWidth: mm('width of the body below the posterior facet'),
+    bodyHeight: mm('height of the body at its middle'),
+    slopeHeight: mm('thickness of the ridge from the tuberosity up to the posterior facet'),
+    facetBlockHeight: mm('height of the block that carries the posterior facet'),
+    shelfOverhang: mm('overhang of the sustentaculum tali beyond the inner wall'),
+    shelfThickness: mm('thickness of the sustentaculum tali'),
+    shelfLength: mm('front to back of the sustentaculum tali'),
+    anteriorLength: mm('length of the anterior process'),
+    anteriorWidth: mm('width of the anterior process'),
+    anteriorHeight: mm('height of the anterior process'),
+    beakRise: mm('how far the anterior process rises above the cuboid facet'),
+    sulcusDepth: mm('radius of the hollow between posterior facet and anterior process'),
+    grooveDepth: mm('radius of the groove of flexor hallucis longus under the shelf'),
+    wallHollow: mm('radius of the hollow of the inner wall'),
+    archHollow: mm('radius of the hollow of the sole in front of the processes'),
+    trochleaHeight: mm('height of the fibular trochlea above the outer wall'),
+  },
+  (v, site) => {
+    const p = site.facet(POSTERIOR);
+    const m = site.facet(MIDDLE);
+    const c = site.facet(CUBOID);
+    const heel: Vec3 = add(p.at, [-1, -v.heelDrop, -v.heelLength]);
+    const lean = (v.tuberosityLean * Math.PI) / 180;
+    const back: Vec3 = [-0.06, Math.sin(lean), Math.cos(lean)];
+    const front = below(c, v.anteriorLength / 2);
+    const way = normalize(subtract(front, heel));
+    const middle = add(heel, scale(subtract(front, heel), 0.5));
+    const outside = middle[0] - v.bodyWidth / 2;
+    const shelf = add(below(m, v.shelfThickness / 2), [v.shelfOverhang * 0.3, 0, -3]);
+    return {
+      masses: [
+        {
+          is: 'block',
+          name: 'tuberosity',
+          at: heel,
+          size: [v.heelWidth, v.tuberosityHeight, v.tuberosityDepth],
+          round: v.heelWidth * 0.34,
+          along: back,
+        },
+        {
+          is: 'ellipsoid',
+          name: 'medialProcess',
+          at: add(heel, [v.heelWidth * 0.2, -v.tuberosityHeight * 0.38, v.processLength * 0.1]),
+          size: [v.medialProcessWidth, 15, v.processLength],
+          join: 'usual',
+        },
+        {
+          is: 'ellipsoid',
+          name: 'lateralProcess',
+          at: add(heel, [-v.heelWidth * 0.26, -v.tuberosityHeight * 0.34, v.processLength * 0.12]),
+          size: [v.lateralProcessWidth, 13, v.processLength * 0.75],
+          join: 'usual',
+        },
+        {
+          is: 'block',
+          name: 'body',
+          at: add(middle, [-1.5, -4, 0]),
+          size: [v.bodyWidth, v.bodyHeight, 50],
+          round: v.bodyWidth * 0.36,
+          along: way,
+          join: 'broad',
+        },
+        {
+          is: 'rod',
+          name: 'superiorSlope',
+          from: add(heel, [0, v.tuberosityHeight / 2 - v.slopeHeight, -1]),
+          to: add(below(p, v.slopeHeight), [0, 0, -10]),
+          radius: [v.slopeHeight, v.slopeHeight],
+          join: 'broad',
+        },
+        {
+          is: 'block',
+          name: 'facetBlock',
+          at: add(below(p, v.facetBlockHeight / 2 - 1), [-2, 0, 0]),
+          size: [p.extents[0] * 0.86, v.facetBlockHeight, p.extents[1] * 1.25],
+          round: 7,
+          along: [p.out[0] * 0 - 0.1, -p.out[2], p.out[1]],
+          up: p.out,
+          join: 'usual',
+        },
+        {
+          is: 'ellipsoid',
+          name: 'sustentaculum',
+          at: shelf,
+          size: [v.shelfOverhang * 1.9, v.shelfThickness, v.shelfLength],
+          along: [0.12, 0.05, 1],
+          join: 'usual',
+        },
+        {
+          is: 'block',
+          name: 'anteriorProcess',
+          at: add(front, [0, v.beakRise / 2, 0]),
+          size: [v.anteriorWidth, v.anteriorHeight + v.beakRise, v.anteriorLength],
+          round: 6,
+          along: c.out,
+          join: 'usual',
+        },
+        {
+          is: 'ellipsoid',
+          name: 'fibularTrochlea',
+          at: [outside - v.trochleaHeight * 0.2, middle[1] + 2, middle[2] + 6],
+          size: [v.trochleaHeight * 2.2, 6, 12],
+          along: [0, -0.4, 0.9],
+          join: 'fine',
+        },
+      ],
+      hollows: [
+        {
+          is: 'rod',
+          name: 'flexorGroove',
+          from: add(shelf, [v.shelfOverhang * 0.1, -v.shelfThickness / 2 - v.grooveDepth, -v.shelfLength]),
+          to: add(shelf, [v.shelfOverhang * 0.1, -v.shelfThickness / 2 - v.grooveDepth, v.shelfLength]),
+          radius: [v.grooveDepth, v.grooveDepth],
+          join: 'fine',
+        },
+        {
+          is: 'rod',
+          name: 'innerWall',
+          from: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.55, -4, -10]),
+          to: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.5, 0, 30]),
+          radius: [v.wallHollow, v.wallHollow],
+          join: 'usual',
+        },
+        {
+          is: 'rod',
+          name: 'sinusTarsi',
+          from: add(p.at, [-24, v.sulcusDepth * 0.15, p.extents[1] * 0.5 + v.sulcusDepth * 0.92]),
+          to: add(p.at, [6, v.sulcusDepth * 0.1, p.extents[1] * 0.5 + v.sulcusDepth * 0.3]),
+          radius: [v.sulcusDepth, v.sulcusDepth * 0.5],
+          join: 'fine',
+        },
+        {
+          is: 'rod',
+          name: 'arch',
+          from: add(middle, [-24, -v.bodyHeight / 2 - v.archHollow * 0.95, 6]),
+          to: add(middle, [24, -v.bodyHeight / 2 - v.archHollow * 0.9, 4]),
+          radius: [v.archHollow, v.archHollow],
+          join: 'broad',
+        },
+      ],
+    };
+  },
+);
