@@ -104,9 +104,11 @@ const sphereOf = (positions: Float32Array): { centre: Vec3; radiusMm: number } =
   return { centre, radiusMm };
 };
 
-export const plateMesh = (bones: ReadonlyMap<BoneId, Mesh>): PlateMesh => {
-  const total = [...bones.values()].reduce((sum, mesh) => sum + mesh.indices.length, 0);
-  const out = {
+type Loose = Omit<PlateMesh, 'ranges'>;
+
+const looseFor = (meshes: Iterable<Mesh>): Loose => {
+  const total = [...meshes].reduce((sum, mesh) => sum + mesh.indices.length, 0);
+  return {
     positions: new Float32Array(3 * total),
     normals: new Float32Array(3 * total),
     smooth: new Float32Array(3 * total),
@@ -114,6 +116,21 @@ export const plateMesh = (bones: ReadonlyMap<BoneId, Mesh>): PlateMesh => {
     along: new Float32Array(3 * total),
     bone: new Float32Array(total),
   };
+};
+
+/** Surfaces that are drawn with the bones and are none of them: the outline, the ends of the leg. */
+export const surroundings = (meshes: readonly Mesh[]): Loose => {
+  const out = looseFor(meshes);
+  let at = 0;
+  for (const mesh of meshes) {
+    appendMesh(mesh, { at, out, index: BONE_IDS.length });
+    at += mesh.indices.length;
+  }
+  return out;
+};
+
+export const plateMesh = (bones: ReadonlyMap<BoneId, Mesh>): PlateMesh => {
+  const out = looseFor(bones.values());
   const ranges: BoneRange[] = [];
   let at = 0;
   BONE_IDS.forEach((bone, index) => {

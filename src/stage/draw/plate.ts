@@ -21,7 +21,7 @@ import { BONE_IDS, type BoneId } from '../../ids';
 import { add, scale } from '../../units';
 import { basisOf, type Camera, type Size } from '../camera/camera';
 import { boneMaterial, flatMaterial, hullMaterial, type Layer, type LayerKind } from './materials';
-import { type PlateMesh, plateMesh } from './plate-mesh';
+import { type PlateMesh, plateMesh, surroundings } from './plate-mesh';
 import { type Stroke, strokeMesh } from './strokes';
 import { rgb, type Tokens } from './tokens';
 
@@ -53,6 +53,9 @@ export class Plate {
   private readonly hull: ThreeMesh<BufferGeometry, ShaderMaterial>;
   private readonly outlineHull: ThreeMesh<BufferGeometry, ShaderMaterial>;
   private readonly outlineBody: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  /** The ends of tibia and fibula: never what the picture is about. */
+  private readonly leg: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private readonly legHull: ThreeMesh<BufferGeometry, ShaderMaterial>;
   private strokes: readonly ReturnType<typeof strokeMesh>[] = [];
   private drawing: Drawing | null = null;
   private tokens: Tokens | null = null;
@@ -73,10 +76,13 @@ export class Plate {
     const geometry = geometryOf(this.mesh);
     this.bones = new ThreeMesh(geometry, []);
     this.hull = new ThreeMesh(geometry, hullMaterial());
-    const around = geometryOf(plateMesh(new Map([['calcaneus', foot.outline]])));
+    const around = geometryOf(surroundings([foot.outline]));
     this.outlineHull = new ThreeMesh(around, hullMaterial({ background: true }));
     this.outlineBody = new ThreeMesh(around, flatMaterial());
-    [this.outlineHull, this.outlineBody, this.bones, this.hull].forEach((mesh, order) => {
+    const leg = geometryOf(surroundings([...foot.leg.values()]));
+    this.leg = new ThreeMesh(leg, flatMaterial());
+    this.legHull = new ThreeMesh(leg, hullMaterial());
+    [this.outlineHull, this.outlineBody, this.leg, this.legHull, this.bones, this.hull].forEach((mesh, order) => {
       mesh.renderOrder = order;
       mesh.frustumCulled = false;
       this.group.add(mesh);
@@ -136,7 +142,8 @@ export class Plate {
   }
 
   dispose(): void {
-    for (const mesh of [this.bones, this.hull, this.outlineHull, this.outlineBody, ...this.strokes]) {
+    const all = [this.bones, this.hull, this.outlineHull, this.outlineBody, this.leg, this.legHull, ...this.strokes];
+    for (const mesh of all) {
       mesh.geometry.dispose();
       for (const material of [mesh.material].flat()) material.dispose();
     }
@@ -151,7 +158,8 @@ export class Plate {
   /** Chooses the shader variants for this drawing. Zone hatch swims while the camera moves, so it waits for rest. */
   private cut(drawing: Drawing, tokens: Tokens, moving: boolean): void {
     this.moving = moving;
-    for (const material of this.bones.material) material.dispose();
+    for (const material of [...this.bones.material, this.leg.material]) material.dispose();
+    this.leg.material = boneMaterial({ kind: 'context' }, tokens, moving);
     const other: LayerKind = drawing.dimOthers ? 'context' : 'shade';
     this.bones.material = [
       boneMaterial({ kind: other }, tokens, moving),
@@ -167,6 +175,7 @@ export class Plate {
     set(this.hull, 'uChosenColour', rgb(colours.ink));
     const indexOf = (bone: BoneId | null): number => (bone === null ? -1 : BONE_IDS.indexOf(bone));
     set(this.hull, 'uChosen', [indexOf(drawing.chosen), indexOf(drawing.selected)]);
+    set(this.legHull, 'uColour', rgb(colours['context-contour']));
     set(this.outlineHull, 'uColour', rgb(colours['context-contour']));
     set(this.outlineBody, 'uColour', rgb(colours.plate));
   }
@@ -197,6 +206,8 @@ export class Plate {
     const pixels = [size.width * ratio, size.height * ratio];
     const materials = [
       ...this.bones.material,
+      this.leg.material,
+      this.legHull.material,
       this.hull.material,
       this.outlineHull.material,
       ...this.strokes.map((mesh) => mesh.material),
@@ -220,6 +231,7 @@ export class Plate {
     };
     width(this.hull, 'uWidth', drawing.dimOthers ? 0.7 * drawing.contourPx : drawing.contourPx);
     width(this.hull, 'uChosenWidth', drawing.contourPx);
+    width(this.legHull, 'uWidth', 0.7 * drawing.contourPx);
     width(this.outlineHull, 'uWidth', 1.1);
     for (const mesh of this.strokes) {
       const uniform = mesh.material.uniforms.uHalf;
@@ -228,7 +240,7 @@ export class Plate {
   }
 }
 
-const geometryOf = (mesh: PlateMesh): BufferGeometry => {
+const geometryOf = (mesh: Omit<PlateMesh, 'ranges'>): BufferGeometry => {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(mesh.positions, 3));
   geometry.setAttribute('normal', new BufferAttribute(mesh.normals, 3));
