@@ -10,6 +10,7 @@ import { frameOfJoint } from './joint-surface';
 import { mapMesh } from './mesh';
 import { buildOutline } from './outline';
 import { DEFAULT_FOOT } from './parameters';
+import { reshaped } from './reshape';
 import { settingOf } from './setting';
 import type { Shape } from './shape';
 import { simplify } from './simplify';
@@ -54,14 +55,7 @@ const sameForm = (a: FootForm, b: FootForm): boolean =>
 const referenceBone = (shape: Shape, form: FootForm, bone: SkeletonId, level: Level): Mesh => {
   const mesh = usualBone(shape, bone, level);
   if (sameForm(form, DEFAULT_FOOT)) return mesh;
-  const before = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
-  const now = boneField(shape, bone, settingOf(shape, form, bone));
-  const home: [number, number, number] = [0, 0, 0];
-  const moved = mapMesh(mesh, ([x, y, z]) => {
-    before.warp.back(x, y, z, home);
-    return now.warp.there([home[0], home[1], home[2]]);
-  });
-  return moved;
+  return reshaped(shape, form, bone, mesh);
 };
 
 const scaleOf = (shape: Shape, parameters: FootParameters): number => {

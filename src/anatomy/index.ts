@@ -16,6 +16,7 @@ export { mirrorFoot } from './mirror';
 export { archShapeOf, DEFAULT_FOOT, FORM_BOUNDS, footParametersFor, H_BOUNDS_MM } from './parameters';
 export { MT5 } from './region-names';
 export { regionsOf } from './regions';
+export { previewFoot } from './reshape';
 export { type Shape, shapeSchema } from './shape';
 export { prepareAnatomy } from './simplify';
 export { sliceMesh } from './slice';

@@ -1,12 +1,29 @@
-/** Builds a foot away from the page: the only place besides the explain worker where the wasm simplifier runs. */
+/** Builds feet away from the page: the only place besides the explain worker where the wasm simplifier runs. */
 import * as v from 'valibot';
-import { buildFoot, prepareAnatomy, shapeSchema } from '../anatomy';
+import { buildFoot, prepareAnatomy, type Shape, shapeSchema } from '../anatomy';
 import type { Foot, FootParameters } from '../anatomy/types';
 
-export type BuiltFoot = Foot;
+export type BuiltFoot = { readonly foot: Foot } | { readonly failed: string };
+/** First the shape, then any number of feet. */
+export type ToFootWorker = { readonly shape: unknown } | { readonly parameters: FootParameters };
 
-self.onmessage = async ({ data }: MessageEvent<{ readonly shape: unknown; readonly parameters: FootParameters }>) => {
-  await prepareAnatomy();
-  const foot: BuiltFoot = buildFoot(v.parse(shapeSchema, data.shape), data.parameters);
-  self.postMessage(foot);
+const ready = prepareAnatomy();
+let shape: Shape | null = null;
+let order: Promise<void> = Promise.resolve();
+
+const answer = async (parameters: FootParameters): Promise<void> => {
+  await ready;
+  if (shape === null) throw new Error('the worker was asked for a foot before it had a shape');
+  const built: BuiltFoot = { foot: buildFoot(shape, parameters) };
+  self.postMessage(built);
+};
+
+const refuse = (reason: unknown): void => {
+  const failure: BuiltFoot = { failed: String(reason) };
+  self.postMessage(failure);
+};
+
+self.onmessage = ({ data }: MessageEvent<ToFootWorker>) => {
+  if ('shape' in data) shape = v.parse(shapeSchema, data.shape);
+  else order = order.then(() => answer(data.parameters)).catch(refuse);
 };

@@ -31,7 +31,7 @@ export interface Situation {
 const parametersOf = (facts: Facts, whatIf: WhatIf): FootParameters => {
   const height = knownOf(facts.heightCm)?.value;
   const shape = whatIf.footShape ?? knownOf(facts.footShape)?.value;
-  return footParametersFor({ heightCm: height, footShape: shape });
+  return { ...footParametersFor({ heightCm: height, footShape: shape }), ...whatIf.foot };
 };
 
 /** The standing right foot that an explanation of these facts is made on. Built once and kept. */
@@ -57,7 +57,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
     whatIf,
     known,
     parameters,
-    shapeWhatIf: whatIf.footShape !== undefined,
+    shapeWhatIf: whatIf.footShape !== undefined || whatIf.foot !== undefined,
     region,
     breakAt:
       at === null || bone === null

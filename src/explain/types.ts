@@ -93,6 +93,8 @@ export interface WhatIf {
   readonly place?: Place;
   readonly massKg?: number;
   readonly footShape?: 'neutral' | 'high' | 'low';
+  /** Measures of the foot's shape and size, over what is known of the person. */
+  readonly foot?: Partial<FootParameters>;
   readonly activity?: ActivityId;
   /** Places the model's peak by hand: used to see that the comparison sentence follows. Share of bone length. */
   readonly beamHeldToShare?: number;

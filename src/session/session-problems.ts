@@ -10,6 +10,10 @@ export const SESSION_PROBLEM_WORDS = {
     what: 'The place where the bone is held must lie between its two ends.',
     remedy: 'Choose a share between 0 and 1.',
   },
+  notAFoot: {
+    what: 'A foot of this shape or size has not been checked.',
+    remedy: 'Choose measures within the ends of the sliders.',
+  },
   newerElsewhere: {
     what: 'A newer version was saved in another tab, so this tab no longer saves by itself.',
     remedy: 'Download the case here if you want to keep it, then close one of the tabs and reload the other.',

@@ -1,8 +1,12 @@
 /** Overrides: put together, checked as the case would be checked if they were claims, compared. */
+import { FORM_BOUNDS, H_BOUNDS_MM } from '../anatomy/parameters';
+import type { FootForm } from '../anatomy/types';
 import { type CaseFile, type CaseProblem, type ClaimableKey, claimFromWhatIf, type Said, withClaim } from '../cases';
 import type { WhatIf } from '../explain/types';
 import { sessionProblem } from './session-problems';
 import type { Problem } from './types';
+
+const within = (value: number, [low, high]: readonly [number, number]): boolean => value >= low && value <= high;
 
 const CLAIMABLE: readonly ClaimableKey[] = ['place', 'massKg', 'footShape', 'activity'];
 const GUESSED: Said = { status: 'inferred', source: { kind: 'generalKnowledge' } };
@@ -24,6 +28,11 @@ export const problemOf = (
 ): Problem | null => {
   const share = whatIf.beamHeldToShare;
   if (share !== undefined && !(share >= 0 && share <= 1)) return sessionProblem('notAShare');
+  const { heelToSecondHeadMm: h, ...form } = whatIf.foot ?? {};
+  if (h !== undefined && !within(h, H_BOUNDS_MM)) return sessionProblem('notAFoot');
+  for (const [measure, value] of Object.entries(form)) {
+    if (!within(value, FORM_BOUNDS[measure as keyof FootForm])) return sessionProblem('notAFoot');
+  }
   for (const key of CLAIMABLE) {
     const others = { ...file, claims: file.claims.filter(({ subject }) => subject !== key) };
     const claim = claimFromWhatIf(others, whatIf, key, GUESSED);

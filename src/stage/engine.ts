@@ -64,8 +64,8 @@ export class Engine {
   frame: Frame | null = null;
   private readonly plate: Plate;
   private readonly coarse: number;
-  private readonly bounds: Bounds;
-  private readonly shown: Shown;
+  private bounds: Bounds;
+  private shown: Shown;
   private readonly listeners = new Set<() => void>();
   private showing: Showing | null = null;
   private size: Size = { width: 0, height: 0 };
@@ -87,6 +87,18 @@ export class Engine {
     this.plate = new Plate(canvas, foot);
     this.coarse = this.plate.software ? 0.75 : Math.min(2, globalThis.devicePixelRatio);
     this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.bounds = this.boundsOf();
+  }
+
+  /** Another foot, seen from where one was looking. */
+  setFoot(foot: Foot): void {
+    this.plate.setFoot(foot);
+    this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.bounds = this.boundsOf();
+    this.ring = null;
+  }
+
+  private boundsOf(): Bounds {
     const p = this.plate.mesh.positions;
     const reach = (k: number, pick: (a: number, b: number) => number, start: number): number => {
       let value = start;
@@ -97,7 +109,7 @@ export class Engine {
     const most = [0, 1, 2].map((k) => reach(k, Math.max, -Infinity)) as unknown as Vec3;
     // The same box for the foot and its mirror image.
     const wide = Math.max(Math.abs(least[0]), Math.abs(most[0]));
-    this.bounds = { min: [-wide, least[1], least[2]], max: [wide, most[1], most[2]] };
+    return { min: [-wide, least[1], least[2]], max: [wide, most[1], most[2]] };
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {

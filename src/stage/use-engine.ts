@@ -10,11 +10,13 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot) => {
   const [failed, setFailed] = useState(false);
   const [size, setSize] = useState<Size | null>(null);
 
+  // The first foot makes the engine; later ones are given to it, so that a slider does not start the picture anew.
+  const first = useRef(foot);
   useEffect(() => {
     if (surface === null || canvas.current === null) return;
     let made: Engine;
     try {
-      made = new Engine(canvas.current, foot);
+      made = new Engine(canvas.current, first.current);
     } catch {
       // three throws when the browser gives no context; the words stay usable.
       setFailed(true);
@@ -32,7 +34,12 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot) => {
       made.dispose();
       setEngine(null);
     };
-  }, [surface, foot]);
+  }, [surface]);
+
+  useEffect(() => {
+    if (engine !== null && first.current !== foot) engine.setFoot(foot);
+    first.current = foot;
+  }, [engine, foot]);
 
   useEffect(() => {
     if (surface === null) return;

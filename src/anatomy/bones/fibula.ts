@@ -3,7 +3,7 @@
  * side to side, its tip behind the middle; the facet for the talus inside, the malleolar fossa behind it. Anchored on its joints
  * with talus and tibia.
  */
-import { add, cross, normalize, scale, type Vec3 } from '../../units';
+import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../../units';
 import { below, mm, recipe } from './recipe';
 
 const TALUS = 'fibula-talus';
@@ -29,14 +29,14 @@ export const fibula = recipe(
     const facet = site.facet(TALUS);
     const notch = site.facet(TIBIA);
     const up = notch.major;
-    const inward = normalize(add(facet.out, scale(up, -(facet.out[0] * up[0] + facet.out[1] * up[1] + facet.out[2] * up[2]))));
+    const inward = normalize(subtract(facet.out, scale(up, dot(facet.out, up))));
     const front = cross(inward, up);
     /** A point so far inward, up and in front of the middle of the malleolus, level with the middle of its facet. */
     const middle = below(facet, v.malleolusThickness / 2);
     const q = (m: number, u: number, f: number): Vec3 =>
       add(middle, add(scale(inward, m), add(scale(up, u), scale(front, f))));
     const shaft = below(notch, v.neckWidth / 2);
-    const rise = (shaft[0] - middle[0]) * up[0] + (shaft[1] - middle[1]) * up[1] + (shaft[2] - middle[2]) * up[2];
+    const rise = dot(subtract(shaft, middle), up);
     const beside = (p: Vec3, u: number): Vec3 => add(p, scale(up, u - rise));
     return {
       masses: [

@@ -2,7 +2,7 @@
  * The lower end of the tibia, closed above by a flat cut: a shaft that flares into the block over the talar dome, the medial
  * malleolus with its two colliculi, and the notch of the fibula between two tubercles. Anchored on its joints with the talus.
  */
-import { add, cross, normalize, radians, scale, type Vec3 } from '../../units';
+import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 import { below, deg, mm, recipe } from './recipe';
 
 const DOME = 'tibia-talus';
@@ -40,11 +40,11 @@ export const tibia = recipe(
     const half = dome.extents[0] / 2;
     // The block reaches from the notch, just outside the dome's lateral rim, to the root of the malleolus.
     const middle = v.plafondWidth / 2 - half - 4;
-    const root = below(inner, v.malleolusThickness / 2);
-    const colliculus = (drop: number, f: number, radius: number): { from: Vec3; to: Vec3 } => {
-      const side = (root[0] - dome.at[0]) * medial[0] + (root[1] - dome.at[1]) * medial[1] + (root[2] - dome.at[2]) * medial[2];
-      return { from: q(side, 9, f * 0.8), to: q(side + 0.5, radius - drop, f) };
-    };
+    const side = dot(subtract(below(inner, v.malleolusThickness / 2), dome.at), medial);
+    const colliculus = (drop: number, f: number, radius: number): { from: Vec3; to: Vec3 } => ({
+      from: q(side, 4, f * 0.8),
+      to: q(side, radius - drop, f),
+    });
     const thick = v.malleolusThickness / 2;
     const [ahead, behind] = [v.malleolusDepth * 0.3, -v.malleolusDepth * 0.24];
     return {
@@ -52,6 +52,7 @@ export const tibia = recipe(
         {
           is: 'shaft',
           name: 'shaft',
+          past: MEDIAL,
           up: front,
           sections: [
             { name: 'cut', at: q(0, v.stumpHeight + 4, -1), width: v.shaftWidth, height: v.shaftDepth, corner: 2.4 },
@@ -63,6 +64,7 @@ export const tibia = recipe(
         {
           is: 'block',
           name: 'plafond',
+          past: MEDIAL,
           at: add(add(dome.at, scale(medial, middle)), scale(dome.out, v.lipDrop - 8)),
           size: [v.plafondWidth, 16, v.plafondDepth * 0.94],
           round: 4,
@@ -73,30 +75,43 @@ export const tibia = recipe(
         {
           is: 'ellipsoid',
           name: 'anteriorTubercle',
-          at: q(-half - 3, 3, v.plafondDepth * 0.32),
-          size: [v.anteriorTubercle, 17, v.plafondDepth * 0.32],
-          join: 'fine',
+          past: MEDIAL,
+          at: q(-half - 1, 6, v.plafondDepth * 0.3),
+          size: [v.anteriorTubercle, 24, v.plafondDepth * 0.36],
+          join: 'usual',
         },
         {
           is: 'ellipsoid',
           name: 'posteriorTubercle',
-          at: q(-half - 2, 2, -v.plafondDepth * 0.38),
-          size: [v.posteriorTubercle, 16, v.plafondDepth * 0.3],
+          past: MEDIAL,
+          at: q(-half + 1, 2, -v.plafondDepth * 0.38),
+          size: [v.posteriorTubercle, 20, v.plafondDepth * 0.34],
+          join: 'fine',
+        },
+        {
+          is: 'block',
+          name: 'malleolus',
+          past: DOME,
+          at: q(side, (10 - v.posteriorColliculus) / 2, 0),
+          size: [v.malleolusThickness, 12 + v.posteriorColliculus, v.malleolusDepth],
+          round: thick * 0.9,
+          along: front,
+          up,
           join: 'fine',
         },
         {
           is: 'rod',
           name: 'anteriorColliculus',
-          ...colliculus(v.anteriorColliculus, ahead, thick * 0.95),
-          radius: [thick * 1.25, thick * 0.95],
+          ...colliculus(v.anteriorColliculus, ahead, thick * 0.85),
+          radius: [thick, thick * 0.85],
           past: DOME,
           join: 'fine',
         },
         {
           is: 'rod',
           name: 'posteriorColliculus',
-          ...colliculus(v.posteriorColliculus, behind, thick * 0.9),
-          radius: [thick * 1.15, thick * 0.9],
+          ...colliculus(v.posteriorColliculus, behind, thick * 0.8),
+          radius: [thick, thick * 0.8],
           past: DOME,
           join: 'fine',
         },

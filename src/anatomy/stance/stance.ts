@@ -139,12 +139,26 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   return stance;
 };
 
-/** The motion of every bone from the as-scanned reference foot; bones that stay put may be missing. */
-export const motionsOf = (shape: Shape, form: FootForm, pose: PoseName): Motions => stanceOf(shape, form, pose).motions;
+/** Stances by form object, the last asked for: every bone of a foot asks for the same one. */
+const kept = new WeakMap<Shape, WeakMap<FootForm, Map<PoseName, Stance>>>();
+
+const keptStance = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
+  const forms = kept.get(shape) ?? new WeakMap<FootForm, Map<PoseName, Stance>>();
+  kept.set(shape, forms);
+  const poses = forms.get(form) ?? new Map<PoseName, Stance>();
+  forms.set(form, poses);
+  const stance = poses.get(pose) ?? stanceOf(shape, form, pose);
+  poses.set(pose, stance);
+  return stance;
+};
+
+/** The motion of every bone from the as-scanned reference foot; bones that stay put may be missing. `form` is not changed later. */
+export const motionsOf = (shape: Shape, form: FootForm, pose: PoseName): Motions =>
+  keptStance(shape, form, pose).motions;
 
 /** The turns that lead from as scanned to a pose, in order, deg. */
 export const turnsOf = (shape: Shape, form: FootForm, pose: PoseName): readonly TurnMade[] =>
-  stanceOf(shape, form, pose).made;
+  keptStance(shape, form, pose).made;
 
 const mean = (a: Vec3, b: Vec3): Vec3 => scale(add(a, b), 0.5);
 

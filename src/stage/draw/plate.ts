@@ -44,7 +44,7 @@ const EYE_DISTANCE_MM = 1000;
 const DEPTH_MM = 2000;
 
 export class Plate {
-  readonly mesh: PlateMesh;
+  mesh: PlateMesh;
   private readonly renderer: WebGLRenderer;
   private readonly scene = new Scene();
   private readonly group = new Group();
@@ -88,6 +88,22 @@ export class Plate {
       this.group.add(mesh);
     });
     this.scene.add(this.group);
+  }
+
+  /** Another foot in the same picture. */
+  setFoot(foot: Foot): void {
+    this.mesh = plateMesh(foot.bones);
+    const give = (
+      geometry: BufferGeometry,
+      ...meshes: ThreeMesh<BufferGeometry, ShaderMaterial | ShaderMaterial[]>[]
+    ) => {
+      meshes[0]?.geometry.dispose();
+      for (const mesh of meshes) mesh.geometry = geometry;
+    };
+    give(geometryOf(this.mesh), this.bones, this.hull);
+    give(geometryOf(surroundings([foot.outline])), this.outlineHull, this.outlineBody);
+    give(geometryOf(surroundings([...foot.leg.values()])), this.leg, this.legHull);
+    if (this.drawing !== null && this.tokens !== null) this.setDrawing(this.drawing, this.tokens);
   }
 
   /** True when pixels are made by the processor: frames are then dear. */
