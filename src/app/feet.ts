@@ -4,16 +4,17 @@
  */
 import * as v from 'valibot';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, previewFoot, type Shape, shapeSchema } from '../anatomy';
-import type { Foot, FootParameters, Level } from '../anatomy/types';
+import type { Foot, FootParameters, Level, PoseName } from '../anatomy/types';
 import type { Session } from '../session/types';
 import type { BuiltFoot } from './foot-worker';
 import workerUrl from './foot-worker?worker&url';
 import { trustedWorkerUrl } from './trusted-types';
 
-const keyOf = (parameters: FootParameters): string => JSON.stringify(parameters, Object.keys(parameters).sort());
+const keyOf = (parameters: FootParameters, pose: PoseName): string =>
+  `${pose} ${JSON.stringify(parameters, Object.keys(parameters).sort())}`;
 
 /** One worker for the page's life: it keeps the bones that every other foot starts from. Answers come in the order asked. */
-const footBuilder = (shape: unknown): ((parameters: FootParameters) => Promise<Foot>) => {
+const footBuilder = (shape: unknown): ((parameters: FootParameters, pose: PoseName) => Promise<Foot>) => {
   let worker: Worker | null = null;
   const waiting: { resolve: (foot: Foot) => void; reject: (error: Error) => void }[] = [];
   const start = (): Worker => {
@@ -31,11 +32,11 @@ const footBuilder = (shape: unknown): ((parameters: FootParameters) => Promise<F
     made.postMessage({ shape });
     return made;
   };
-  return (parameters) =>
+  return (parameters, pose) =>
     new Promise((resolve, reject) => {
       worker ??= start();
       waiting.push({ resolve, reject });
-      worker.postMessage({ parameters });
+      worker.postMessage({ parameters, pose });
     });
 };
 
@@ -60,51 +61,79 @@ export interface Feet {
   readonly subscribe: (listener: () => void) => () => void;
 }
 
+interface Wanted {
+  readonly key: string;
+  readonly parameters: FootParameters;
+  readonly pose: PoseName;
+}
+const wantedOf = (parameters: FootParameters, pose: PoseName): Wanted => ({
+  key: keyOf(parameters, pose),
+  parameters,
+  pose,
+});
+
 export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
   const listeners = new Set<() => void>();
   const build = footBuilder(session.getState().content.shape);
-  const built = new Map([[keyOf(DEFAULT_FOOT), usual]]);
+  const usualOne = wantedOf(DEFAULT_FOOT, 'standing');
+  const built = new Map([[usualOne.key, usual]]);
   let shown: Foot | null = null;
-  let wanted = keyOf(DEFAULT_FOOT);
+  let wanted = usualOne;
+  let busy = false;
   let shape: Shape | null = null;
 
-  const footFor = (parameters: FootParameters): Promise<Foot> => {
-    const key = keyOf(parameters);
-    const ready = built.get(key) ?? build(parameters);
+  const show = (foot: Foot): void => {
+    shown = foot;
+    for (const listener of listeners) listener();
+  };
+  const footFor = ({ key, parameters, pose }: Wanted): Promise<Foot> => {
+    const ready = built.get(key) ?? build(parameters, pose);
     built.set(key, ready);
-    const oldest = [...built.keys()].find((other) => other !== key && other !== keyOf(DEFAULT_FOOT));
+    const oldest = [...built.keys()].find((other) => other !== key && other !== usualOne.key);
     if (built.size > KEPT && oldest !== undefined) built.delete(oldest);
     return ready;
   };
-  const want = async (parameters: FootParameters) => {
-    const key = keyOf(parameters);
-    wanted = key;
-    try {
-      const foot = await footFor(parameters);
-      if (wanted !== key) return;
-      shown = foot;
-      for (const listener of listeners) listener();
-    } catch (failure) {
-      // Try again when it is asked for next; the pages work without the picture.
-      built.delete(key);
-      console.error(failure);
+  /** One foot at a time: what is overtaken while another is built is never built. */
+  const fetchWanted = async () => {
+    if (busy) return;
+    busy = true;
+    for (let last: Wanted | null = null; last !== wanted; ) {
+      const target = wanted;
+      last = target;
+      try {
+        const foot = await footFor(target);
+        if (wanted === target) show(foot);
+      } catch (failure) {
+        // Try again when it is asked for next; the pages work without the picture.
+        built.delete(target.key);
+        console.error(failure);
+      }
     }
+    busy = false;
+  };
+  const want = (parameters: FootParameters, pose: PoseName): void => {
+    const next = wantedOf(parameters, pose);
+    if (next.key === wanted.key) return;
+    wanted = next;
+    void fetchWanted();
   };
   /** Follows a hand on a slider at once with a foot whose surfaces are nearly right; the exact one takes its place. */
-  const preview = async (measures: Partial<FootParameters>) => {
+  const preview = async (parameters: FootParameters) => {
     const from = await usual;
-    const parameters = { ...(session.getState().explanation?.foot ?? DEFAULT_FOOT), ...measures };
-    if (keyOf(parameters) === wanted || session.getState().whatIf.foot !== measures) return;
+    if (keyOf(parameters, 'standing') !== wanted.key) return;
     shape ??= v.parse(shapeSchema, session.getState().content.shape);
-    shown = previewFoot(shape, from, parameters);
-    for (const listener of listeners) listener();
+    show(previewFoot(shape, from, parameters));
   };
-  void want(DEFAULT_FOOT);
+  void fetchWanted();
   session.subscribe((state, previous) => {
-    if (state.whatIf.foot !== undefined && state.whatIf.foot !== previous.whatIf.foot) void preview(state.whatIf.foot);
-    const parameters = state.explanation?.foot;
-    if (parameters !== undefined && parameters !== previous.explanation?.foot && keyOf(parameters) !== wanted)
-      void want(parameters);
+    const { whatIf, pose, explanation } = state;
+    const known = explanation?.foot ?? DEFAULT_FOOT;
+    const tried = whatIf.foot !== previous.whatIf.foot && whatIf.foot !== undefined;
+    if (tried) {
+      const parameters = { ...known, ...whatIf.foot };
+      want(parameters, pose);
+      if (pose === 'standing') void preview(parameters);
+    } else if (explanation?.foot !== previous.explanation?.foot || pose !== previous.pose) want(known, pose);
   });
   return {
     getFoot: () => shown,

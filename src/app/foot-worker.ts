@@ -1,20 +1,22 @@
 /** Builds feet away from the page: the only place besides the explain worker where the wasm simplifier runs. */
 import * as v from 'valibot';
 import { buildFoot, prepareAnatomy, type Shape, shapeSchema } from '../anatomy';
-import type { Foot, FootParameters } from '../anatomy/types';
+import type { Foot, FootParameters, PoseName } from '../anatomy/types';
 
 export type BuiltFoot = { readonly foot: Foot } | { readonly failed: string };
 /** First the shape, then any number of feet. */
-export type ToFootWorker = { readonly shape: unknown } | { readonly parameters: FootParameters };
+export type ToFootWorker =
+  | { readonly shape: unknown }
+  | { readonly parameters: FootParameters; readonly pose: PoseName };
 
 const ready = prepareAnatomy();
 let shape: Shape | null = null;
 let order: Promise<void> = Promise.resolve();
 
-const answer = async (parameters: FootParameters): Promise<void> => {
+const answer = async (parameters: FootParameters, pose: PoseName): Promise<void> => {
   await ready;
   if (shape === null) throw new Error('the worker was asked for a foot before it had a shape');
-  const built: BuiltFoot = { foot: buildFoot(shape, parameters) };
+  const built: BuiltFoot = { foot: buildFoot(shape, parameters, pose) };
   self.postMessage(built);
 };
 
@@ -25,5 +27,5 @@ const refuse = (reason: unknown): void => {
 
 self.onmessage = ({ data }: MessageEvent<ToFootWorker>) => {
   if ('shape' in data) shape = v.parse(shapeSchema, data.shape);
-  else order = order.then(() => answer(data.parameters)).catch(refuse);
+  else order = order.then(() => answer(data.parameters, data.pose)).catch(refuse);
 };

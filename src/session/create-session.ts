@@ -41,6 +41,9 @@ export interface LiveSession extends Session {
   readonly close: () => void;
 }
 
+/** Standing, with nothing measured on it and nothing beside it. */
+const PLAIN_FOOT = { pose: 'standing', angle: null, lookAlike: null } as const;
+
 const firstState = (content: Content, file: CaseFile): SessionState => ({
   content,
   file,
@@ -50,6 +53,7 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
   reader: 'patient',
   question: 'where',
   selectedBone: null,
+  ...PLAIN_FOOT,
   view: 'outer',
   viewTick: 0,
   theme: 'auto',
@@ -118,6 +122,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
       canUndo: false,
       canRedo: false,
       selectedBone: null,
+      ...PLAIN_FOOT,
       quiz: null,
       quizPick: null,
     });
@@ -177,6 +182,9 @@ export const createSession = (options: SessionOptions): LiveSession => {
     ask: (question) => setState({ question }),
     setReader: (reader) => setState({ reader }),
     selectBone: (selectedBone) => setState({ selectedBone }),
+    setPose: (pose) => setState({ pose }),
+    showAngle: (angle) => setState({ angle }),
+    showLookAlike: (lookAlike) => setState({ lookAlike }),
     lookFrom: (view) => setState(({ viewTick }) => ({ view, viewTick: viewTick + 1 })),
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),

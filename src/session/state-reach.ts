@@ -25,6 +25,9 @@ export const STATE_REACH = {
   reader: LINK,
   question: LINK,
   selectedBone: NOWHERE,
+  pose: NOWHERE,
+  angle: NOWHERE,
+  lookAlike: NOWHERE,
   /** Each question opens with its own view. */
   view: NOWHERE,
   viewTick: NOWHERE,

@@ -1,6 +1,7 @@
 /**
  * What stage and pages know of each other: only this. A vanilla store; commands are the only way to change it.
  */
+import type { PoseName } from '../anatomy/types';
 import type { ClaimableKey, Said } from '../cases';
 import type { CaseFile, Claim } from '../cases/schema';
 import type { Content } from '../content/schema';
@@ -33,6 +34,12 @@ export interface SessionState {
   readonly reader: Reader;
   readonly question: QuestionId;
   readonly selectedBone: BoneId | null;
+  /** How the foot in the picture is held; explanations are always of the standing foot. */
+  readonly pose: PoseName;
+  /** A measure of films drawn on the bones, by its id. */
+  readonly angle: string | null;
+  /** Something that can be taken for a fracture, drawn where it lies, by its id. */
+  readonly lookAlike: string | null;
   readonly view: ViewId;
   /** Increases with each command that asks the camera to move to `view`, so that the same view can be asked for twice. */
   readonly viewTick: number;
@@ -66,6 +73,9 @@ export interface SessionCommands {
   readonly ask: (question: QuestionId) => void;
   readonly setReader: (reader: Reader) => void;
   readonly selectBone: (bone: BoneId | null) => void;
+  readonly setPose: (pose: PoseName) => void;
+  readonly showAngle: (angle: string | null) => void;
+  readonly showLookAlike: (lookAlike: string | null) => void;
   readonly lookFrom: (view: ViewId) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;

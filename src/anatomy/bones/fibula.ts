@@ -45,11 +45,29 @@ export const fibula = recipe(
           name: 'shaft',
           up: front,
           sections: [
-            { name: 'cut', at: beside(add(shaft, scale(inward, -1)), v.stumpHeight + 4), width: v.shaftWidth, height: v.shaftDepth, corner: 2.3 },
+            {
+              name: 'cut',
+              at: beside(add(shaft, scale(inward, -1)), v.stumpHeight + 4),
+              width: v.shaftWidth,
+              height: v.shaftDepth,
+              corner: 2.3,
+            },
             { name: 'neck', at: shaft, width: v.neckWidth, height: v.neckDepth, corner: 2.4 },
-            { name: 'waist', at: q(0.5, 8, -0.5), width: v.malleolusThickness * 0.98, height: v.malleolusDepth * 0.86, corner: 2.5 },
+            {
+              name: 'waist',
+              at: q(0.5, 8, -0.5),
+              width: v.malleolusThickness * 0.98,
+              height: v.malleolusDepth * 0.86,
+              corner: 2.5,
+            },
             { name: 'malleolus', at: q(0, -3, 0), width: v.malleolusThickness, height: v.malleolusDepth, corner: 2.5 },
-            { name: 'below', at: q(0, 5 - v.tipDrop, -v.tipBack * 0.7), width: v.tipWidth * 1.2, height: v.malleolusDepth * 0.62, corner: 2.2 },
+            {
+              name: 'below',
+              at: q(0, 5 - v.tipDrop, -v.tipBack * 0.7),
+              width: v.tipWidth * 1.2,
+              height: v.malleolusDepth * 0.62,
+              corner: 2.2,
+            },
           ],
         },
         {

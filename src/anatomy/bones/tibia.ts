@@ -56,8 +56,20 @@ export const tibia = recipe(
           up: front,
           sections: [
             { name: 'cut', at: q(0, v.stumpHeight + 4, -1), width: v.shaftWidth, height: v.shaftDepth, corner: 2.4 },
-            { name: 'flare', at: q(0.5, v.flareHeight, -0.5), width: v.shaftWidth * 1.16, height: v.shaftDepth * 1.12, corner: 2.5 },
-            { name: 'metaphysis', at: q(middle, 9, 0), width: v.plafondWidth * 0.94, height: v.plafondDepth * 0.98, corner: 2.9 },
+            {
+              name: 'flare',
+              at: q(0.5, v.flareHeight, -0.5),
+              width: v.shaftWidth * 1.16,
+              height: v.shaftDepth * 1.12,
+              corner: 2.5,
+            },
+            {
+              name: 'metaphysis',
+              at: q(middle, 9, 0),
+              width: v.plafondWidth * 0.94,
+              height: v.plafondDepth * 0.98,
+              corner: 2.9,
+            },
             { name: 'end', at: q(middle, 1, 0), width: v.plafondWidth, height: v.plafondDepth, corner: 3.2 },
           ],
         },
