@@ -79,6 +79,7 @@ export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
   const built = new Map([[usualOne.key, usual]]);
   let shown: Foot | null = null;
   let wanted = usualOne;
+  let exact: Wanted | null = null;
   let busy = false;
   let shape: Shape | null = null;
 
@@ -98,11 +99,14 @@ export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
     if (busy) return;
     busy = true;
     for (let last: Wanted | null = null; last !== wanted; ) {
-      const target = wanted;
+      const target: Wanted = wanted;
       last = target;
       try {
         const foot = await footFor(target);
-        if (wanted === target) show(foot);
+        if (wanted === target) {
+          exact = target;
+          show(foot);
+        }
       } catch (failure) {
         // Try again when it is asked for next; the pages work without the picture.
         built.delete(target.key);
@@ -120,7 +124,7 @@ export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
   /** Follows a hand on a slider at once with a foot whose surfaces are nearly right; the exact one takes its place. */
   const preview = async (parameters: FootParameters) => {
     const from = await usual;
-    if (keyOf(parameters, 'standing') !== wanted.key) return;
+    if (keyOf(parameters, 'standing') !== wanted.key || exact === wanted) return;
     shape ??= v.parse(shapeSchema, session.getState().content.shape);
     show(previewFoot(shape, from, parameters));
   };
