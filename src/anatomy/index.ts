@@ -13,7 +13,15 @@ export {
   principalExtents,
 } from './mesh';
 export { mirrorFoot } from './mirror';
-export { archShapeOf, DEFAULT_FOOT, FORM_BOUNDS, footParametersFor, H_BOUNDS_MM } from './parameters';
+export {
+  archShapeOf,
+  DEFAULT_FOOT,
+  FORM_BOUNDS,
+  footLengthOf,
+  footParametersFor,
+  H_BOUNDS_MM,
+  hOfFootLength,
+} from './parameters';
 export { MT5 } from './region-names';
 export { regionsOf } from './regions';
 export { previewFoot } from './reshape';

@@ -39,6 +39,10 @@ interface KnownOfAPerson {
   readonly footShape?: ArchShape | null | undefined;
 }
 
+/** Length of the foot that an H stands for, and the H of a length, mm. */
+export const footLengthOf = (heelToSecondHeadMm: number): number => heelToSecondHeadMm / RATIOS.hPerFootLength;
+export const hOfFootLength = (lengthMm: number): number => lengthMm * RATIOS.hPerFootLength;
+
 /** A foot from body height (H is a fixed share of it) and foot shape; what is not known is the default foot's. */
 export const footParametersFor = (facts: KnownOfAPerson, ratios: Ratios = RATIOS): FootParameters => {
   const arch = ARCHES[facts.footShape ?? 'neutral'];

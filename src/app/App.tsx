@@ -1,9 +1,11 @@
 /** Puts the screens, the 3D figure and the makers of pictures together. */
 import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { Foot } from '../anatomy/types';
+import type { Side } from '../ids';
 import { DEMOS, makeSay, PagesProvider, type PagesValue, PICTURE_WORDS_ID, Rescue, Shell } from '../pages';
 import type { Session } from '../session/types';
 import type { Still } from '../telling';
+import { bodyNotes } from '../wording';
 import { useAddress } from './address';
 import { demoCase } from './demos';
 import type { Feet } from './feet';
@@ -69,14 +71,22 @@ const usePictures = (session: Session, foot: Foot | null) => {
     },
     [input, orNothing],
   );
-  return { drawStill, drawFigure };
+  const saveModel = useCallback(
+    async (kind: 'glb' | 'stl', side: Side) => {
+      if (foot === null) return null;
+      const notes = bodyNotes(session.getState().content);
+      return orNothing(async () => (await import('../render')).modelFile({ kind, foot, side, notes }));
+    },
+    [session, foot, orNothing],
+  );
+  return { drawStill, drawFigure, saveModel };
 };
 
 export const App = ({ session, feet }: { readonly session: Session; readonly feet: Feet }) => {
   const { address, go, hrefOf } = useAddress(session);
   const foot = useSyncExternalStore(feet.subscribe, feet.getFoot);
   const say = useMemo(() => makeSay(session.getState().content.words), [session]);
-  const { drawStill, drawFigure } = usePictures(session, foot);
+  const { drawStill, drawFigure, saveModel } = usePictures(session, foot);
   const [message, setMessage] = useState('');
   useEffect(() => {
     if (message === '') return;
@@ -107,6 +117,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
     foot,
     drawStill,
     drawFigure,
+    saveModel,
     demoCase: (id) => {
       const demo = DEMOS.find((each) => each === id);
       return demo === undefined ? null : demoCase(demo);

@@ -2,6 +2,7 @@
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
 import type { Foot } from '../anatomy/types';
 import type { CaseFile } from '../cases/schema';
+import type { Side } from '../ids';
 import type { Session, SessionState } from '../session/types';
 import type { Still } from '../telling';
 import type { Address } from './places';
@@ -23,6 +24,8 @@ export interface PagesValue {
   readonly drawStill: (text: Still) => Promise<Blob | null>;
   /** The figure of the handout, likewise. */
   readonly drawFigure: (text: Still) => Promise<Blob | null>;
+  /** The foot in the picture as a file of that kind; null where it can't be made. */
+  readonly saveModel: (kind: 'glb' | 'stl', side: Side) => Promise<Blob | null>;
   readonly demoCase: (id: string) => CaseFile | null;
 }
 

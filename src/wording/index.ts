@@ -2,6 +2,7 @@ import type { ClaimStatus } from '../cases/schema';
 import type { Confidence } from '../explain/types';
 import { CONFIDENCE_WORDS, STATUS_WORDS } from './en/lists';
 
+export { bodyNotes } from './body-notes';
 export { cautionsFor } from './cautions';
 export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';

@@ -1,6 +1,7 @@
 /** What a question shows beyond sentences: the drawing or table that belongs to it, and folds with controls and numbers. */
 import type { QuestionId } from '../../ids';
 import { StageFold, WeeksPart } from '../back/BackPart';
+import { FootPart } from '../foot/FootPart';
 import { HowPart } from '../how/HowPart';
 import { MoveBreak } from '../how/MoveBreak';
 import { OptionsPart } from '../options/OptionsPart';
@@ -14,7 +15,13 @@ export const InSight = ({ question }: { readonly question: QuestionId }) => {
 
 /** Folded away until asked for. */
 export const Depth = ({ question }: { readonly question: QuestionId }) => {
-  if (question === 'where') return <MoveBreak />;
+  if (question === 'where')
+    return (
+      <>
+        <MoveBreak />
+        <FootPart />
+      </>
+    );
   if (question === 'how') return <HowPart />;
   if (question === 'back') return <StageFold />;
   return null;

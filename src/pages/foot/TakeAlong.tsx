@@ -1,0 +1,35 @@
+/** The foot in the picture as files: GLB for viewers and teaching slides, STL at true size for a printer. */
+import { useState } from 'react';
+import { saveBlob } from '../case/save-file';
+import { usePages, useSession } from '../context';
+
+const KINDS = ['glb', 'stl'] as const;
+
+export const TakeAlong = () => {
+  const { say, saveModel, announce } = usePages();
+  const [busy, setBusy] = useState(false);
+  const side = useSession((state) => state.explanation?.side);
+  const left = side?.state === 'stated' && side.side === 'left';
+  const save = async (kind: (typeof KINDS)[number]) => {
+    setBusy(true);
+    const blob = await saveModel(kind, left ? 'left' : 'right');
+    setBusy(false);
+    if (blob === null) announce(say('foot.files.none'));
+    else saveBlob(blob, `foot-${left ? 'left' : 'right'}.${kind}`);
+  };
+  return (
+    <section aria-labelledby="foot-files">
+      <h2 id="foot-files" className="fold-head">
+        {say('foot.files')}
+      </h2>
+      <p>{say('foot.files.hint')}</p>
+      <div className="row">
+        {KINDS.map((kind) => (
+          <button key={kind} type="button" className="button" disabled={busy} onClick={() => void save(kind)}>
+            {say(`foot.files.${kind}`)}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+};
