@@ -39,6 +39,9 @@ const apexOf = (j: JointShape, w: Vec3): Vec3 => {
   return add(j.centre, scale(w, (ku * j.extents[0] ** 2 + kv * j.extents[1] ** 2) / 32));
 };
 
+/** A surface with a radius above this is flat to whatever turns on it. */
+const FLAT_MM = 30;
+
 /**
  * The point a joint turns about when it turns about `axis`: the centre of curvature across the axis. Null where the surface is
  * flat that way.
@@ -48,7 +51,7 @@ export const centreOfCurvature = (j: JointShape, axis: Vec3): Vec3 | null => {
   const way = normalize(cross(axis, w));
   const [ku, kv] = curvatures(j);
   const k = ku * dot(way, u) ** 2 + kv * dot(way, v) ** 2;
-  return Math.abs(k) < 1 / 200 ? null : add(apexOf(j, w), scale(w, -1 / k));
+  return Math.abs(k) < 1 / FLAT_MM ? null : add(apexOf(j, w), scale(w, -1 / k));
 };
 
 /** The surface as the first (`sign` 1) or second (-1) bone has it; the convex side of a ball or hinge reaches `sweep` times further. */

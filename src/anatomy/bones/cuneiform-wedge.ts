@@ -24,7 +24,11 @@ export const cuneiformWedge = (behind: string, ahead: string): Recipe =>
       const n = site.facet(behind);
       const m = site.facet(ahead);
       const along = normalize(subtract(m.at, n.at));
-      const [lean, tilt, turn] = [v.lean, v.tilt, v.plateTurn].map((d) => (d * Math.PI) / 180) as [number, number, number];
+      const [lean, tilt, turn] = [v.lean, v.tilt, v.plateTurn].map((d) => (d * Math.PI) / 180) as [
+        number,
+        number,
+        number,
+      ];
       const side = normalize(cross([-Math.sin(lean), Math.cos(lean), Math.tan(tilt)], along));
       const top = cross(along, side);
       const middle = scale(add(n.at, m.at), 0.5);

@@ -5,12 +5,18 @@ import { cuboid } from './cuboid';
 import { cuneiformMedial } from './cuneiform-medial';
 import { cuneiformWedge } from './cuneiform-wedge';
 import { fibula } from './fibula';
+import { metatarsal } from './metatarsal';
+import { metatarsalFifth } from './metatarsal-fifth';
+import { metatarsalFirst } from './metatarsal-first';
 import { navicular } from './navicular';
+import { phalanx } from './phalanx';
+import { phalanxDistal } from './phalanx-distal';
 import type { Recipe } from './recipe';
+import { sesamoid } from './sesamoid';
 import { talus } from './talus';
 import { tibia } from './tibia';
 
-export const RECIPES: Partial<Readonly<Record<SkeletonId, Recipe>>> = {
+export const RECIPES: Readonly<Record<SkeletonId, Recipe>> = {
   calcaneus,
   talus,
   navicular,
@@ -18,6 +24,27 @@ export const RECIPES: Partial<Readonly<Record<SkeletonId, Recipe>>> = {
   cuneiformMedial,
   cuneiformIntermediate: cuneiformWedge('navicular-cuneiformIntermediate', 'cuneiformIntermediate-metatarsal2'),
   cuneiformLateral: cuneiformWedge('navicular-cuneiformLateral', 'cuneiformLateral-metatarsal3'),
-  fibula,
+  metatarsal1: metatarsalFirst,
+  metatarsal2: metatarsal('cuneiformIntermediate-metatarsal2', 'metatarsal2-phalanxProximal2'),
+  metatarsal3: metatarsal('cuneiformLateral-metatarsal3', 'metatarsal3-phalanxProximal3'),
+  metatarsal4: metatarsal('cuboid-metatarsal4', 'metatarsal4-phalanxProximal4'),
+  metatarsal5: metatarsalFifth,
+  sesamoidMedial: sesamoid('metatarsal1-sesamoidMedial'),
+  sesamoidLateral: sesamoid('metatarsal1-sesamoidLateral'),
+  phalanxProximal1: phalanx('metatarsal1-phalanxProximal1', 'phalanxProximal1-phalanxDistal1'),
+  phalanxProximal2: phalanx('metatarsal2-phalanxProximal2', 'phalanxProximal2-phalanxMiddle2'),
+  phalanxProximal3: phalanx('metatarsal3-phalanxProximal3', 'phalanxProximal3-phalanxMiddle3'),
+  phalanxProximal4: phalanx('metatarsal4-phalanxProximal4', 'phalanxProximal4-phalanxMiddle4'),
+  phalanxProximal5: phalanx('metatarsal5-phalanxProximal5', 'phalanxProximal5-phalanxMiddle5'),
+  phalanxMiddle2: phalanx('phalanxProximal2-phalanxMiddle2', 'phalanxMiddle2-phalanxDistal2'),
+  phalanxMiddle3: phalanx('phalanxProximal3-phalanxMiddle3', 'phalanxMiddle3-phalanxDistal3'),
+  phalanxMiddle4: phalanx('phalanxProximal4-phalanxMiddle4', 'phalanxMiddle4-phalanxDistal4'),
+  phalanxMiddle5: phalanx('phalanxProximal5-phalanxMiddle5', 'phalanxMiddle5-phalanxDistal5'),
+  phalanxDistal1: phalanxDistal('phalanxProximal1-phalanxDistal1'),
+  phalanxDistal2: phalanxDistal('phalanxMiddle2-phalanxDistal2'),
+  phalanxDistal3: phalanxDistal('phalanxMiddle3-phalanxDistal3'),
+  phalanxDistal4: phalanxDistal('phalanxMiddle4-phalanxDistal4'),
+  phalanxDistal5: phalanxDistal('phalanxMiddle5-phalanxDistal5'),
   tibia,
+  fibula,
 };

@@ -77,8 +77,16 @@ export const navicular = recipe(
         {
           is: 'rod',
           name: 'tuberosityNotch',
-          from: add(inner, [v.tuberosityReach * 0.5 - 1, -v.tuberosityDrop - v.tuberosityWidth / 2 - v.tuberosityNotch * 0.6, 12]),
-          to: add(inner, [v.tuberosityReach * 0.1 - 1, -v.tuberosityDrop - v.tuberosityWidth / 2 - v.tuberosityNotch * 0.5, -2]),
+          from: add(inner, [
+            v.tuberosityReach * 0.5 - 1,
+            -v.tuberosityDrop - v.tuberosityWidth / 2 - v.tuberosityNotch * 0.6,
+            12,
+          ]),
+          to: add(inner, [
+            v.tuberosityReach * 0.1 - 1,
+            -v.tuberosityDrop - v.tuberosityWidth / 2 - v.tuberosityNotch * 0.5,
+            -2,
+          ]),
           radius: [v.tuberosityNotch, v.tuberosityNotch],
           join: 'fine',
         },

@@ -1,0 +1,75 @@
+/**
+ * A proximal or middle phalanx: an oval, hollow base, a waist, and a pulley of two condyles. Anchored on its two joints.
+ */
+import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
+import { mm, type Recipe, recipe, share } from './recipe';
+
+export const phalanx = (behind: string, ahead: string): Recipe =>
+  recipe(
+    {
+      baseWidth: mm('width of the base'),
+      baseHeight: mm('height of the base'),
+      baseLength: mm('length of the base before it narrows'),
+      waistWidth: mm('width at the waist'),
+      waistHeight: mm('height at the waist'),
+      waistAt: share('place of the waist from base to pulley'),
+      dorsalBow: mm('bow of the shaft upwards'),
+      pulleyWidth: mm('width of the pulley'),
+      pulleyHeight: mm('height of the pulley'),
+      pulleyGroove: mm('depth of the groove between its condyles'),
+    },
+    (v, site) => {
+      const b = site.facet(behind);
+      const p = site.facet(ahead);
+      const axle = add(p.at, scale(p.out, -v.pulleyHeight * 0.42));
+      const along = normalize(subtract(axle, b.at));
+      const long = length(subtract(axle, b.at));
+      const side = normalize(cross([0, 1, 0], along));
+      const top = cross(along, side);
+      const at = (s: number, upwards = 0): Vec3 =>
+        add(add(b.at, scale(along, long * s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)));
+      const radius = v.pulleyHeight / 2;
+      const deep = v.pulleyWidth * 0.6;
+      return {
+        masses: [
+          {
+            is: 'shaft',
+            name: 'shaft',
+            sections: [
+              { name: 'base', at: at(-0.02), width: v.baseWidth, height: v.baseHeight, corner: 2.4 },
+              {
+                name: 'baseEnd',
+                at: at(v.baseLength / long),
+                width: v.baseWidth * 0.9,
+                height: v.baseHeight * 0.88,
+                corner: 2.4,
+              },
+              { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight },
+              { name: 'neck', at: at((v.waistAt + 1) / 2), width: v.waistWidth * 1.06, height: v.waistHeight },
+              { name: 'pulley', at: at(1), width: v.pulleyWidth * 0.86, height: v.pulleyHeight * 0.8 },
+            ],
+          },
+          {
+            is: 'roller',
+            name: 'pulley',
+            at: axle,
+            along: side,
+            radius,
+            width: v.pulleyWidth,
+            round: Math.min(radius, v.pulleyWidth / 2) * 0.55,
+            join: 'fine',
+          },
+        ],
+        hollows: [
+          {
+            is: 'ellipsoid',
+            name: 'groove',
+            at: add(axle, add(scale(along, radius + deep - v.pulleyGroove), scale(top, -radius * 0.3))),
+            size: [v.pulleyWidth * 0.5, v.pulleyHeight * 2.4, deep * 2],
+            along,
+            join: 'fine',
+          },
+        ],
+      };
+    },
+  );
