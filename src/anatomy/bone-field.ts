@@ -45,12 +45,8 @@ const siteOf = (shape: Shape, bone: SkeletonId, centre: Vec3): Site => ({
   },
 });
 
-const partsOf = (shape: Shape, bone: SkeletonId, s: BoneShape): Parts => {
-  const made = RECIPES[bone];
-  if (made && 'values' in s) return made.make(s.values as Record<string, number>, siteOf(shape, bone, s.centre));
-  if ('masses' in s) return s as unknown as Parts;
-  throw new RangeError(`no recipe for ${bone}`);
-};
+const partsOf = (shape: Shape, bone: SkeletonId, s: BoneShape): Parts =>
+  RECIPES[bone].make(s.values as Record<string, number>, siteOf(shape, bone, s.centre));
 
 export interface BoneField {
   readonly field: Field;
@@ -66,8 +62,7 @@ export interface BoneField {
 export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shape, bone)): BoneField => {
   const s = boneShapeOf(shape, bone);
   const parts = partsOf(shape, bone, s);
-  const widthOf = (join: Blend | number | undefined): number =>
-    typeof join === 'number' ? join : shape.defaults.blends[join ?? 'usual'];
+  const widthOf = (join: Blend | undefined): number => shape.defaults.blends[join ?? 'usual'];
   const masses = parts.masses.map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
   const hollows = (parts.hollows ?? []).map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
   const cuts = (parts.cuts ?? []).map((c) => ({

@@ -5,7 +5,6 @@
 import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId, LEG_IDS, type LegId, type SkeletonId } from '../ids';
 import { scale } from '../units';
 import { boneField } from './bone-field';
-import { RECIPES } from './bones';
 import { frameOfJoint } from './joint-surface';
 import { mapMesh } from './mesh';
 import { buildOutline } from './outline';
@@ -133,6 +132,5 @@ export const buildFoot = (
     new Map(
       ids.map((bone) => [bone, placed(referenceBone(shape, parameters, bone, level), motions.get(bone) ?? STILL, k)]),
     );
-  const leg = LEG_IDS.filter((id) => RECIPES[id]);
-  return assembleFoot(shape, parameters, pose, { bones: build(BONE_IDS), leg: build(leg) });
+  return assembleFoot(shape, parameters, pose, { bones: build(BONE_IDS), leg: build(LEG_IDS) });
 };

@@ -15,64 +15,6 @@ const length = v.pipe(figure, v.minValue(0.05, 'a length is above 0'), v.maxValu
 const vec3 = v.tuple([figure, figure, figure]);
 const name = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*$/, 'expected a name in camel case'));
 
-/** Extent [medial-lateral, dorsal-plantar, along] of a mass before it is turned by `along` and `up`. */
-const size = v.tuple([length, length, length]);
-const common = { name, join: v.optional(length) };
-const turned = { along: v.optional(vec3), up: v.optional(vec3) };
-
-/** A named mass of a bone; `at` is relative to the bone's `centre`. */
-export const mass = v.variant('is', [
-  v.strictObject({ is: v.literal('ellipsoid'), ...common, at: vec3, size, ...turned }),
-  v.strictObject({ is: v.literal('block'), ...common, at: vec3, size, round: length, ...turned }),
-  v.strictObject({ is: v.literal('rod'), ...common, from: vec3, to: vec3, radius: v.tuple([length, length]) }),
-  v.strictObject({
-    is: v.literal('roller'),
-    ...common,
-    at: vec3,
-    along: vec3,
-    radius: length,
-    width: length,
-    round: length,
-  }),
-  v.strictObject({
-    is: v.literal('shaft'),
-    ...common,
-    up: v.optional(vec3),
-    /** Sections along the shaft, proximal first. `corner` 2 = ellipse, 4 = nearly a rectangle; `roll` deg about the axis. */
-    sections: v.pipe(
-      v.array(
-        v.strictObject({
-          name,
-          at: vec3,
-          width: length,
-          height: length,
-          roll: v.optional(figure),
-          corner: v.optional(v.pipe(figure, v.minValue(1.6), v.maxValue(6))),
-        }),
-      ),
-      v.minLength(2),
-    ),
-  }),
-]);
-
-export const boneShape = v.strictObject({
-  /** Centroid, foot frame. */
-  centre: vec3,
-  /** Grid step of the sampling, mm. */
-  step: v.pipe(figure, v.minValue(0.3), v.maxValue(3)),
-  /** Triangles of the display mesh. */
-  triangles: v.pipe(v.number(), v.integer(), v.minValue(60), v.maxValue(700)),
-  /** Width of a smooth join where a mass does not say, mm. */
-  join: length,
-  /** Depth of the pad under each facet, mm. */
-  pad: v.optional(v.pipe(figure, v.minValue(0), v.maxValue(15))),
-  masses: v.array(mass),
-  hollows: v.optional(v.array(mass)),
-  /** Flat cuts: what lies beyond `at` along `normal` goes. */
-  cuts: v.optional(v.array(v.strictObject({ name, at: vec3, normal: vec3, join: length }))),
-});
-export type BoneShape = v.InferOutput<typeof boneShape>;
-
 const joint = v.strictObject({
   id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/)),
   first: skeletonId,
@@ -108,10 +50,9 @@ const skin = v.strictObject({
 });
 export type Skin = v.InferOutput<typeof skin>;
 
-/** A bone made by its recipe: the centre of its masses and the values of the recipe's terms. */
-const recipeShape = (bone: SkeletonId) =>
-  v.strictObject({ centre: vec3, values: valuesSchema(RECIPES[bone]?.terms ?? {}) });
-const boneOf = (bone: SkeletonId) => (RECIPES[bone] ? recipeShape(bone) : boneShape);
+/** A bone: the centre its masses are placed from, and a value for every term of its recipe. */
+const boneOf = (bone: SkeletonId) => v.strictObject({ centre: vec3, values: valuesSchema(RECIPES[bone].terms) });
+export type BoneShape = v.InferOutput<ReturnType<typeof boneOf>>;
 const bonesOf = (bones: readonly SkeletonId[]) =>
   v.strictObject(Object.fromEntries(bones.map((bone) => [bone, boneOf(bone)])));
 const named = (...starts: string[]): BoneId[] => BONE_IDS.filter((bone) => starts.some((s) => bone.startsWith(s)));
@@ -146,7 +87,7 @@ export const shapeSchema = v.strictObject({
   midfoot: bonesOf(named('navicular', 'cuboid', 'cuneiform')),
   metatarsals: bonesOf(named('metatarsal')),
   toes: bonesOf(named('phalanx', 'sesamoid')),
-  leg: bonesOf(LEG_IDS.filter((id) => RECIPES[id])),
+  leg: bonesOf(LEG_IDS),
   pose: poseSchema,
   outline: v.strictObject({
     step: length,

@@ -10,7 +10,7 @@ export type Blend = 'broad' | 'usual' | 'fine';
 interface Common {
   readonly name: string;
   /** How it is joined to what comes before it; `usual` when absent. */
-  readonly join?: Blend | number;
+  readonly join?: Blend;
 }
 
 interface Turned {
@@ -67,7 +67,7 @@ export interface Cut {
   readonly name: string;
   readonly at: Vec3;
   readonly normal: Vec3;
-  readonly join?: Blend | number;
+  readonly join?: Blend;
 }
 
 /** Order matters: masses and pads are joined, then hollows and flat cuts taken away, then the joints cut. */
