@@ -7,19 +7,16 @@ import { scale } from '../units';
 import { boneField } from './bone-field';
 import { frameOfJoint } from './joint-surface';
 import { mapMesh } from './mesh';
+import { cutInto, type Sampled, sampled, surfaceOf } from './meshing/levels';
+import { projected } from './meshing/repair';
 import { buildOutline } from './outline';
 import { DEFAULT_FOOT } from './parameters';
 import { reshaped } from './reshape';
-import { settingOf } from './setting';
+import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
-import { simplify } from './simplify';
 import { type Motion, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
-import { blur, sampleGrid, surfaceNets } from './surface-nets';
 import type { Foot, FootForm, FootParameters, Joint, Level, Mesh, PoseName } from './types';
-
-/** Passes of the binomial blur that rounds creases. */
-const BLUR = 2;
 
 const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => {
   const found = shape.meshing[bone];
@@ -27,34 +24,33 @@ const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => 
   return found;
 };
 
+interface Usual {
+  readonly sampled: Sampled;
+  readonly cut: Map<Level, Mesh>;
+}
 /** The bones of the default foot, kept: every other foot starts from their triangles. */
-const usual = new WeakMap<Shape, Map<string, Mesh>>();
+const usual = new WeakMap<Shape, Map<SkeletonId, Usual>>();
 
 const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
-  const kept = usual.get(shape) ?? new Map<string, Mesh>();
+  const kept = usual.get(shape) ?? new Map<SkeletonId, Usual>();
   usual.set(shape, kept);
-  const key = `${bone} ${level}`;
-  const known = kept.get(key);
-  if (known) return known;
   const meshing = meshingOf(shape, bone);
-  const { field, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
-  const mesh = simplify(surfaceNets(blur(sampleGrid(field, box, meshing.step), BLUR)), meshing[level]);
-  kept.set(key, mesh);
+  const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
+  const known = kept.get(bone) ?? { sampled: sampled(local, box, meshing.step), cut: new Map<Level, Mesh>() };
+  kept.set(bone, known);
+  const mesh = known.cut.get(level) ?? cutInto(known.sampled, meshing[level]);
+  known.cut.set(level, mesh);
   return mesh;
 };
-
-const sameForm = (a: FootForm, b: FootForm): boolean =>
-  a.arch === b.arch &&
-  a.hindfootDeg === b.hindfootDeg &&
-  a.adductusDeg === b.adductusDeg &&
-  a.halluxDeg === b.halluxDeg &&
-  a.firstRayMm === b.firstRayMm;
 
 /** The bone of a foot of some shape on the reference foot, as scanned. */
 const referenceBone = (shape: Shape, form: FootForm, bone: SkeletonId, level: Level): Mesh => {
   const mesh = usualBone(shape, bone, level);
-  if (sameForm(form, DEFAULT_FOOT)) return mesh;
-  return reshaped(shape, form, bone, mesh);
+  // Most bones of the toes are turned and not changed.
+  if (sameJoints(settingOf(shape, form, bone), settingOf(shape, DEFAULT_FOOT, bone))) return mesh;
+  const { local, box } = boneField(shape, bone, settingOf(shape, form, bone));
+  const surface = surfaceOf(local, box, meshingOf(shape, bone).step);
+  return projected(reshaped(shape, form, bone, mesh), surface).mesh;
 };
 
 const scaleOf = (shape: Shape, parameters: FootParameters): number => {

@@ -12,6 +12,7 @@ export {
   type PrincipalExtents,
   principalExtents,
 } from './mesh';
+export { prepareAnatomy } from './meshing/simplify';
 export { mirrorFoot } from './mirror';
 export {
   archShapeOf,
@@ -26,7 +27,6 @@ export { MT5 } from './region-names';
 export { regionsOf } from './regions';
 export { previewFoot } from './reshape';
 export { type Shape, shapeSchema } from './shape';
-export { prepareAnatomy } from './simplify';
 export { sliceMesh } from './slice';
 export { type TurnMade, turnsOf } from './stance/stance';
 export type * from './types';

@@ -6,12 +6,13 @@
 import { scale } from '../units';
 import { type Field, rod, smoothMax, smoothMin } from './field';
 import { mapMesh } from './mesh';
+import { everywhere, rounded, sampleGrid } from './meshing/grid';
+import { largestPiece, simplify } from './meshing/simplify';
+import { surfaceNets } from './meshing/surface-nets';
 import { DEFAULT_FOOT } from './parameters';
 import type { Shape, Skin } from './shape';
-import { simplify } from './simplify';
 import { inverse, movePoint, STILL } from './stance/motion';
 import { motionsOf } from './stance/stance';
-import { blur, sampleGrid, surfaceNets } from './surface-nets';
 import type { FootForm, FootParameters, Mesh, PoseName } from './types';
 
 /** Rounding of the sole's rim and of the edge of the cut leg, mm. */
@@ -47,7 +48,7 @@ export const buildOutline = (shape: Shape, parameters: FootParameters, pose: Pos
     return smoothMax(smoothMax(d, sole - y, RIM), y - top, 2);
   };
   const [x, y, z] = [bounds(skins, 0, 6), bounds(skins, 1, 6), bounds(skins, 2, 6)];
-  const grid = sampleGrid(field, { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] }, step);
+  const grid = sampleGrid(everywhere(field), { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] }, step);
   const k = parameters.heelToSecondHeadMm / shape.scale.referenceHMm;
-  return mapMesh(simplify(surfaceNets(blur(grid, 1)), triangles), (p) => scale(p, k));
+  return mapMesh(simplify(largestPiece(surfaceNets(rounded(grid, 1))), triangles), (p) => scale(p, k));
 };

@@ -18,6 +18,13 @@ const same = (a: JointShape, b: JointShape): boolean =>
     subtract(p, [b.centre, b.normal, b.major][i] ?? p).every((d) => Math.abs(d) < SAME),
   );
 
+/** True when two settings of one bone fit it alike. */
+export const sameJoints = (a: readonly JointShape[], b: readonly JointShape[]): boolean =>
+  a.every((j, i) => {
+    const other = b[i];
+    return other !== undefined && (other === j || same(j, other));
+  });
+
 /** The joints of a bone in its own frame (reference foot, as scanned), those that did not move being the table's own objects. */
 export const settingOf = (shape: Shape, form: FootForm, bone: SkeletonId): readonly JointShape[] => {
   const motions = motionsOf(shape, form, 'standing');

@@ -3,7 +3,7 @@
  * Weights are normalised Gaussians about the joints' centres and the bone's own centre. mm, the bone's frame (reference foot, as
  * scanned).
  */
-import { add, dot, subtract, type Vec3 } from '../units';
+import { add, subtract, type Vec3 } from '../units';
 import { frameOfJoint } from './joint-surface';
 import type { JointShape } from './shape';
 
@@ -57,33 +57,44 @@ export const warpOf = (centre: Vec3, home: readonly JointShape[], now: readonly 
   if (pulls.length === 0) return STILL;
   const still = home.filter((j, i) => now[i] === undefined || now[i] === j).map((j) => j.centre);
   const fall = 1 / (2 * REACH * REACH);
-  const weight = (p: Vec3, c: Vec3): number => {
-    const d = subtract(p, c);
-    return Math.exp(-dot(d, d) * fall);
-  };
-  const shift = (p: Vec3): Vec3 => {
-    let sum = ANCHOR * weight(p, centre) + 1e-6;
-    for (const c of still) sum += weight(p, c);
-    let [x, y, z] = [0, 0, 0];
-    for (const q of pulls) {
-      const w = weight(p, q.at);
-      const d = subtract(p, q.at);
+  // Flat numbers: asked for at every block of a bone's grid. Centres that hold still first, the bone's own with its weight.
+  const held = Float64Array.from([...centre, ANCHOR, ...still.flatMap((c) => [...c, 1])]);
+  const moving = Float64Array.from(pulls.flatMap((q) => [...q.at, ...q.rows.flat(), ...q.to]));
+  const out = new Float64Array(3);
+  /** Writes the shift of a point into `out`. */
+  const shift = (x: number, y: number, z: number): void => {
+    const near = (dx: number, dy: number, dz: number): number => Math.exp(-(dx * dx + dy * dy + dz * dz) * fall);
+    const n = (k: number): number => moving[k] as number;
+    let sum = 1e-6;
+    for (let o = 0; o < held.length; o += 4)
+      sum +=
+        (held[o + 3] as number) *
+        near(x - (held[o] as number), y - (held[o + 1] as number), z - (held[o + 2] as number));
+    let [sx, sy, sz] = [0, 0, 0];
+    for (let o = 0; o < moving.length; o += 15) {
+      const [dx, dy, dz] = [x - n(o), y - n(o + 1), z - n(o + 2)];
+      const w = near(dx, dy, dz);
       sum += w;
-      x += w * (dot(q.rows[0], d) + q.to[0] - p[0]);
-      y += w * (dot(q.rows[1], d) + q.to[1] - p[1]);
-      z += w * (dot(q.rows[2], d) + q.to[2] - p[2]);
+      sx += w * (n(o + 3) * dx + n(o + 4) * dy + n(o + 5) * dz + n(o + 12) - x);
+      sy += w * (n(o + 6) * dx + n(o + 7) * dy + n(o + 8) * dz + n(o + 13) - y);
+      sz += w * (n(o + 9) * dx + n(o + 10) * dy + n(o + 11) * dz + n(o + 14) - z);
     }
-    return [x / sum, y / sum, z / sum];
+    out[0] = sx / sum;
+    out[1] = sy / sum;
+    out[2] = sz / sum;
   };
   return {
-    there: (p) => add(p, shift(p)),
-    back: (x, y, z, home3) => {
+    there: (p) => {
+      shift(p[0], p[1], p[2]);
+      return [p[0] + (out[0] as number), p[1] + (out[1] as number), p[2] + (out[2] as number)];
+    },
+    back: (x, y, z, from) => {
       // Two steps of the fixed point p = q - shift(p): the shifts are small against their reach.
-      const s = shift([x, y, z]);
-      const t = shift([x - s[0], y - s[1], z - s[2]]);
-      home3[0] = x - t[0];
-      home3[1] = y - t[1];
-      home3[2] = z - t[2];
+      shift(x, y, z);
+      shift(x - (out[0] as number), y - (out[1] as number), z - (out[2] as number));
+      from[0] = x - (out[0] as number);
+      from[1] = y - (out[1] as number);
+      from[2] = z - (out[2] as number);
     },
     most: Math.max(...pulls.map((q) => Math.hypot(...subtract(q.to, q.at)))),
   };

@@ -2,7 +2,7 @@
  * From a dense surface to the few facets that are drawn. meshoptimizer's simplifier is WebAssembly: await `prepareAnatomy`
  * once before building (in the browser only inside a worker whose policy allows it).
  */
-import type { Mesh } from './types';
+import type { Mesh } from '../types';
 
 type Simplifier = typeof import('meshoptimizer/simplifier').MeshoptSimplifier;
 
@@ -16,7 +16,7 @@ export const prepareAnatomy = async (): Promise<void> => {
 };
 
 /** Largest connected piece: a stray island of the field is not a bone. */
-const largestPiece = (mesh: Mesh): Mesh => {
+export const largestPiece = (mesh: Mesh): Mesh => {
   const parent = Uint32Array.from({ length: mesh.positions.length / 3 }, (_, i) => i);
   const root = (i: number): number => {
     let r = i;
@@ -49,8 +49,8 @@ const compact = (mesh: Mesh): Mesh => {
   return { positions: new Float32Array(positions), indices };
 };
 
-export const simplify = (mesh: Mesh, triangles: number): Mesh => {
-  const whole = largestPiece(mesh);
+/** Await `prepareAnatomy` before. */
+export const simplify = (whole: Mesh, triangles: number): Mesh => {
   if (simplifier === null) throw new Error('Call prepareAnatomy once before building a bone');
   const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, 3 * triangles, 1, ['RegularizeLight']);
   return compact({ positions: whole.positions, indices });
