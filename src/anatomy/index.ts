@@ -1,6 +1,7 @@
 /** The shape of a foot: bones, joints and outline from the parameters in content/anatomy, and measures of them. */
 export { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
 export { assembleFoot, buildBone, buildFoot, jointsOf } from './build';
+export { type Fit, fitOf, type JointFit } from './fit/fit';
 export { decodeGlb, encodeGlb, type NodeNotes, type ReadModel } from './glb';
 export {
   eulerCharacteristic,
