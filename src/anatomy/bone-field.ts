@@ -4,17 +4,15 @@
  */
 import type { SkeletonId } from '../ids';
 import { add, normalize, scale, subtract, type Vec3 } from '../units';
+import { joinTerms, type Terms, termsNear } from './bone-terms';
 import { RECIPES } from './bones';
 import type { Blend, Parts } from './bones/mass';
 import { facetOf, type Site } from './bones/recipe';
-import { type Box, type Field, fieldOf, smoothMax, smoothMin } from './field';
-import { cutAt, type JointSurface, jointSurface, padAt, type Seen } from './joint-surface';
-import { type LocalField, STEEPEST } from './meshing/grid';
+import { type Box, type Field, fieldOf, smoothMin } from './field';
+import { jointSurface } from './joint-surface';
+import type { LocalField } from './meshing/grid';
 import type { BoneShape, JointShape, Shape } from './shape';
 import { type Warp, warpOf } from './warp';
-
-/** Width of the smooth join of joint cuts, mm. */
-const CUT_JOIN = 0.8;
 
 const union = (a: Box, b: Box): Box => ({
   min: [0, 1, 2].map((k) => Math.min(a.min[k] ?? 0, b.min[k] ?? 0)) as unknown as Vec3,
@@ -49,33 +47,6 @@ const siteOf = (shape: Shape, bone: SkeletonId, centre: Vec3): Site => ({
 const partsOf = (shape: Shape, bone: SkeletonId, s: BoneShape): Parts =>
   RECIPES[bone].make(s.values as Record<string, number>, siteOf(shape, bone, s.centre));
 
-interface Term {
-  readonly field: Field;
-  readonly join: number;
-}
-interface Plane {
-  readonly at: Vec3;
-  readonly n: Vec3;
-  readonly join: number;
-}
-interface Surface {
-  readonly surface: JointSurface;
-  readonly depth: number;
-  readonly join: number;
-  readonly seen: Seen;
-}
-/** What a bone is joined from, in order. */
-interface Terms {
-  readonly masses: readonly Term[];
-  readonly pads: readonly Surface[];
-  readonly hollows: readonly Term[];
-  readonly cuts: readonly Plane[];
-  readonly surfaces: readonly Surface[];
-}
-
-const beyondCut = (k: Plane, x: number, y: number, z: number): number =>
-  (x - k.at[0]) * k.n[0] + (y - k.at[1]) * k.n[1] + (z - k.at[2]) * k.n[2];
-
 /** The way back near a place as a linear map: over a few millimetres the warp is no more than that. */
 const linearly = (warp: Warp, [x, y, z]: Vec3, reach: number): Warp['back'] => {
   if (warp.most === 0) return warp.back;
@@ -99,9 +70,6 @@ const linearly = (warp: Warp, [x, y, z]: Vec3, reach: number): Warp['back'] => {
   };
 };
 
-/** What is taken away can lower the middle more than a smooth join does: slack for it, mm. */
-const TAKEN_SLACK = 1;
-
 export interface BoneField {
   readonly field: Field;
   readonly local: LocalField;
@@ -118,7 +86,6 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
   const s = boneShapeOf(shape, bone);
   const parts = partsOf(shape, bone, s);
   const widthOf = (join: Blend | undefined): number => shape.defaults.blends[join ?? 'usual'];
-  const masses = parts.masses.map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
   const hollows = (parts.hollows ?? []).map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) }));
   const cuts = (parts.cuts ?? []).map((c) => ({
     at: add(s.centre, c.at),
@@ -131,80 +98,48 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
     return {
       surface: jointSurface(j, sign, shape.defaults.sweep),
       padded: j.articular,
-      depth: Math.min(5, Math.max(1.5, shape.defaults.padDepth * Math.min(...j.extents))),
+      depth: Math.min(6, Math.max(3, shape.defaults.padDepth * Math.min(...j.extents))),
       // A pad is joined as softly as its facet is wide: a toe's facet has no room for a tarsal's fillet.
       join: Math.min(4, Math.max(1, 0.3 * Math.min(...j.extents))),
       seen: { side: 0, radius: 0 },
     };
   });
-  const box = masses.map((m) => m.box).reduce(union);
-  const [first, ...rest] = masses;
-  if (!first) throw new RangeError(`${bone} has no mass`);
-  const home: [number, number, number] = [0, 0, 0];
-  const whole: Terms = {
-    masses: [first, ...rest],
-    pads: surfaces.filter(({ padded }) => padded),
-    hollows,
-    cuts,
-    surfaces,
+  // What reaches past a joint is a body of its own that this joint does not cut; all others cut it too. A facet's pad belongs to
+  // the body that lies nearest to it.
+  const solids = [...new Set(parts.masses.map((m) => m.past))].map((past) => ({
+    past,
+    masses: parts.masses
+      .filter((m) => m.past === past)
+      .map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) })),
+  }));
+  const nearest = (j: JointShape) => {
+    const away = ({ masses }: (typeof solids)[number]): number => Math.min(...masses.map((m) => m.field(...j.centre)));
+    return solids.filter(({ past }) => past !== j.id).reduce((a, b) => (away(b) < away(a) ? b : a));
   };
-  const joinedFrom = (t: Terms, back: Warp['back']): Field => {
-    const [base = first, ...more] = t.masses;
+  const owners = new Map(jointsAt(shape, bone).map((j) => [j.id, nearest(j)]));
+  const bodies = solids.map((solid) => {
+    const cutting = surfaces.filter((j) => j.surface.shape.id !== solid.past);
+    const pads = cutting.filter((j) => j.padded && owners.get(j.surface.shape.id) === solid);
+    const terms: Terms = { masses: solid.masses, pads, hollows, cuts, surfaces: cutting };
+    return { terms, field: joinTerms(terms, warp.back), box: solid.masses.map((m) => m.box).reduce(union) };
+  });
+  const seam = shape.defaults.blends.fine;
+  const box = bodies.map((b) => b.box).reduce(union);
+  const together = (fields: readonly Field[]): Field => {
+    const [only, ...others] = fields;
+    if (only === undefined) throw new RangeError(`${bone} has no mass`);
+    if (others.length === 0) return only;
     return (x, y, z) => {
-      back(x, y, z, home);
-      const [a, b, c] = home;
-      let d = base.field(a, b, c);
-      for (const m of more) d = smoothMin(d, m.field(a, b, c), m.join);
-      for (const j of t.pads) {
-        j.surface.look(x, y, z, j.seen);
-        d = smoothMin(d, padAt(j.surface, j.depth, j.seen), j.join);
-      }
-      for (const h of t.hollows) d = smoothMax(d, -h.field(a, b, c), h.join);
-      for (const k of t.cuts) d = smoothMax(d, beyondCut(k, a, b, c), k.join);
-      for (const j of t.surfaces) {
-        j.surface.look(x, y, z, j.seen);
-        d = smoothMax(d, cutAt(j.surface, j.seen), CUT_JOIN);
-      }
+      let d = only(x, y, z);
+      for (const field of others) d = smoothMin(d, field(x, y, z), seam);
       return d;
     };
   };
-  const field = joinedFrom(whole, warp.back);
-  const local: LocalField = ([x, y, z], radius) => {
-    const middle = field(x, y, z);
-    const reach = 2 * STEEPEST * radius;
-    // What is joined last can only be told from the union of masses; what cuts is told from the end.
-    warp.back(x, y, z, home);
-    const [a, b, c] = home;
-    const solid = Math.min(
-      ...whole.masses.map((m) => m.field(a, b, c)),
-      ...whole.pads.map((j) => {
-        j.surface.look(x, y, z, j.seen);
-        return padAt(j.surface, j.depth, j.seen);
-      }),
-    );
-    const adds = (value: number, join: number): boolean => value < solid + reach + join;
-    const takes = (value: number, join: number): boolean => value > middle - reach - 2 * join - TAKEN_SLACK;
-    const kept = whole.masses.filter((m) => adds(m.field(a, b, c), m.join));
-    return {
-      middle,
-      field: joinedFrom(
-        {
-          masses: kept.length > 0 ? kept : [first],
-          pads: whole.pads.filter((j) => {
-            j.surface.look(x, y, z, j.seen);
-            return adds(padAt(j.surface, j.depth, j.seen), j.join);
-          }),
-          hollows: whole.hollows.filter((h) => takes(-h.field(a, b, c), h.join)),
-          cuts: whole.cuts.filter((k) => takes(beyondCut(k, a, b, c), k.join)),
-          surfaces: whole.surfaces.filter((j) => {
-            j.surface.look(x, y, z, j.seen);
-            // Beyond the facet's rim the cut falls off with the square of the distance: give it more room.
-            return takes(cutAt(j.surface, j.seen) + 2 * radius, CUT_JOIN);
-          }),
-        },
-        linearly(warp, [x, y, z], radius),
-      ),
-    };
+  const field = together(bodies.map((b) => b.field));
+  const local: LocalField = (centre, radius) => {
+    const back = linearly(warp, centre, radius);
+    const near = bodies.map((b) => joinTerms(termsNear(b.terms, warp.back, centre, radius, b.field(...centre)), back));
+    return { middle: field(...centre), field: together(near) };
   };
   const reach = 3 + warp.most;
   return {

@@ -82,17 +82,28 @@ export const jointSurface = (j: JointShape, sign: 1 | -1, sweep: number): JointS
 };
 
 /** How far the cut gives way beyond the facet's rim, mm at twice the rim's radius. */
-const ROLL = 5;
+const ROLL = 4;
+
+/**
+ * Rounding takes from a small bone's rims what it leaves to the hollow facing them: such joints are cut a little wider, mm a side, so
+ * that no rim comes closer than the facets do.
+ */
+const smallMore = (extents: readonly [number, number]): number =>
+  0.15 * Math.min(1, Math.max(0, (12 - Math.min(...extents)) / 4));
 
 /** What one bone must keep off: positive beyond its own side. Fades outside the facet. */
 export const cutAt = (s: JointSurface, seen: Seen): number => {
   const past = Math.max(0, seen.radius - 1);
-  return seen.side + s.shape.gap / 2 - ROLL * past * past;
+  return seen.side + s.shape.gap / 2 + smallMore(s.shape.extents) - ROLL * past * past;
 };
+
+/** A pad reaches a little beyond its facet's rim, where blends and rounding eat it: most where there is room, not in a toe. */
+const padRim = (shortMm: number): number => 1 + 0.14 * Math.min(1, Math.max(0, (shortMm - 7) / 5));
 
 /** The pad under a facet: its ellipse going `depth` into the bone and 2 mm past the surface, to be trimmed by the cut. */
 export const padAt = (s: JointSurface, depth: number, seen: Seen): number => {
-  const rim = ((seen.radius - 1) * Math.min(...s.shape.extents)) / 2;
+  const short = Math.min(...s.shape.extents);
+  const rim = ((seen.radius - padRim(short)) * short) / 2;
   const slab = Math.abs(seen.side - (2 - depth) / 2) - (2 + depth) / 2;
   return smoothMax(rim, slab, 1.5);
 };

@@ -88,6 +88,11 @@ export const shapeSchema = v.strictObject({
   metatarsals: bonesOf(named('metatarsal')),
   toes: bonesOf(named('phalanx', 'sesamoid')),
   leg: bonesOf(LEG_IDS),
+  inside: v.optional(v.unknown()),
+  angles: v.optional(v.unknown()),
+  motions: v.optional(v.unknown()),
+  regions: v.optional(v.unknown()),
+  lookAlikes: v.optional(v.unknown()),
   pose: poseSchema,
   outline: v.strictObject({
     step: length,

@@ -107,6 +107,7 @@ export const calcaneus = recipe(
           size: [v.shelfOverhang * 1.9, v.shelfThickness, v.shelfLength],
           along: [0.12, 0.05, 1],
           join: 'usual',
+          past: POSTERIOR,
         },
         {
           is: 'block',

@@ -11,6 +11,8 @@ interface Common {
   readonly name: string;
   /** How it is joined to what comes before it; `usual` when absent. */
   readonly join?: Blend;
+  /** The joint it reaches past, uncut by that joint's surface: a malleolus past the plafond. */
+  readonly past?: string;
 }
 
 interface Turned {

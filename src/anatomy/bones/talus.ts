@@ -48,7 +48,8 @@ export const talus = recipe(
           name: 'trochleaFront',
           at: add(axis, [0, -0.6, v.domeRadius * 0.12]),
           along: across,
-          radius: v.domeRadius,
+          // Beyond the joint's surface, which trims it.
+          radius: v.domeRadius + 1,
           width: v.trochleaFrontWidth,
           round: 2.5,
         },
@@ -57,7 +58,7 @@ export const talus = recipe(
           name: 'trochleaBack',
           at: add(axis, [0.8, 0, -v.domeRadius * 0.06]),
           along: across,
-          radius: v.domeRadius + 0.5,
+          radius: v.domeRadius + 1.5,
           width: v.trochleaBackWidth,
           round: 2.5,
           join: 'fine',

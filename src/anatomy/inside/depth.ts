@@ -19,6 +19,9 @@ interface Corner {
 
 export interface Facet {
   readonly corners: readonly [Corner, Corner, Corner];
+  /** Unit normal of the flat facet in the plane's coordinates, and its distance from the origin. */
+  readonly normal: Vec3;
+  readonly offsetMm: number;
   /** Box in the plane that the facet can be felt in. */
   readonly from: Point2;
   readonly to: Point2;
@@ -69,7 +72,16 @@ export const facetsNear = ({ mesh, axis, outwards }: Surface, axes: CutAxes, rea
     });
     const [up, across, height] = ends;
     if (!up || !across || !height || height[0] > 0 || height[1] < 0) continue;
-    facets.push({ corners: [a, b, c], from: [up[0], across[0]], to: [up[1], across[1]] });
+    const flat = cross(subtract(b.at, a.at), subtract(c.at, a.at));
+    if (length(flat) === 0) continue;
+    const normal = normalize(flat);
+    facets.push({
+      corners: [a, b, c],
+      normal,
+      offsetMm: dot(normal, a.at),
+      from: [up[0], across[0]],
+      to: [up[1], across[1]],
+    });
   }
   return facets;
 };
@@ -115,6 +127,9 @@ const cortexUnder = (sides: Sides, [dorsal, lateral, along]: Vec3): number => {
 
 /** Depth under one facet, mm; `least` when it is certainly not smaller than that. */
 export const depthUnder = (facet: Facet, [up, across]: Point2, wall: WallOfBone, least: number): number => {
+  // The facet is nowhere nearer than the plane it lies in.
+  const { normal, offsetMm } = facet;
+  if (Math.abs(normal[0] * up + normal[1] * across - offsetMm) - wall.thickestMm >= least) return least;
   const [a, b, c] = facet.corners;
   const w = nearest([up, across, 0], a.at, b.at, c.at);
   const mix = (i: 0 | 1 | 2, of: 'at' | 'outward'): number => w[0] * a[of][i] + w[1] * b[of][i] + w[2] * c[of][i];
