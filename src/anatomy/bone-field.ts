@@ -95,10 +95,11 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
   const warp = warpOf(s.centre, jointsAt(shape, bone), joints);
   const surfaces = joints.map((j) => {
     const sign = j.first === bone ? (1 as const) : (-1 as const);
+    const surface = jointSurface(j, sign, shape.defaults.sweep);
     return {
-      surface: jointSurface(j, sign, shape.defaults.sweep),
-      padded: j.articular,
-      depth: Math.min(6, Math.max(3, shape.defaults.padDepth * Math.min(...j.extents))),
+      surface,
+      padded: j.articular && !surface.head,
+      depth: Math.min(5, Math.max(3, shape.defaults.padDepth * Math.min(...j.extents))),
       // A pad is joined as softly as its facet is wide: a toe's facet has no room for a tarsal's fillet.
       join: Math.min(4, Math.max(1, 0.3 * Math.min(...j.extents))),
       seen: { side: 0, radius: 0 },

@@ -14,6 +14,8 @@ export interface Seen {
 
 export interface JointSurface {
   readonly shape: JointShape;
+  /** This bone carries the convex side of a joint that turns: a head, whose own mass is its surface. */
+  readonly head: boolean;
   /** Writes into `seen`, which is used again and again: sampling a bone asks for this hundreds of thousands of times. */
   readonly look: (x: number, y: number, z: number, seen: Seen) => void;
 }
@@ -64,6 +66,7 @@ export const jointSurface = (j: JointShape, sign: 1 | -1, sweep: number): JointS
   const ev = j.extents[1] * (turns && sign * kv > 0 ? sweep : 1);
   return {
     shape: { ...j, extents: [eu, ev] },
+    head: turns && sign * (ku + kv) > 0,
     look: (x, y, z, seen) => {
       const px = x - apex[0];
       const py = y - apex[1];

@@ -11,11 +11,11 @@
  * axis; its bow enters through the centroids of the sections. mm, N, MPa; body weights become newtons here.
  */
 import { boneAxis, CUBOID_MT5, facetStretch, inBone, MT5, meshOf, regionsOf, zonesOf } from '../anatomy';
+import type { Point2 } from '../anatomy/inside/polygon';
 import type { BoneAxis, Foot, Zone } from '../anatomy/types';
 import { dot, STANDARD_GRAVITY, type Vec3 } from '../units';
 import { heldBy, type PointLoad } from './forces';
 import { type Hollow, hollowOut, type Outline, outlineAt } from './member';
-import type { Point2 } from './section';
 import { peakWithBand, stationsOf } from './stations';
 import type { Station, StationTable } from './types';
 

@@ -3,7 +3,7 @@
  * s along, y dorsal, z lateral of its axis (mm); forces along the same three (N). Any free member will do: a stretch that holds it
  * turns its reactions into loads first (`heldBy`), a frame would hand over end forces as point loads.
  */
-import type { Point2 } from './section';
+import type { Point2 } from '../anatomy/inside/polygon';
 
 export interface PointLoad {
   readonly sMm: number;

@@ -8,5 +8,5 @@ export {
 } from './beam';
 export { type Deflection, deflectionsOf } from './deflection';
 export { stressAt } from './sample';
-export { type Canal, type Point2, sectionOf } from './section';
+export { type Canal, sectionOf } from './section';
 export type * from './types';

@@ -3,8 +3,9 @@
  * y dorsal, z lateral of the bone axis, mm.
  */
 import { fromBone, inBone, sliceMesh } from '../anatomy';
+import { integralsOf, type Point2 } from '../anatomy/inside/polygon';
 import type { BoneAxis, Mesh } from '../anatomy/types';
-import { type Canal, type Point2, sectionOf } from './section';
+import { type Canal, sectionOf } from './section';
 import type { SectionProperties } from './types';
 
 export interface Outline {
@@ -38,12 +39,6 @@ const extent = (points: readonly Point2[], i: 0 | 1): readonly [low: number, hig
   return [low, high];
 };
 
-const enclosed = (points: readonly Point2[]): number =>
-  points.reduce((sum, [y0, z0], i) => {
-    const [y1, z1] = points[(i + 1) % points.length] ?? [y0, z0];
-    return sum + (y0 * z1 - y1 * z0) / 2;
-  }, 0);
-
 /** The outer contour at a station: the largest loop, where a plane cuts more than one. */
 export const outlineAt = (mesh: Mesh, axis: BoneAxis, sMm: number): Outline => {
   const loops = sliceMesh(mesh, fromBone(axis, sMm), axis.axis).map((loop) =>
@@ -52,7 +47,7 @@ export const outlineAt = (mesh: Mesh, axis: BoneAxis, sMm: number): Outline => {
       return [dorsalMm, lateralMm];
     }),
   );
-  const points = loops.reduce<Point2[]>((a, b) => (Math.abs(enclosed(b)) > Math.abs(enclosed(a)) ? b : a), []);
+  const points = loops.reduce<Point2[]>((a, b) => (integralsOf([b]).area > integralsOf([a]).area ? b : a), []);
   if (points.length === 0) throw new RangeError(`the bone has no section at ${sMm} mm`);
   const [y0, y1] = extent(points, 0);
   const [z0, z1] = extent(points, 1);

@@ -3,7 +3,7 @@
  * sigma = N/A + b y + c z about the centroid, y dorsal, z lateral, with  b Iyy + c Iyz = -Mz  and  b Iyz + c Izz = My:
  * Mz > 0 stretches the plantar side, My > 0 the lateral side. N, N mm, mm -> MPa, tension +.
  */
-import type { Point2 } from './section';
+import type { Point2 } from '../anatomy/inside/polygon';
 import type { SectionProperties } from './types';
 
 export type Field = readonly [a: number, b: number, c: number];

@@ -1,5 +1,6 @@
 /** Members with known answers, made directly from outlines: bars for the reference tests of the beam. mm, N, MPa. */
-import { type Canal, type Point2, type Station, sectionOf } from '../../src/mechanics';
+import type { Point2 } from '../../src/anatomy/inside/polygon';
+import { type Canal, type Station, sectionOf } from '../../src/mechanics';
 import { heldBy, type MemberLoads, type PointLoad } from '../../src/mechanics/forces';
 import { stationsOf } from '../../src/mechanics/stations';
 

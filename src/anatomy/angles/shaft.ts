@@ -22,7 +22,7 @@ export const shaftLine = (foot: Foot, bone: BoneId): Segment => {
   let spread = 0;
   for (let i = 0; i < SECTIONS; i++) {
     const off = (i / (SECTIONS - 1) - 0.5) * (TO - FROM) * lengthMm;
-    const at = sectionMiddle(mesh, add(origin, scale(axis, lengthMm / 2 + off)), axis);
+    const { at } = sectionMiddle(mesh, add(origin, scale(axis, lengthMm / 2 + off)), axis);
     middle = add(middle, scale(at, 1 / SECTIONS));
     tilt = add(tilt, scale(at, off));
     spread += off * off;

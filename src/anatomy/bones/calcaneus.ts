@@ -48,7 +48,7 @@ export const calcaneus = recipe(
     const way = normalize(subtract(front, heel));
     const middle = add(heel, scale(subtract(front, heel), 0.5));
     const outside = middle[0] - v.bodyWidth / 2;
-    const shelf = add(below(m, v.shelfThickness / 2), [v.shelfOverhang * 0.3, 0, -3]);
+    const shelf = add(below(m, v.shelfThickness / 2), [v.shelfOverhang * 0.3, -0.5, -1]);
     return {
       masses: [
         {

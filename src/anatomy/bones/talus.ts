@@ -35,7 +35,7 @@ export const talus = recipe(
     // The facet's centre lies inside the curve by the depth of its arc's centroid.
     const axis = below(d, v.domeRadius - d.extents[1] ** 2 / (32 * v.domeRadius));
     const across = d.major;
-    const head = below(n, v.headLength / 2);
+    const head = below(n, v.headLength * 0.46);
     const root: Vec3 = add(axis, [0.5, -v.domeRadius * 0.1, v.domeRadius * 0.5]);
     const way = normalize(subtract(head, root));
     const tilt = (v.headTilt * Math.PI) / 180;

@@ -2,11 +2,11 @@
 import type { Vec3 } from '../../units';
 import { sliceMesh } from '../slice';
 import { contoursOf } from './contour';
-import { facetsNear, type Surface } from './depth';
+import { facetsNear } from './depth';
 import { type CutAxes, cutAxes, toPlane } from './plane';
 import { integralsOf, type Point2 } from './polygon';
 import { depthAt, sampleDepths } from './samples';
-import type { WallOfBone } from './wall';
+import type { Surface } from './surface';
 
 /**
  * Step of the grid on the reference foot, mm. A canal 2 mm in radius comes out 0.4 % small in area; the cortex is never thinner
@@ -22,10 +22,13 @@ export interface PlaneCut {
   readonly inner: Point2[][];
 }
 
-/** `size` is the foot's size over the reference foot's. Null where the plane misses the bone. */
+/**
+ * Cut of a surface with `cortex` under its vertices; `size` is the foot's over the reference foot's. Null where the plane misses
+ * the bone.
+ */
 export const cutSurface = (
   surface: Surface,
-  wall: WallOfBone,
+  cortex: readonly number[],
   size: number,
   planePoint: Vec3,
   planeNormal: Vec3,
@@ -35,10 +38,11 @@ export const cutSurface = (
   const axes = cutAxes(surface.axis, planePoint, planeNormal);
   const outer = loops.map((loop) => loop.map((p) => toPlane(axes, p)));
   const step = STEP_MM * size;
-  // Felt a little beyond the thickest cortex, so that both ends of every crossing are true depths.
-  const facets = facetsNear(surface, axes, wall.thickestMm + 2 * step);
-  const samples = sampleDepths(outer, facets, wall, step);
-  const inner = contoursOf(samples, (p) => depthAt(facets, wall, p)).filter(
+  // Felt a little beyond the cortex, so that both ends of every crossing are true depths.
+  const deep = 2 * step;
+  const facets = facetsNear(surface, cortex, axes, deep);
+  const samples = sampleDepths(outer, facets, step, deep);
+  const inner = contoursOf(samples, (p) => depthAt(facets, p, deep)).filter(
     (loop) => integralsOf([loop]).area > LEAST_STEPS * step * step,
   );
   return { axes, outer, inner };

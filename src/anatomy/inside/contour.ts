@@ -22,7 +22,7 @@ const zeroBetween = (p: Point2, q: Point2, below: number, above: number, depthAt
 export const contoursOf = (samples: Samples, depthAt: (at: Point2) => number): Point2[][] => {
   const { size, depth, from, stepMm } = samples;
   const [columns, rows] = size;
-  const valueOf = (n: number): number => depth[n] ?? 0;
+  const depthOf = (n: number): number => depth[n] ?? 0;
   const pointOf = (n: number): Point2 => [from[0] + (n % columns) * stepMm, from[1] + Math.floor(n / columns) * stepMm];
 
   // A side of a cell is named by its lower sample, twice, plus one when it runs along the second coordinate.
@@ -31,10 +31,10 @@ export const contoursOf = (samples: Samples, depthAt: (at: Point2) => number): P
     for (let i = 0; i + 1 < columns; i++) {
       const n = j * columns + i;
       const corners = [n, n + 1, n + 1 + columns, n + columns];
-      const deep = corners.map((c) => valueOf(c) > 0);
+      const deep = corners.map((c) => depthOf(c) > 0);
       if (deep[0] === deep[1] && deep[1] === deep[2] && deep[2] === deep[3]) continue;
       const sides = [2 * n, 2 * (n + 1) + 1, 2 * (n + columns), 2 * n + 1];
-      const middle = corners.reduce((sum, c) => sum + valueOf(c), 0) > 0;
+      const middle = corners.reduce((sum, c) => sum + depthOf(c), 0) > 0;
       for (let k = 0; k < 4; k++) {
         if (!deep[k] || deep[(k + 1) % 4]) continue;
         // Walking round the cell the deep part is left by side k: the line runs from here to a side where it is entered.
@@ -48,8 +48,8 @@ export const contoursOf = (samples: Samples, depthAt: (at: Point2) => number): P
   const vertexOn = (side: number): Point2 => {
     const n = side >> 1;
     const m = n + (side % 2 === 0 ? 1 : columns);
-    const [low, high] = valueOf(n) > 0 ? [m, n] : [n, m];
-    return zeroBetween(pointOf(low), pointOf(high), valueOf(low), valueOf(high), depthAt);
+    const [low, high] = depthOf(n) > 0 ? [m, n] : [n, m];
+    return zeroBetween(pointOf(low), pointOf(high), depthOf(low), depthOf(high), depthAt);
   };
   const loops: Point2[][] = [];
   while (next.size > 0) {

@@ -9,6 +9,7 @@ export {
   type Loop2,
   type Moments,
   momentsOf,
+  NOTHING,
   type Point2,
   principalOf,
   without,

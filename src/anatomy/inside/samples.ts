@@ -1,7 +1,6 @@
 /** Depths of a cut on a grid: below zero in the cortex and off the bone, above it in what the cortex encloses. mm, plane coordinates. */
 import { depthUnder, type Facet } from './depth';
 import type { Loop2, Point2 } from './polygon';
-import type { WallOfBone } from './wall';
 
 export interface Samples {
   readonly from: Point2;
@@ -32,36 +31,37 @@ const crossings = (outer: readonly Loop2[], b: number): number[] => {
   return at.sort((x, y) => x - y);
 };
 
-/** Least depth under any facet that is felt at p; `deep` when none is. */
-export const depthAt = (facets: readonly Facet[], wall: WallOfBone, p: Point2): number => {
-  let depth = wall.thickestMm;
+/** Least depth under any facet that is felt at p; `deepMm` where none is. */
+export const depthAt = (facets: readonly Facet[], [up, across]: Point2, deepMm: number): number => {
+  let depth = deepMm;
   for (const facet of facets) {
     const { from, to } = facet;
-    if (p[0] < from[0] || p[0] > to[0] || p[1] < from[1] || p[1] > to[1]) continue;
-    depth = depthUnder(facet, p, wall, depth);
+    if (up < from[0] || up > to[0] || across < from[1] || across > to[1]) continue;
+    depth = depthUnder(facet, up, across, depth);
   }
   return depth;
 };
 
+/** `deepMm` stands for everything deeper. */
 export const sampleDepths = (
   outer: readonly Loop2[],
   facets: readonly Facet[],
-  wall: WallOfBone,
   stepMm: number,
+  deepMm: number,
 ): Samples => {
   const [a0, a1] = extentOf(outer, 0);
   const [b0, b1] = extentOf(outer, 1);
   // The margin keeps every border inside the grid.
   const from: Point2 = [a0 - 1.5 * stepMm, b0 - 1.5 * stepMm];
   const size = [Math.ceil((a1 - a0) / stepMm) + 4, Math.ceil((b1 - b0) / stepMm) + 4] as const;
-  const off = -wall.thickestMm;
+  const off = Number.NEGATIVE_INFINITY;
   const depth = new Float64Array(size[0] * size[1]).fill(off);
   for (let j = 0; j < size[1]; j++) {
     const at = crossings(outer, from[1] + j * stepMm);
     for (let k = 0; k + 1 < at.length; k += 2) {
       const first = Math.ceil(((at[k] ?? 0) - from[0]) / stepMm);
       const last = Math.floor(((at[k + 1] ?? 0) - from[0]) / stepMm);
-      depth.fill(wall.thickestMm, j * size[0] + first, j * size[0] + last + 1);
+      depth.fill(deepMm, j * size[0] + first, j * size[0] + last + 1);
     }
   }
   const column = (x: number): number => Math.max(0, Math.ceil((x - from[0]) / stepMm));
@@ -71,7 +71,7 @@ export const sampleDepths = (
       for (let i = column(facet.from[0]); i < Math.min(column(facet.to[0]), size[0]); i++) {
         const n = j * size[0] + i;
         const here = depth[n] ?? off;
-        if (here > off) depth[n] = depthUnder(facet, [from[0] + i * stepMm, from[1] + j * stepMm], wall, here);
+        if (here > off) depth[n] = depthUnder(facet, from[0] + i * stepMm, from[1] + j * stepMm, here);
       }
   return { from, stepMm, size, depth };
 };

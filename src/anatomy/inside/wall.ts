@@ -9,13 +9,10 @@ export interface Sides {
   readonly lateral: number;
 }
 
-export interface WallOfBone {
-  /** No cortex of the bone is thicker. */
-  readonly thickestMm: number;
-  readonly sidesAt: (share: number) => Sides;
-}
+/** The cortex of a bone at a share of its length. */
+export type WallOfBone = (share: number) => Sides;
 
-/** Half of what a tube's walls take, up-down and across, where the canal was measured. */
+/** The walls that leave a measured canal: dorsal and plantar, medial and lateral. */
 export interface CanalWall {
   readonly upDownMm: number;
   readonly acrossMm: number;
@@ -31,9 +28,8 @@ const between = (a: Sides, b: Sides, t: number): Sides => ({
 
 /** A shell of the same thickness everywhere. */
 export const evenWall = (figure: CortexFigure, wall: Wall, size: number): WallOfBone => {
-  const mm = thicknessOf(figure, wall) * size;
-  const sides = even(mm);
-  return { thickestMm: mm, sidesAt: () => sides };
+  const sides = even(thicknessOf(figure, wall) * size);
+  return () => sides;
 };
 
 const tabled = ({ cortex }: CortexStation, wall: Wall, size: number): Sides | null => {
@@ -65,13 +61,11 @@ export const tubeWall = (tube: CortexTube, wall: Wall, size: number, canalWall: 
     at: placeOf(s, wall),
     sides: tabled(s, wall, size) ?? fromCanal,
   }));
-  const thickestMm = Math.max(...stations.flatMap((s) => valuesOf(s.sides)));
-  const sidesAt = (share: number): Sides => {
+  return (share) => {
     const after = stations.findIndex((s) => s.at >= share);
     const [a, b] = [stations[after - 1], stations[after]];
     if (!b) return stations.at(-1)?.sides ?? fromCanal;
     if (!a) return b.sides;
     return between(a.sides, b.sides, (share - a.at) / (b.at - a.at));
   };
-  return { thickestMm, sidesAt };
 };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Point2, sectionOf } from '../../../src/mechanics';
+import type { Point2 } from '../../../src/anatomy/inside/polygon';
+import { sectionOf } from '../../../src/mechanics';
 
 const rectangle = (h: number, w: number, [y, z]: Point2 = [0, 0]): Point2[] => [
   [y - h / 2, z - w / 2],
