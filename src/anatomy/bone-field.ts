@@ -70,6 +70,9 @@ const linearly = (warp: Warp, [x, y, z]: Vec3, reach: number): Warp['back'] => {
   };
 };
 
+/** A body that reaches past a joint and lies as near as this to a facet carries it, mm. */
+const REACHING_MM = 6;
+
 export interface BoneField {
   readonly field: Field;
   readonly local: LocalField;
@@ -106,18 +109,20 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
     };
   });
   // What reaches past a joint is a body of its own that this joint does not cut; all others cut it too. A facet's pad belongs to
-  // the body that lies nearest to it.
+  // the body made to reach it, else to the nearest.
   const solids = [...new Set(parts.masses.map((m) => m.past))].map((past) => ({
     past,
     masses: parts.masses
       .filter((m) => m.past === past)
       .map((m) => ({ ...fieldOf(m, s.centre), join: widthOf(m.join) })),
   }));
-  const nearest = (j: JointShape) => {
+  const ownerOf = (j: JointShape) => {
     const away = ({ masses }: (typeof solids)[number]): number => Math.min(...masses.map((m) => m.field(...j.centre)));
-    return solids.filter(({ past }) => past !== j.id).reduce((a, b) => (away(b) < away(a) ? b : a));
+    const able = solids.filter(({ past }) => past !== j.id);
+    const reaching = able.filter((solid) => solid.past !== undefined && away(solid) < REACHING_MM);
+    return (reaching.length > 0 ? reaching : able).reduce((a, b) => (away(b) < away(a) ? b : a));
   };
-  const owners = new Map(jointsAt(shape, bone).map((j) => [j.id, nearest(j)]));
+  const owners = new Map(jointsAt(shape, bone).map((j) => [j.id, ownerOf(j)]));
   const bodies = solids.map((solid) => {
     const cutting = surfaces.filter((j) => j.surface.shape.id !== solid.past);
     const pads = cutting.filter((j) => j.padded && owners.get(j.surface.shape.id) === solid);

@@ -5,9 +5,9 @@
 import type { BoneId } from '../../ids';
 import { add, cross, dot, length, scale, subtract, type Vec3 } from '../../units';
 import { boneAxis, meshOf } from '../bone-axis';
-import { meshBounds, vertexOf } from '../mesh';
+import { vertexOf } from '../mesh';
 import type { Foot, Mesh } from '../types';
-import { patchesOf } from './patches';
+import { cutUp } from './patches';
 
 /** How far apart surfaces of one joint may be, as shares of the calcaneus' length (3.2 and 1.6 mm of 80). */
 const REACH = 0.04;
@@ -18,13 +18,22 @@ const OPPOSED = -0.55;
 interface Triangle {
   readonly corners: readonly [Vec3, Vec3, Vec3];
   readonly normal: Vec3;
+  /** A ball that holds the triangle. */
+  readonly centre: Vec3;
+  readonly radius: number;
 }
 
 const trianglesOf = (mesh: Mesh): Triangle[] =>
   Array.from({ length: mesh.indices.length / 3 }, (_, t) => {
     const corners = [0, 1, 2].map((k) => vertexOf(mesh, mesh.indices[3 * t + k] ?? 0)) as [Vec3, Vec3, Vec3];
     const out = cross(subtract(corners[1], corners[0]), subtract(corners[2], corners[0]));
-    return { corners, normal: scale(out, 1 / (length(out) || 1)) };
+    const centre = scale(add(add(corners[0], corners[1]), corners[2]), 1 / 3);
+    return {
+      corners,
+      normal: scale(out, 1 / (length(out) || 1)),
+      centre,
+      radius: Math.max(...corners.map((p) => length(subtract(p, centre)))),
+    };
   });
 
 const onEdge = (p: Vec3, a: Vec3, b: Vec3): number => {
@@ -44,20 +53,25 @@ interface Near {
   readonly gap: number;
 }
 
-const nearTo = (mesh: Mesh, other: Mesh, reach: number): Near[] => {
-  const { min, max } = meshBounds(other);
-  const close = (p: Vec3): boolean => [0, 1, 2].every((k) => (p[k] ?? 0) > (min[k] ?? 0) - reach && (p[k] ?? 0) < (max[k] ?? 0) + reach);
-  const facing = trianglesOf(other);
-  return patchesOf(mesh).flatMap(({ at, normal }) => {
-    if (!close(at)) return [];
+/** The patches of one triangle that look at `others`, all within `reach`. */
+const nearOn = (own: Triangle, others: readonly Triangle[], reach: number): Near[] => {
+  const close = others.filter((t) => length(subtract(t.centre, own.centre)) < t.radius + own.radius + reach);
+  if (close.length === 0) return [];
+  return cutUp(...own.corners).flatMap((at) => {
     let gap = reach;
     let back: Triangle | null = null;
-    for (const t of facing) {
+    for (const t of close) {
+      if (length(subtract(t.centre, at)) - t.radius >= gap) continue;
       const d = distanceTo(at, t);
       if (d < gap) [gap, back] = [d, t];
     }
-    return back && dot(back.normal, normal) < OPPOSED ? [{ at, gap }] : [];
+    return back && dot(back.normal, own.normal) < OPPOSED ? [{ at, gap }] : [];
   });
+};
+
+const nearTo = (mesh: Mesh, other: Mesh, reach: number): Near[] => {
+  const others = trianglesOf(other);
+  return trianglesOf(mesh).flatMap((own) => nearOn(own, others, reach));
 };
 
 /** The facing points of both bones, first bone's first. Empty where the bones do not meet. */

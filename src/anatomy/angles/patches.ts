@@ -12,24 +12,27 @@ export interface Patch {
   readonly area: number;
 }
 
+/** Middles of the equal parts of a triangle. */
+export const cutUp = (a: Vec3, b: Vec3, c: Vec3): Vec3[] => {
+  const [u, v] = [subtract(b, a), subtract(c, a)];
+  const middles: Vec3[] = [];
+  for (let i = 0; i < PARTS; i++)
+    for (let j = 0; j < PARTS - i; j++)
+      for (const third of i + j < PARTS - 1 ? [1 / 3, 2 / 3] : [1 / 3])
+        middles.push(add(a, add(scale(u, (i + third) / PARTS), scale(v, (j + third) / PARTS))));
+  return middles;
+};
+
 /** Every triangle in small equal parts. */
 export const patchesOf = (mesh: Mesh): Patch[] => {
   const patches: Patch[] = [];
   for (let t = 0; t < mesh.indices.length; t += 3) {
     const [a, b, c] = [0, 1, 2].map((k) => vertexOf(mesh, mesh.indices[t + k] ?? 0)) as [Vec3, Vec3, Vec3];
-    const [u, v] = [subtract(b, a), subtract(c, a)];
-    const out = cross(u, v);
+    const out = cross(subtract(b, a), subtract(c, a));
     const twice = length(out);
     if (twice === 0) continue;
     const normal = scale(out, 1 / twice);
-    for (let i = 0; i < PARTS; i++)
-      for (let j = 0; j < PARTS - i; j++)
-        for (const third of i + j < PARTS - 1 ? [1 / 3, 2 / 3] : [1 / 3])
-          patches.push({
-            at: add(a, add(scale(u, (i + third) / PARTS), scale(v, (j + third) / PARTS))),
-            normal,
-            area: twice / 2 / PARTS ** 2,
-          });
+    for (const at of cutUp(a, b, c)) patches.push({ at, normal, area: twice / 2 / PARTS ** 2 });
   }
   return patches;
 };

@@ -31,6 +31,7 @@ export const calcaneus = recipe(
     anteriorWidth: mm('width of the anterior process'),
     anteriorHeight: mm('height of the anterior process'),
     beakRise: mm('how far the anterior process rises above the cuboid facet'),
+    beakWidth: mm('width of the beak under the anterior facet'),
     sulcusDepth: mm('radius of the hollow between posterior facet and anterior process'),
     grooveDepth: mm('radius of the groove of flexor hallucis longus under the shelf'),
     wallHollow: mm('radius of the hollow of the inner wall'),
@@ -48,7 +49,8 @@ export const calcaneus = recipe(
     const way = normalize(subtract(front, heel));
     const middle = add(heel, scale(subtract(front, heel), 0.5));
     const outside = middle[0] - v.bodyWidth / 2;
-    const shelf = add(below(m, v.shelfThickness / 2), [v.shelfOverhang * 0.3, -0.5, -1]);
+    // The tabled facet is the middle and the anterior one together: the shelf carries its inner hind half, the beak its front.
+    const shelf = add(below(m, v.shelfThickness / 2, -0.4, -0.35), [v.shelfOverhang * 0.12, 0, 0]);
     return {
       masses: [
         {
@@ -106,6 +108,16 @@ export const calcaneus = recipe(
           at: shelf,
           size: [v.shelfOverhang * 1.9, v.shelfThickness, v.shelfLength],
           along: [0.12, 0.05, 1],
+          join: 'usual',
+          past: POSTERIOR,
+        },
+        {
+          is: 'ellipsoid',
+          name: 'beak',
+          at: below(m, v.beakWidth * 0.45, 0.6, -0.35),
+          size: [v.beakWidth, v.beakWidth, v.beakWidth * 1.3],
+          along: m.major,
+          up: m.out,
           join: 'usual',
           past: POSTERIOR,
         },

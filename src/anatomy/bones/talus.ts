@@ -93,6 +93,7 @@ export const talus = recipe(
           size: [v.neckWidth, v.neckHeight, 36],
           along: way,
           join: 'usual',
+          past: 'talus-calcaneus-posterior',
         },
         {
           is: 'ellipsoid',
@@ -102,6 +103,7 @@ export const talus = recipe(
           along: n.out,
           up: [Math.sin(tilt), Math.cos(tilt), 0.1],
           join: 'fine',
+          past: 'talus-calcaneus-posterior',
         },
       ],
       hollows: [
@@ -116,9 +118,9 @@ export const talus = recipe(
         {
           is: 'rod',
           name: 'sulcus',
-          from: add(p.at, [-16, 1.5, p.extents[1] * 0.5 + v.sulcusDepth * 0.95]),
-          to: add(p.at, [15, 0.5, p.extents[1] * 0.5 - v.sulcusDepth * 0.1]),
-          radius: [v.sulcusDepth, v.sulcusDepth * 0.6],
+          from: add(p.at, [-17, 1, p.extents[1] * 0.5 + v.sulcusDepth * 1.3]),
+          to: add(p.at, [14, 0, p.extents[1] * 0.5 + v.sulcusDepth * 0.25]),
+          radius: [v.sulcusDepth, v.sulcusDepth * 0.55],
           join: 'fine',
         },
         {

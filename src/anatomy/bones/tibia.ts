@@ -132,8 +132,8 @@ export const tibia = recipe(
         {
           is: 'rod',
           name: 'colliculiGroove',
-          from: q(half, -v.posteriorColliculus - v.colliculiGroove * 0.6, -1),
-          to: q(half + 2 * v.malleolusThickness, -v.posteriorColliculus - v.colliculiGroove * 0.6, -1),
+          from: q(half, -v.posteriorColliculus - v.colliculiGroove * 0.3, 0),
+          to: q(half + 2 * v.malleolusThickness, -v.posteriorColliculus - v.colliculiGroove * 0.3, 0),
           radius: [v.colliculiGroove, v.colliculiGroove],
           join: 'fine',
         },

@@ -7,6 +7,7 @@ import { type CutAxes, cutAxes, toPlane } from './plane';
 import { integralsOf, type Point2 } from './polygon';
 import { depthAt, sampleDepths } from './samples';
 import type { Surface } from './surface';
+import type { WallOfBone } from './wall';
 
 /**
  * Step of the grid on the reference foot, mm. A canal 2 mm in radius comes out 0.4 % small in area; the cortex is never thinner
@@ -23,12 +24,12 @@ export interface PlaneCut {
 }
 
 /**
- * Cut of a surface with `cortex` under its vertices; `size` is the foot's over the reference foot's. Null where the plane misses
+ * Cut of a surface and the wall under it; `size` is the foot's over the reference foot's. Null where the plane misses
  * the bone.
  */
 export const cutSurface = (
   surface: Surface,
-  cortex: readonly number[],
+  wall: WallOfBone,
   size: number,
   planePoint: Vec3,
   planeNormal: Vec3,
@@ -40,9 +41,9 @@ export const cutSurface = (
   const step = STEP_MM * size;
   // Felt a little beyond the cortex, so that both ends of every crossing are true depths.
   const deep = 2 * step;
-  const facets = facetsNear(surface, cortex, axes, deep);
-  const samples = sampleDepths(outer, facets, step, deep);
-  const inner = contoursOf(samples, (p) => depthAt(facets, p, deep)).filter(
+  const facets = facetsNear(surface, wall, axes, deep);
+  const samples = sampleDepths(outer, facets, wall, step, deep);
+  const inner = contoursOf(samples, (p) => depthAt(facets, wall, p, deep)).filter(
     (loop) => integralsOf([loop]).area > LEAST_STEPS * step * step,
   );
   return { axes, outer, inner };

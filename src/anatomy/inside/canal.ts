@@ -61,7 +61,7 @@ export const canalOf = (foot: Foot, bone: BoneId, shape: InsideOfShape, wall: Wa
   const { axis } = open.surface;
   const stationAt = (share: number): CanalStation => {
     const sMm = share * axis.lengthMm;
-    const cut = cutSurface(open.surface, open.cortex, open.size, fromBone(axis, sMm), axis.axis);
+    const cut = cutSurface(open.surface, open.wall, open.size, fromBone(axis, sMm), axis.axis);
     const [outer, inner] = [largest(cut?.outer ?? []), largest(cut?.inner ?? [])];
     if (!cut || !outer || !inner) return { sMm, share, canal: null };
     const { centroid } = momentsOf(integralsOf([inner]));

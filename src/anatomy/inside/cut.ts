@@ -77,12 +77,8 @@ const finish = ({ axes, outer, inner }: PlaneCut): BoneCut => {
 };
 
 /** The same for a bone opened once and cut many times. */
-export const cutOpenBone = (
-  { surface, cortex, size }: OpenBone,
-  planePoint: Vec3,
-  planeNormal: Vec3,
-): BoneCut | null => {
-  const cut = cutSurface(surface, cortex, size, planePoint, planeNormal);
+export const cutOpenBone = ({ surface, wall, size }: OpenBone, planePoint: Vec3, planeNormal: Vec3): BoneCut | null => {
+  const cut = cutSurface(surface, wall, size, planePoint, planeNormal);
   return cut && finish(cut);
 };
 

@@ -8,6 +8,7 @@ import { vertexOf } from '../mesh';
 import { type CutAxes, toPlane } from './plane';
 import type { Point2 } from './polygon';
 import type { Surface } from './surface';
+import { cortexUnder, sidesAt, thickestBetween, type WallOfBone } from './wall';
 
 /** A triangle of the surface near the plane, in the plane's coordinates; the third is the height over it. */
 export interface Facet {
@@ -18,10 +19,9 @@ export interface Facet {
   readonly abac: number;
   readonly acac: number;
   readonly normal: Vec3;
-  /** Cortex under the corner, and how much it is more under the other two. */
-  readonly cortexMm: number;
-  readonly cortexAb: number;
-  readonly cortexAc: number;
+  /** Share of the bone's length and outward direction at the three corners. */
+  readonly shares: Vec3;
+  readonly outwards: readonly [Vec3, Vec3, Vec3];
   readonly thickestMm: number;
   /** Box in the plane that the facet can be felt in. */
   readonly from: Point2;
@@ -29,8 +29,13 @@ export interface Facet {
 }
 
 /** The facets that can be felt in the plane, to `beyondMm` past the cortex under them. */
-export const facetsNear = ({ mesh }: Surface, cortex: readonly number[], axes: CutAxes, beyondMm: number): Facet[] => {
-  const places = cortex.map((_, i): Vec3 => {
+export const facetsNear = (
+  { mesh, shares, outwards }: Surface,
+  wall: WallOfBone,
+  axes: CutAxes,
+  beyondMm: number,
+): Facet[] => {
+  const places = shares.map((_, i): Vec3 => {
     const p = vertexOf(mesh, i);
     const [up, across] = toPlane(axes, p);
     return [up, across, dot(subtract(p, axes.origin), axes.normal)];
@@ -39,9 +44,10 @@ export const facetsNear = ({ mesh }: Surface, cortex: readonly number[], axes: C
   for (let t = 0; t < mesh.indices.length; t += 3) {
     const [i, j, k] = [mesh.indices[t] ?? 0, mesh.indices[t + 1] ?? 0, mesh.indices[t + 2] ?? 0];
     const [a, b, c] = [places[i], places[j], places[k]];
-    const [ta = 0, tb = 0, tc = 0] = [cortex[i], cortex[j], cortex[k]];
-    if (!a || !b || !c) continue;
-    const thickestMm = Math.max(ta, tb, tc);
+    const [na, nb, nc] = [outwards[i], outwards[j], outwards[k]];
+    if (!a || !b || !c || !na || !nb || !nc) continue;
+    const along: Vec3 = [shares[i] ?? 0, shares[j] ?? 0, shares[k] ?? 0];
+    const thickestMm = thickestBetween(wall, Math.min(...along), Math.max(...along));
     const reach = thickestMm + beyondMm;
     const low = (n: 0 | 1 | 2): number => Math.min(a[n], b[n], c[n]) - reach;
     const high = (n: 0 | 1 | 2): number => Math.max(a[n], b[n], c[n]) + reach;
@@ -58,9 +64,8 @@ export const facetsNear = ({ mesh }: Surface, cortex: readonly number[], axes: C
       abac: dot(ab, ac),
       acac: dot(ac, ac),
       normal: scale(across, 1 / size),
-      cortexMm: ta,
-      cortexAb: tb - ta,
-      cortexAc: tc - ta,
+      shares: along,
+      outwards: [na, nb, nc],
       thickestMm,
       from: [low(0), low(1)],
       to: [high(0), high(1)],
@@ -73,7 +78,7 @@ export const facetsNear = ({ mesh }: Surface, cortex: readonly number[], axes: C
  * Depth under one facet, mm; `least` when it is certainly not smaller than that. The nearest point of a triangle by the region of
  * its plane (Ericson, Real-Time Collision Detection, from memory), written without vectors: it runs some 100 000 times a cut.
  */
-export const depthUnder = (facet: Facet, up: number, across: number, least: number): number => {
+export const depthUnder = (facet: Facet, wall: WallOfBone, up: number, across: number, least: number): number => {
   const { corner, ab, ac, normal, abab, abac, acac } = facet;
   const [x, y, z] = [up - corner[0], across - corner[1], -corner[2]];
   // Nothing of the facet is nearer than the plane it lies in.
@@ -96,6 +101,16 @@ export const depthUnder = (facet: Facet, up: number, across: number, least: numb
     w = vc / (va + vb + vc);
   }
   const [rx, ry, rz] = [x - v * ab[0] - w * ac[0], y - v * ab[1] - w * ac[1], z - v * ab[2] - w * ac[2]];
-  const depth = Math.sqrt(rx * rx + ry * ry + rz * rz) - facet.cortexMm - v * facet.cortexAb - w * facet.cortexAc;
+  const away = Math.sqrt(rx * rx + ry * ry + rz * rz);
+  if (away - facet.thickestMm >= least) return least;
+  const u = 1 - v - w;
+  const [na, nb, nc] = facet.outwards;
+  const cortex = cortexUnder(
+    sidesAt(wall, u * facet.shares[0] + v * facet.shares[1] + w * facet.shares[2]),
+    u * na[0] + v * nb[0] + w * nc[0],
+    u * na[1] + v * nb[1] + w * nc[1],
+    u * na[2] + v * nb[2] + w * nc[2],
+  );
+  const depth = away - cortex;
   return Math.min(depth, least);
 };

@@ -6,13 +6,12 @@ import { cutSurface } from './border';
 import { integralsOf, type Loop2 } from './polygon';
 import { extentOf } from './samples';
 import { type CortexTube, type InsideOfShape, type Wall, widthOf } from './schema';
-import { cortexAtVertices, type Surface, surfaceOf } from './surface';
-import { type CanalWall, evenWall, thinnestTabled, tubeWall } from './wall';
+import { type Surface, surfaceOf } from './surface';
+import { type CanalWall, evenWall, thinnestTabled, tubeWall, type WallOfBone } from './wall';
 
 export interface OpenBone {
   readonly surface: Surface;
-  /** Cortex under each vertex of the surface, mm. */
-  readonly cortex: readonly number[];
+  readonly wall: WallOfBone;
   /** Size of the foot over that of the reference foot. */
   readonly size: number;
   /** Null for a bone that is no tube. */
@@ -45,13 +44,7 @@ const canalWallOf = (surface: Surface, tube: CortexTube, wall: Wall, size: numbe
   const place = fromBone(axis, canal.at * axis.lengthMm);
   let found: CanalWall = { upDownMm: least, acrossMm: least };
   for (let round = 0; round < ROUNDS; round++) {
-    const cut = cutSurface(
-      surface,
-      cortexAtVertices(surface, tubeWall(tube, wall, size, found)),
-      size,
-      place,
-      axis.axis,
-    );
+    const cut = cutSurface(surface, tubeWall(tube, wall, size, found), size, place, axis.axis);
     const inner = largest(cut?.inner ?? []);
     if (!inner) return found;
     found = {
@@ -67,12 +60,9 @@ export const openBone = (foot: Foot, bone: BoneId, { scale, inside }: InsideOfSh
   const surface = surfaceOf(meshOf(foot, bone), boneAxis(foot, bone));
   const size = foot.parameters.heelToSecondHeadMm / scale.referenceHMm;
   const shell = inside.shells.find((s) => s.bone === bone);
-  if (shell) {
-    const cortex = cortexAtVertices(surface, evenWall(shell.cortex, wall, size));
-    return { surface, size, tube: null, cortex };
-  }
+  if (shell) return { surface, size, tube: null, wall: evenWall(shell.cortex, wall, size) };
   const tube = inside.tubes.find((t) => t.bone === bone);
   if (!tube) throw new RangeError(`nothing is known of the inside of ${bone}`);
   const along = tubeWall(tube, wall, size, canalWallOf(surface, tube, wall, size));
-  return { surface, size, tube, cortex: cortexAtVertices(surface, along) };
+  return { surface, size, tube, wall: along };
 };

@@ -1,6 +1,7 @@
 /** Depths of a cut on a grid: below zero in the cortex and off the bone, above it in what the cortex encloses. mm, plane coordinates. */
 import { depthUnder, type Facet } from './depth';
 import type { Loop2, Point2 } from './polygon';
+import type { WallOfBone } from './wall';
 
 export interface Samples {
   readonly from: Point2;
@@ -32,12 +33,12 @@ const crossings = (outer: readonly Loop2[], b: number): number[] => {
 };
 
 /** Least depth under any facet that is felt at p; `deepMm` where none is. */
-export const depthAt = (facets: readonly Facet[], [up, across]: Point2, deepMm: number): number => {
+export const depthAt = (facets: readonly Facet[], wall: WallOfBone, [up, across]: Point2, deepMm: number): number => {
   let depth = deepMm;
   for (const facet of facets) {
     const { from, to } = facet;
     if (up < from[0] || up > to[0] || across < from[1] || across > to[1]) continue;
-    depth = depthUnder(facet, up, across, depth);
+    depth = depthUnder(facet, wall, up, across, depth);
   }
   return depth;
 };
@@ -46,6 +47,7 @@ export const depthAt = (facets: readonly Facet[], [up, across]: Point2, deepMm: 
 export const sampleDepths = (
   outer: readonly Loop2[],
   facets: readonly Facet[],
+  wall: WallOfBone,
   stepMm: number,
   deepMm: number,
 ): Samples => {
@@ -71,7 +73,7 @@ export const sampleDepths = (
       for (let i = column(facet.from[0]); i < Math.min(column(facet.to[0]), size[0]); i++) {
         const n = j * size[0] + i;
         const here = depth[n] ?? off;
-        if (here > off) depth[n] = depthUnder(facet, from[0] + i * stepMm, from[1] + j * stepMm, here);
+        if (here > off) depth[n] = depthUnder(facet, wall, from[0] + i * stepMm, from[1] + j * stepMm, here);
       }
   return { from, stepMm, size, depth };
 };

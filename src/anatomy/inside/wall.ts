@@ -9,8 +9,8 @@ export interface Sides {
   readonly lateral: number;
 }
 
-/** The cortex of a bone at a share of its length. */
-export type WallOfBone = (share: number) => Sides;
+/** The cortex at stations along a bone, from its proximal end; even between them, constant beyond the last ones. */
+export type WallOfBone = readonly { readonly at: number; readonly sides: Sides }[];
 
 /** The walls that leave a measured canal: dorsal and plantar, medial and lateral. */
 export interface CanalWall {
@@ -27,10 +27,9 @@ const between = (a: Sides, b: Sides, t: number): Sides => ({
 });
 
 /** A shell of the same thickness everywhere. */
-export const evenWall = (figure: CortexFigure, wall: Wall, size: number): WallOfBone => {
-  const sides = even(thicknessOf(figure, wall) * size);
-  return () => sides;
-};
+export const evenWall = (figure: CortexFigure, wall: Wall, size: number): WallOfBone => [
+  { at: 0, sides: even(thicknessOf(figure, wall) * size) },
+];
 
 const tabled = ({ cortex }: CortexStation, wall: Wall, size: number): Sides | null => {
   if (cortex === 'fromCanal') return null;
@@ -49,7 +48,7 @@ const valuesOf = (s: Sides): number[] => [s.dorsal, s.plantar, s.medial, s.later
 export const thinnestTabled = (tube: CortexTube, wall: Wall, size: number): number =>
   Math.min(...tube.stations.flatMap((s) => valuesOf(tabled(s, wall, size) ?? even(Number.POSITIVE_INFINITY))));
 
-/** Cortex along a tube; `size` is the foot's over the reference foot's. Even between stations, constant beyond the last ones. */
+/** Cortex along a tube; `size` is the foot's over the reference foot's. */
 export const tubeWall = (tube: CortexTube, wall: Wall, size: number, canalWall: CanalWall | null): WallOfBone => {
   const fromCanal: Sides = {
     dorsal: canalWall?.upDownMm ?? 0,
@@ -57,15 +56,27 @@ export const tubeWall = (tube: CortexTube, wall: Wall, size: number, canalWall: 
     medial: canalWall?.acrossMm ?? 0,
     lateral: canalWall?.acrossMm ?? 0,
   };
-  const stations = tube.stations.map((s) => ({
-    at: placeOf(s, wall),
-    sides: tabled(s, wall, size) ?? fromCanal,
-  }));
-  return (share) => {
-    const after = stations.findIndex((s) => s.at >= share);
-    const [a, b] = [stations[after - 1], stations[after]];
-    if (!b) return stations.at(-1)?.sides ?? fromCanal;
-    if (!a) return b.sides;
-    return between(a.sides, b.sides, (share - a.at) / (b.at - a.at));
-  };
+  return tube.stations.map((s) => ({ at: placeOf(s, wall), sides: tabled(s, wall, size) ?? fromCanal }));
+};
+
+export const sidesAt = (wall: WallOfBone, share: number): Sides => {
+  const after = wall.findIndex((s) => s.at >= share);
+  const [a, b] = [wall[after - 1], wall[after] ?? wall.at(-1)];
+  if (!b) throw new RangeError('a wall without stations');
+  return a && after > 0 ? between(a.sides, b.sides, (share - a.at) / (b.at - a.at)) : b.sides;
+};
+
+/** No cortex between two shares of the length is thicker, mm. */
+export const thickestBetween = (wall: WallOfBone, from: number, to: number): number => {
+  const inside = wall.filter((s) => s.at > from && s.at < to).map((s) => s.sides);
+  return Math.max(...[sidesAt(wall, from), ...inside, sidesAt(wall, to)].flatMap(valuesOf));
+};
+
+/** Cortex under a surface that looks `outward` (dorsal, lateral, along): of the sides it looks to, each by the square of its share. */
+export const cortexUnder = (sides: Sides, dorsal: number, lateral: number, along: number): number => {
+  const mean = (sides.dorsal + sides.plantar + sides.medial + sides.lateral) / 4;
+  const upDown = dorsal > 0 ? sides.dorsal : sides.plantar;
+  const across = lateral > 0 ? sides.lateral : sides.medial;
+  const [dd, ll, aa] = [dorsal * dorsal, lateral * lateral, along * along];
+  return (dd * upDown + ll * across + aa * mean) / (dd + ll + aa);
 };

@@ -1,0 +1,116 @@
+/**
+ * The arch on the lateral film: inclination of calcaneus, talus and metatarsals against the ground and against each other. Declined
+ * (front end lower) is positive for talus and metatarsals, inclined (front end higher) for the calcaneus. deg, foot frame.
+ */
+import type { BoneId } from '../../ids';
+import { add, degrees, dot, length, radians, scale, subtract, type Vec3 } from '../../units';
+import type { Foot } from '../types';
+import { type Angle, type Segment, slopeIn } from './angle';
+import { between, farthest, outlineOf, squareTo } from './outline';
+import { shaftLine } from './shaft';
+import { talarAxis } from './talar-axis';
+
+/** The calcaneus' lowest points are those that a floor finds when the line through them rises by this much, about the norm. */
+const USUAL_PITCH = 20;
+const TUBEROSITY_TO = 0.45;
+const FRONT_FROM = 0.8;
+const ROUNDS = 8;
+
+/** Straight forwards from a point, as long as a line. */
+const level = ([from, to]: Segment): Segment => [from, add(from, [0, 0, length(subtract(to, from))])];
+
+/**
+ * Lateral film: from the lowest point of the tuberosity (back 45 % of the bone) to the lowest point of the front 20 %. Lowest as
+ * the bone lies when this line rises by 20 deg, so that it is the same two points however the bone is turned.
+ */
+export const plantarLine = (foot: Foot): Segment => {
+  const outline = outlineOf(foot, 'calcaneus', 'lateral');
+  const [back, front] = [between(outline, 0, TUBEROSITY_TO), between(outline, FRONT_FROM, 1)];
+  const down = scale(outline.side, -1);
+  let line: Segment = [farthest(back, down), farthest(front, down)];
+  for (let i = 0; i < ROUNDS; i++) {
+    const square = squareTo('lateral', line, down);
+    const forwards: Vec3 = [0, square[2], -square[1]];
+    const floor = add(scale(square, Math.cos(radians(USUAL_PITCH))), scale(forwards, -Math.sin(radians(USUAL_PITCH))));
+    line = [farthest(back, floor), farthest(front, floor)];
+  }
+  return line;
+};
+
+const pitchOf = (foot: Foot): number => slopeIn('lateral', plantarLine(foot));
+const declinationOf = (line: Segment): number => -slopeIn('lateral', line);
+
+/** Plantar line of the calcaneus against the ground. */
+export const calcanealPitch = (foot: Foot): Angle => {
+  const line = plantarLine(foot);
+  return {
+    id: 'calcanealPitch',
+    value: slopeIn('lateral', line),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [line, level(line)],
+    vertex: line[0],
+  };
+};
+
+/** Axis of the talus (halving the tangents to its dorsal and plantar border) against the ground. */
+export const talarDeclination = (foot: Foot): Angle => {
+  const line = talarAxis(foot, 'lateral');
+  return {
+    id: 'talarDeclination',
+    value: declinationOf(line),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [line, level(line)],
+    vertex: line[0],
+  };
+};
+
+/** Axis of the shaft of a metatarsal against the ground. */
+export const metatarsalDeclination = (foot: Foot, ray: 1 | 2 | 3 | 4 | 5): Angle => {
+  const line = shaftLine(foot, `metatarsal${ray}`);
+  return {
+    id: `metatarsalDeclination${ray}`,
+    value: declinationOf(line),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [line, level(line)],
+    vertex: line[0],
+  };
+};
+
+/** Declination of the talus less that of the first metatarsal: positive sags (flat), negative arches (high). */
+export const meary = (foot: Foot): Angle => {
+  const [talus, ray] = [talarAxis(foot, 'lateral'), shaftLine(foot, 'metatarsal1')];
+  return {
+    id: 'meary',
+    value: declinationOf(talus) - declinationOf(ray),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [talus, ray],
+  };
+};
+
+/** The open angle above the arch between plantar line of the calcaneus and axis of the first metatarsal. */
+export const calcaneusFirstMetatarsal = (foot: Foot): Angle => {
+  const [heel, ray] = [plantarLine(foot), shaftLine(foot, 'metatarsal1')];
+  return {
+    id: 'calcaneusFirstMetatarsal',
+    value: 180 - pitchOf(foot) - declinationOf(ray),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [heel, ray],
+  };
+};
+
+/** Declination of the talus plus pitch of the calcaneus. */
+export const talocalcanealLateral = (foot: Foot): Angle => {
+  const [talus, heel] = [talarAxis(foot, 'lateral'), plantarLine(foot)];
+  return {
+    id: 'talocalcanealLateral',
+    value: declinationOf(talus) + slopeIn('lateral', heel),
+    unit: 'deg',
+    view: 'lateral',
+    lines: [talus, heel],
+  };
+};
