@@ -99,12 +99,13 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
   const surfaces = joints.map((j) => {
     const sign = j.first === bone ? (1 as const) : (-1 as const);
     const surface = jointSurface(j, sign, shape.defaults.sweep);
+    const short = Math.min(...(j.made.extents ?? j.extents));
     return {
       surface,
       padded: j.articular && !surface.head,
-      depth: Math.min(5, Math.max(3, shape.defaults.padDepth * Math.min(...j.extents))),
+      depth: Math.min(5, Math.max(3, shape.defaults.padDepth * short)),
       // A pad is joined as softly as its facet is wide: a toe's facet has no room for a tarsal's fillet.
-      join: Math.min(4, Math.max(1, 0.3 * Math.min(...j.extents))),
+      join: Math.min(4, Math.max(1, 0.3 * short)),
       seen: { side: 0, radius: 0 },
     };
   });

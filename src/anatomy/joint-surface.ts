@@ -62,8 +62,9 @@ export const jointSurface = (j: JointShape, sign: 1 | -1, sweep: number): JointS
   const [ku, kv] = curvatures(j);
   const apex = apexOf(j, w);
   const turns = j.kind === 'ball' || j.kind === 'hinge';
-  const eu = j.extents[0] * (turns && sign * ku > 0 ? sweep : 1);
-  const ev = j.extents[1] * (turns && sign * kv > 0 ? sweep : 1);
+  const made = j.made.extents ?? j.extents;
+  const eu = made[0] * (turns && sign * ku > 0 ? sweep : 1);
+  const ev = made[1] * (turns && sign * kv > 0 ? sweep : 1);
   return {
     shape: { ...j, extents: [eu, ev] },
     head: turns && sign * (ku + kv) > 0,
@@ -97,7 +98,7 @@ const smallMore = (extents: readonly [number, number]): number =>
 /** What one bone must keep off: positive beyond its own side. Fades outside the facet. */
 export const cutAt = (s: JointSurface, seen: Seen): number => {
   const past = Math.max(0, seen.radius - 1);
-  return seen.side + s.shape.gap / 2 + smallMore(s.shape.extents) - ROLL * past * past;
+  return seen.side + (s.shape.made.gap ?? s.shape.gap) / 2 + smallMore(s.shape.extents) - ROLL * past * past;
 };
 
 /** A pad reaches a little beyond its facet's rim, where blends and rounding eat it: most where there is room, not in a toe. */

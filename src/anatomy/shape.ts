@@ -34,6 +34,8 @@ const joint = v.strictObject({
   area: v.optional(v.pipe(figure, v.minValue(1), v.maxValue(2000))),
   /** Bone-to-bone gap, mm. */
   gap: length,
+  /** What the builder is asked for where that differs: rounding shrinks facets and moves gaps. */
+  made: v.optional(v.strictObject({ extents: v.optional(v.tuple([length, length])), gap: v.optional(figure) }), {}),
   /** Radius of curvature along the long direction and across it, mm; positive: first bone convex; 0: flat. */
   radii: v.tuple([figure, figure]),
 });

@@ -2,40 +2,15 @@
  * The arch on the lateral film: inclination of calcaneus, talus and metatarsals against the ground and against each other. Declined
  * (front end lower) is positive for talus and metatarsals, inclined (front end higher) for the calcaneus. deg, foot frame.
  */
-import type { BoneId } from '../../ids';
-import { add, degrees, dot, length, radians, scale, subtract, type Vec3 } from '../../units';
+import { add, length, subtract } from '../../units';
 import type { Foot } from '../types';
 import { type Angle, type Segment, slopeIn } from './angle';
-import { between, farthest, outlineOf, squareTo } from './outline';
+import { plantarLine } from './heel-film';
 import { shaftLine } from './shaft';
 import { talarAxis } from './talar-axis';
 
-/** The calcaneus' lowest points are those that a floor finds when the line through them rises by this much, about the norm. */
-const USUAL_PITCH = 20;
-const TUBEROSITY_TO = 0.45;
-const FRONT_FROM = 0.8;
-const ROUNDS = 8;
-
 /** Straight forwards from a point, as long as a line. */
 const level = ([from, to]: Segment): Segment => [from, add(from, [0, 0, length(subtract(to, from))])];
-
-/**
- * Lateral film: from the lowest point of the tuberosity (back 45 % of the bone) to the lowest point of the front 20 %. Lowest as
- * the bone lies when this line rises by 20 deg, so that it is the same two points however the bone is turned.
- */
-export const plantarLine = (foot: Foot): Segment => {
-  const outline = outlineOf(foot, 'calcaneus', 'lateral');
-  const [back, front] = [between(outline, 0, TUBEROSITY_TO), between(outline, FRONT_FROM, 1)];
-  const down = scale(outline.side, -1);
-  let line: Segment = [farthest(back, down), farthest(front, down)];
-  for (let i = 0; i < ROUNDS; i++) {
-    const square = squareTo('lateral', line, down);
-    const forwards: Vec3 = [0, square[2], -square[1]];
-    const floor = add(scale(square, Math.cos(radians(USUAL_PITCH))), scale(forwards, -Math.sin(radians(USUAL_PITCH))));
-    line = [farthest(back, floor), farthest(front, floor)];
-  }
-  return line;
-};
 
 const pitchOf = (foot: Foot): number => slopeIn('lateral', plantarLine(foot));
 const declinationOf = (line: Segment): number => -slopeIn('lateral', line);

@@ -75,7 +75,11 @@ const nearTo = (mesh: Mesh, other: Mesh, reach: number): Near[] => {
 };
 
 /** The facing points of both bones, first bone's first. Empty where the bones do not meet. */
-export const facingPoints = (foot: Foot, first: BoneId, second: BoneId): readonly [readonly Vec3[], readonly Vec3[]] => {
+export const facingPoints = (
+  foot: Foot,
+  first: BoneId,
+  second: BoneId,
+): readonly [readonly Vec3[], readonly Vec3[]] => {
   const heel = boneAxis(foot, 'calcaneus').lengthMm;
   const [a, b] = [meshOf(foot, first), meshOf(foot, second)];
   const both = [nearTo(a, b, 2 * REACH * heel), nearTo(b, a, 2 * REACH * heel)] as const;

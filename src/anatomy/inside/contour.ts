@@ -6,16 +6,30 @@
 import type { Point2 } from './polygon';
 import type { Samples } from './samples';
 
-/** The zero of the depth between p, where it is below zero, and q, where it is above (false position). */
+/** Depths nearer zero than this are zero, mm. */
+const NIL_MM = 1e-6;
+
+/**
+ * The zero of the depth between p, where it is below zero, and q, where it is above: false position, an end that stays put twice
+ * counting half (Illinois rule, common practice), because the depth has kinks.
+ */
 const zeroBetween = (p: Point2, q: Point2, below: number, above: number, depthAt: (at: Point2) => number): Point2 => {
   let [low, fLow, high, fHigh] = [0, below, 1, above];
+  let stayed = 0;
   for (let n = 0; ; n++) {
     const t = low - (fLow * (high - low)) / (fHigh - fLow);
     const at: Point2 = [p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])];
-    const f = n < 5 ? depthAt(at) : 0;
-    if (Math.abs(f) < 1e-7) return at;
-    if (f < 0) [low, fLow] = [t, f];
-    else [high, fHigh] = [t, f];
+    const f = depthAt(at);
+    if (Math.abs(f) < NIL_MM || n === 20) return at;
+    if (f < 0) {
+      [low, fLow] = [t, f];
+      if (stayed > 0) fHigh /= 2;
+      stayed = 1;
+    } else {
+      [high, fHigh] = [t, f];
+      if (stayed < 0) fLow /= 2;
+      stayed = -1;
+    }
   }
 };
 

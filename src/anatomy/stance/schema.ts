@@ -55,12 +55,14 @@ export const poseSchema = v.strictObject({
   /** A ray made longer or shorter: the bones in front of `of` go along. */
   lengths: v.array(v.strictObject({ measure: v.literal('firstRay'), of: v.string(), bones, along: vec3 })),
   standing: v.array(turnSchema),
-  /** Further poses of a standing foot: turns of `standing` by their id, or of the whole foot. */
+  /** What winding up the plantar fascia does to the arch: share of the way to a high arch for each degree of that turn upwards. */
+  windlass: v.strictObject({ by: v.string(), archPerDegree: figure }),
+  /** Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id. */
   poses: v.array(
     v.strictObject({
       id,
       name: v.string(),
-      source: v.string(),
+      arch: v.optional(figure, 0),
       turns: v.array(v.strictObject({ turn: v.string(), degrees })),
     }),
   ),

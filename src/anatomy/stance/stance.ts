@@ -127,14 +127,18 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
     const longer = lengthened(shape, form);
     return { motions: new Map([...longer].map(([bone, by]) => [bone, shifted(STILL, by)])), made: [] };
   }
-  const stance = standing(shape, form);
-  if (pose === 'standing') return stance;
+  if (pose === 'standing') return standing(shape, form);
   const further = shape.pose.poses.find((p) => p.id === pose);
   if (!further) throw new RangeError(`no pose ${pose}`);
-  for (const { turn: id, degrees: by } of further.turns) {
+  const { by, archPerDegree } = shape.pose.windlass;
+  const wound = -(further.turns.find(({ turn }) => turn === by)?.degrees ?? 0);
+  // The arch is higher as far as feet have been checked; the bones themselves stay those of this foot.
+  const arch = Math.min(1, form.arch + further.arch + archPerDegree * Math.max(0, wound));
+  const stance = standing(shape, { ...form, arch });
+  for (const { turn: id, degrees: angle } of further.turns) {
     const turn = shape.pose.standing.find((t) => t.id === id);
     if (!turn) throw new RangeError(`pose ${pose}: no turn ${id}`);
-    turnBy(shape, stance, turn, () => by);
+    turnBy(shape, stance, turn, () => angle);
   }
   return stance;
 };

@@ -1,0 +1,53 @@
+/**
+ * The calcaneus as it lies on a lateral film of a standing foot, found on the bone itself: the line along its plantar border, and
+ * which way is forwards and up when that line rises as it does in a usual foot. So "highest" and "lowest" mean the same places of
+ * the bone however it is turned. mm, foot frame.
+ */
+import { add, dot, length, radians, scale, subtract, type Vec3 } from '../../units';
+import type { Foot } from '../types';
+import type { Segment } from './angle';
+import { between, outlineOf, rulerOn, squareTo } from './outline';
+
+/** Parts of the bone's length on which the ruler along the plantar border rests. */
+const TUBEROSITY_TO = 0.45;
+const FRONT_FROM = 0.55;
+
+/**
+ * The tangent to the plantar border: a ruler laid from below on the tuberosity and on the front of the bone. Of four ways to draw
+ * this line on films it was the most repeatable (the study is named beside the measure in content/anatomy/angles.yaml).
+ */
+export const plantarLine = (foot: Foot): Segment => {
+  const outline = outlineOf(foot, 'calcaneus', 'lateral');
+  return rulerOn(
+    'lateral',
+    between(outline, 0, TUBEROSITY_TO),
+    between(outline, FRONT_FROM, 1),
+    scale(outline.side, -1),
+  );
+};
+
+/** By how much the plantar line rises in a usual standing foot, deg: only says which points are highest. */
+const USUAL_PITCH = 20;
+
+export interface Uprights {
+  readonly forwards: Vec3;
+  readonly up: Vec3;
+}
+
+/** Forwards and up of the bone at its usual pitch. */
+export const usualStance = (foot: Foot): Uprights => {
+  const line = plantarLine(foot);
+  const { side } = outlineOf(foot, 'calcaneus', 'lateral');
+  const along = scale(subtract(line[1], line[0]), 1 / length(subtract(line[1], line[0])));
+  const across = squareTo('lateral', line, side);
+  const [flat, square] = [scale([0, along[1], along[2]], 1 / Math.hypot(along[1], along[2])), across];
+  const [c, s] = [Math.cos(radians(USUAL_PITCH)), Math.sin(radians(USUAL_PITCH))];
+  return { forwards: subtract(scale(flat, c), scale(square, s)), up: add(scale(flat, s), scale(square, c)) };
+};
+
+/** Share of the bone's stretch along `forwards` for points of it. */
+export const sharesAlong = (points: readonly Vec3[], forwards: Vec3): ((p: Vec3) => number) => {
+  const stations = points.map((p) => dot(p, forwards));
+  const [low, high] = [Math.min(...stations), Math.max(...stations)];
+  return (p) => (dot(p, forwards) - low) / (high - low);
+};
