@@ -1,13 +1,17 @@
-/** `npm run fit`: gaps and facing areas at every joint of the default foot and overlap of any two bones; the worst values last. */
+/**
+ * `npm run fit`: gaps and facing areas at every joint of the default foot and overlap of any two bones; the worst values last.
+ * A pose and a level of mesh may follow: `npm run fit -- pushOff display`.
+ */
 import { buildFoot, DEFAULT_FOOT, fitOf, POSE_NAMES, prepareAnatomy } from '../anatomy';
 import { readShape } from './read-shape';
 
-const asked = process.argv[2] ?? 'standing';
+const [asked = 'standing', level = 'fine'] = process.argv.slice(2);
+if (level !== 'fine' && level !== 'display') throw new RangeError(`no level ${level}; there are fine and display`);
 const pose = POSE_NAMES.find((name) => name === asked);
 if (!pose) throw new RangeError(`no pose ${asked}; there are ${POSE_NAMES.join(', ')}`);
 await prepareAnatomy();
 const shape = readShape();
-const fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, pose));
+const fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, pose, level));
 const mm = (value: number): string => value.toFixed(2).padStart(6);
 const share = (value: number | null): string => (value === null ? '   -' : `${Math.round(100 * value)} %`.padStart(6));
 const lines = fit.joints.map(

@@ -7,7 +7,7 @@ import type { Foot } from '../types';
 import { type Angle, type Segment, slopeIn } from './angle';
 import { plantarLine } from './heel-film';
 import { shaftLine } from './shaft';
-import { talarAxis } from './talar-axis';
+import { talarAxisLateral } from './talar-axis';
 
 /** Straight forwards from a point, as long as a line. */
 const level = ([from, to]: Segment): Segment => [from, add(from, [0, 0, length(subtract(to, from))])];
@@ -30,7 +30,7 @@ export const calcanealPitch = (foot: Foot): Angle => {
 
 /** Axis of the talus (halving the tangents to its dorsal and plantar border) against the ground. */
 export const talarDeclination = (foot: Foot): Angle => {
-  const line = talarAxis(foot, 'lateral');
+  const line = talarAxisLateral(foot);
   return {
     id: 'talarDeclination',
     value: declinationOf(line),
@@ -56,7 +56,7 @@ export const metatarsalDeclination = (foot: Foot, ray: 1 | 2 | 3 | 4 | 5): Angle
 
 /** Declination of the talus less that of the first metatarsal: positive sags (flat), negative arches (high). */
 export const meary = (foot: Foot): Angle => {
-  const [talus, ray] = [talarAxis(foot, 'lateral'), shaftLine(foot, 'metatarsal1')];
+  const [talus, ray] = [talarAxisLateral(foot), shaftLine(foot, 'metatarsal1')];
   return {
     id: 'meary',
     value: declinationOf(talus) - declinationOf(ray),
@@ -80,7 +80,7 @@ export const calcaneusFirstMetatarsal = (foot: Foot): Angle => {
 
 /** Declination of the talus plus pitch of the calcaneus. */
 export const talocalcanealLateral = (foot: Foot): Angle => {
-  const [talus, heel] = [talarAxis(foot, 'lateral'), plantarLine(foot)];
+  const [talus, heel] = [talarAxisLateral(foot), plantarLine(foot)];
   return {
     id: 'talocalcanealLateral',
     value: declinationOf(talus) + slopeIn('lateral', heel),

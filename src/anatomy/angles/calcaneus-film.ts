@@ -93,6 +93,9 @@ interface Corner {
   readonly up: Vec3;
 }
 
+/** The floor of the corner is what lies lower than this share of its depth; its bottom is the middle of the floor. */
+const FLOOR = 0.25;
+
 const cornerOf = (foot: Foot): Corner => {
   const { forwards, up } = usualStance(foot);
   const border = upperBorder(foot, forwards, up);
@@ -102,9 +105,18 @@ const cornerOf = (foot: Foot): Corner => {
   const facet = highest(part(FACET), up);
   const process = touched(facet, part(PROCESS));
   const walls = border.slice(border.indexOf(facet), border.indexOf(process) + 1);
-  const bottom = highest(walls, scale(up, -1));
-  const b = walls.indexOf(bottom);
-  return { down: walls.slice(0, b + 1), bottom, rising: walls.slice(b), up };
+  const heights = walls.map((p) => dot(p, up));
+  const low = Math.min(...heights);
+  const rim = Math.min(dot(facet, up), dot(process, up));
+  const onFloor = heights.map((h) => h <= low + FLOOR * (rim - low));
+  const [first, last] = [onFloor.indexOf(true), onFloor.lastIndexOf(true)];
+  const floor = walls.slice(first, last + 1);
+  return {
+    down: walls.slice(0, first + 1),
+    bottom: scale(floor.reduce(add), 1 / floor.length),
+    rising: walls.slice(last),
+    up,
+  };
 };
 
 const opening = (id: 'gissaneChordal' | 'gissaneTangent', back: Segment, front: Segment): Angle => ({
@@ -115,7 +127,7 @@ const opening = (id: 'gissaneChordal' | 'gissaneTangent', back: Segment, front: 
   lines: [back, front],
 });
 
-/** Lateral film: highest point of the posterior facet - lowest point of the corner before it - top of the anterior process. */
+/** Lateral film: highest point of the posterior facet - bottom of the corner between - top of the anterior process. */
 export const gissaneChordal = (foot: Foot): Angle => {
   const { down, bottom, rising } = cornerOf(foot);
   const [facet, process] = [down[0] ?? bottom, rising.at(-1) ?? bottom];

@@ -3,7 +3,7 @@
  * which way is forwards and up when that line rises as it does in a usual foot. So "highest" and "lowest" mean the same places of
  * the bone however it is turned. mm, foot frame.
  */
-import { add, dot, length, radians, scale, subtract, type Vec3 } from '../../units';
+import { add, dot, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 import type { Foot } from '../types';
 import type { Segment } from './angle';
 import { between, outlineOf, rulerOn, squareTo } from './outline';
@@ -17,13 +17,8 @@ const FRONT_FROM = 0.55;
  * this line on films it was the most repeatable (the study is named beside the measure in content/anatomy/angles.yaml).
  */
 export const plantarLine = (foot: Foot): Segment => {
-  const outline = outlineOf(foot, 'calcaneus', 'lateral');
-  return rulerOn(
-    'lateral',
-    between(outline, 0, TUBEROSITY_TO),
-    between(outline, FRONT_FROM, 1),
-    scale(outline.side, -1),
-  );
+  const outline = outlineOf(foot, 'calcaneus');
+  return rulerOn(between(outline, 0, TUBEROSITY_TO), between(outline, FRONT_FROM, 1), scale(outline.up, -1));
 };
 
 /** By how much the plantar line rises in a usual standing foot, deg: only says which points are highest. */
@@ -37,10 +32,8 @@ export interface Uprights {
 /** Forwards and up of the bone at its usual pitch. */
 export const usualStance = (foot: Foot): Uprights => {
   const line = plantarLine(foot);
-  const { side } = outlineOf(foot, 'calcaneus', 'lateral');
-  const along = scale(subtract(line[1], line[0]), 1 / length(subtract(line[1], line[0])));
-  const across = squareTo('lateral', line, side);
-  const [flat, square] = [scale([0, along[1], along[2]], 1 / Math.hypot(along[1], along[2])), across];
+  const [, y, z] = subtract(line[1], line[0]);
+  const [flat, square] = [normalize([0, y, z]), squareTo(line, outlineOf(foot, 'calcaneus').up)];
   const [c, s] = [Math.cos(radians(USUAL_PITCH)), Math.sin(radians(USUAL_PITCH))];
   return { forwards: subtract(scale(flat, c), scale(square, s)), up: add(scale(flat, s), scale(square, c)) };
 };

@@ -1,6 +1,7 @@
 /**
  * How far each metatarsal head reaches beyond or falls short of the second's on the dorsoplantar film, by arcs: about the point
- * where the axis of the second metatarsal's shaft meets the transverse line of the tarsus, an arc is drawn through the farthest
+ * where the axis of the second metatarsal's shaft meets the transverse line of the tarsus (lateral end of the calcaneocuboid to medial
+ * end of the talonavicular joint line), an arc is drawn through the farthest
  * point of each head. mm, and as a share of the arc through the second head (what the source divides by was not read; see the
  * note beside the norm).
  */
@@ -9,8 +10,8 @@ import { meshOf } from '../bone-axis';
 import { verticesOf } from '../mesh';
 import type { Foot } from '../types';
 import type { Angle, Segment } from './angle';
-import { transverseTarsalLine } from './dorsoplantar';
 import { shaftLine } from './shaft';
+import { tarsalEnds } from './tarsus';
 
 export type LesserRay = 1 | 3 | 4 | 5;
 
@@ -37,7 +38,8 @@ const tipOf = (foot: Foot, ray: 2 | LesserRay, centre: Vec3): Vec3 => {
 
 /** In mm and as a share, in this order. */
 export const protrusion = (foot: Foot, ray: LesserRay): readonly [Angle, Angle] => {
-  const centre = crossing(transverseTarsalLine(foot), shaftLine(foot, 'metatarsal2'));
+  const { lateralBack, medialBack } = tarsalEnds(foot);
+  const centre = crossing([lateralBack, medialBack], shaftLine(foot, 'metatarsal2'));
   const [second, tip] = [tipOf(foot, 2, centre), tipOf(foot, ray, centre)];
   const [radius, own] = [apart(second, centre), apart(tip, centre)];
   const common = {
