@@ -57,8 +57,8 @@ const mean = (a: Vec3, b: Vec3): Vec3 => scale(add(a, b), 0.5);
 
 /**
  * Long axis of the lesser tarsus to axis of the second metatarsal's shaft. The lesser tarsus' axis is square to the line from the
- * middle of its lateral border (calcaneocuboid to fifth tarsometatarsal joint) to the middle of its medial border (talonavicular to
- * first tarsometatarsal joint).
+ * middle of its lateral border (calcaneocuboid joint to the joint of cuboid and fourth metatarsal) to the middle of its medial
+ * border (talonavicular to first tarsometatarsal joint).
  */
 export const metatarsusAdductus = (foot: Foot): Angle => {
   const { medialBack, medialFront, lateralBack, lateralFront } = tarsalEnds(foot);

@@ -10,7 +10,7 @@ export interface TarsalEnds {
   /** Medial ends of the talonavicular and the first tarsometatarsal joint. */
   readonly medialBack: Vec3;
   readonly medialFront: Vec3;
-  /** Lateral ends of the calcaneocuboid and the fifth tarsometatarsal joint. */
+  /** Lateral ends of the calcaneocuboid joint and of the one between cuboid and fourth metatarsal. */
   readonly lateralBack: Vec3;
   readonly lateralFront: Vec3;
 }
@@ -23,7 +23,7 @@ export const tarsalEnds = (foot: Foot): TarsalEnds => {
     medialBack: jointEnd(foot, 'talus', 'navicular', MEDIAL),
     medialFront: jointEnd(foot, 'cuneiformMedial', 'metatarsal1', MEDIAL),
     lateralBack: jointEnd(foot, 'calcaneus', 'cuboid', LATERAL),
-    lateralFront: jointEnd(foot, 'cuboid', 'metatarsal5', LATERAL),
+    lateralFront: jointEnd(foot, 'cuboid', 'metatarsal4', LATERAL),
   };
   kept.set(foot, ends);
   return ends;
