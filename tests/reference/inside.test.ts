@@ -1,10 +1,10 @@
 /** Canal and cortex of the shipped foot against published widths; those that went into content/anatomy/inside.yaml say so. */
 import { boneAxis, fromBone } from '../../src/anatomy';
 import { cutBone } from '../../src/anatomy/inside';
-import { type BoneId, idOf } from '../../src/ids';
+import type { BoneId } from '../../src/ids';
 import { dot, type Vec3 } from '../../src/units';
 import { against } from '../tools/against';
-import { fineFoot, shape } from '../unit/anatomy/inside/material';
+import { fineFoot, shape } from '../tools/inside-material';
 
 const foot = fineFoot();
 
@@ -23,7 +23,7 @@ const widthsAt = (bone: BoneId, share: number) => {
     canalUpDown: spread(cut.inner, axis.dorsal),
   };
 };
-const metatarsal = (ray: number): BoneId => idOf<BoneId>(`metatarsal${ray}`);
+type Ray = 1 | 2 | 3 | 4 | 5;
 const shaft = [0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8];
 const narrowest = (bone: BoneId) => shaft.map((s) => widthsAt(bone, s)).reduce((a, b) => (b.canal < a.canal ? b : a));
 
@@ -85,16 +85,16 @@ const NECK = {
   where: 'necks of 143 women on standing film',
   how: 'abstract',
 } as const;
-const neck = (ray: number) => {
-  const places = shaft.filter((s) => s >= 0.6).map((s) => widthsAt(metatarsal(ray), s));
+const neck = (ray: Ray) => {
+  const places = shaft.filter((s) => s >= 0.6).map((s) => widthsAt(`metatarsal${ray}`, s));
   return places.reduce((a, b) => (b.bone < a.bone ? b : a));
 };
 against(NECK, 'necks of the second to fifth metatarsals: the widest canal', () => {
-  const [widest] = [2, 3, 4, 5].sort((a, b) => neck(b).canal - neck(a).canal);
+  const [widest] = ([2, 3, 4, 5] as Ray[]).sort((a, b) => neck(b).canal - neck(a).canal);
   return { expected: 'fifth', got: widest === 5 ? 'fifth' : `of ray ${widest}` };
 });
 against(NECK, 'necks of the second to fourth metatarsals: the widest bone', () => {
-  const [widest] = [2, 3, 4].sort((a, b) => neck(b).bone - neck(a).bone);
+  const [widest] = ([2, 3, 4] as Ray[]).sort((a, b) => neck(b).bone - neck(a).bone);
   return { expected: 'second', got: widest === 2 ? 'second' : `of ray ${widest}` };
 });
 
@@ -115,11 +115,12 @@ const SAWN = {
   where: '20 proximal phalanges of each toe sawn at the narrowest place',
   how: 'abstract',
 } as const;
-[7.83, 3.08, 2.47, 2.33, 2.62].forEach((expected, i) => {
-  against(SAWN, `proximal phalanx ${i + 1}: canal across`, () => ({
-    expected,
-    got: widthsAt(idOf<BoneId>(`phalanxProximal${i + 1}`), 0.6).canal,
+const CANALS = { 1: 7.83, 2: 3.08, 3: 2.47, 4: 2.33, 5: 2.62 } as const;
+for (const ray of [1, 2, 3, 4, 5] as const) {
+  against(SAWN, `proximal phalanx ${ray}: canal across`, () => ({
+    expected: CANALS[ray],
+    got: widthsAt(`phalanxProximal${ray}`, 0.6).canal,
     tolerance: 0.05,
     why: ROOM,
   }));
-});
+}

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { boneAxis, inBone } from '../../../../src/anatomy';
 import { canalOf, type InsideOfShape } from '../../../../src/anatomy/inside';
 import type { BoneId } from '../../../../src/ids';
+import { fineFoot, footOf, shape } from '../../../tools/inside-material';
 import { barMesh } from '../../../tools/tubes';
-import { fineFoot, footOf, shape } from './material';
 
 const assumed = (mm: number) => ({ band: [mm, mm, mm] as [number, number, number], how: 'assumed' as const });
 /** An even tube of 1.5 mm. */

@@ -5,9 +5,9 @@ import { type BoneCut, cutBone, cutOpenBone, type InsideOfShape, openBone } from
 import { mapMesh } from '../../../../src/anatomy/mesh';
 import { BONE_IDS } from '../../../../src/ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../../../src/units';
+import { fineFoot, footOf, shape, shelled } from '../../../tools/inside-material';
 import { barMesh } from '../../../tools/tubes';
 import { distanceTo, isInside } from '../inside';
-import { fineFoot, footOf, shape, shelled } from './material';
 
 const spreadAlong = (loop: readonly Vec3[], direction: Vec3): readonly [number, number] => {
   const s = loop.map((p) => dot(p, direction));

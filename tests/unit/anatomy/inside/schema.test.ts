@@ -4,7 +4,7 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { insideSchema } from '../../../../src/anatomy/inside';
-import { inside } from './material';
+import { inside } from '../../../tools/inside-material';
 
 const beam = parse(readFileSync(fileURLToPath(new URL('../../../../content/beam.yaml', import.meta.url)), 'utf8'))
   .records[0] as Record<string, { value: number; low: number; high: number }>;

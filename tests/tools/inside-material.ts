@@ -3,16 +3,16 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
 import { parse } from 'yaml';
-import { decodeGlb, type Foot, type Mesh } from '../../../../src/anatomy';
-import { type Inside, type InsideOfShape, insideSchema } from '../../../../src/anatomy/inside';
-import { DEFAULT_FOOT } from '../../../../src/anatomy/parameters';
+import { decodeGlb, type Foot, type Mesh } from '../../src/anatomy';
+import { type Inside, type InsideOfShape, insideSchema } from '../../src/anatomy/inside';
+import { DEFAULT_FOOT } from '../../src/anatomy/parameters';
 
-const FILE = fileURLToPath(new URL('../../../../content/anatomy/inside.yaml', import.meta.url));
+const FILE = fileURLToPath(new URL('../../content/anatomy/inside.yaml', import.meta.url));
 
 export const inside: Inside = v.parse(insideSchema, parse(readFileSync(FILE, 'utf8')).inside);
 export const shape: InsideOfShape = { scale: { referenceHMm: DEFAULT_FOOT.heelToSecondHeadMm }, inside };
 
-const MODEL = fileURLToPath(new URL('../../../../public/models/foot-right-fine.glb', import.meta.url));
+const MODEL = fileURLToPath(new URL('../../public/models/foot-right-fine.glb', import.meta.url));
 
 /** The bones of the fine model that is shipped; joints are not needed here. */
 export const fineFoot = (): Foot => ({

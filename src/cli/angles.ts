@@ -1,0 +1,63 @@
+/**
+ * `npm run angles`: the measures of foot films on the default foot standing (as drawn, and on its fine surface) and as scanned,
+ * each beside what is usual in people who stand.
+ */
+import * as v from 'valibot';
+import { buildFoot, DEFAULT_FOOT, type Level, type PoseName, prepareAnatomy } from '../anatomy';
+import { type Angle, radiographicAngles } from '../anatomy/angles';
+import { anglesSchema, type Norm, verdictOn } from '../anatomy/angles/schema';
+import { readShape } from './read-shape';
+
+await prepareAnatomy();
+const shape = readShape();
+const measures = v.parse(anglesSchema, shape.angles);
+const measured = (pose: PoseName, level: Level): readonly Angle[] =>
+  radiographicAngles(buildFoot(shape, DEFAULT_FOOT, pose, level));
+const [standing, fine, scanned] = [
+  measured('standing', 'display'),
+  measured('standing', 'fine'),
+  measured('asScanned', 'display'),
+];
+
+const written = (value: number | undefined, unit: Angle['unit']): string =>
+  value === undefined ? '-' : value.toFixed(unit === 'share' ? 3 : 1);
+
+const normOf = (norm: Norm | undefined, unit: Angle['unit']): string => {
+  if (!norm) return '-';
+  const { mean, sd, low, high } = norm;
+  if (mean !== undefined) return written(mean, unit) + (sd === undefined ? '' : ` +/- ${written(sd, unit)}`);
+  if (low === undefined) return `below ${written(high, unit)}`;
+  return high === undefined ? `above ${written(low, unit)}` : `${written(low, unit)} to ${written(high, unit)}`;
+};
+
+const rows = measures.map(({ id, unit, norms: [norm] }, i) => {
+  const value = standing[i]?.value ?? Number.NaN;
+  return [
+    id,
+    unit,
+    written(value, unit),
+    written(fine[i]?.value, unit),
+    written(scanned[i]?.value, unit),
+    normOf(norm, unit),
+    verdictOn(value, norm),
+    norm ? `${norm.how}: ${norm.source}` : '-',
+  ];
+});
+const head = [
+  'measure',
+  'unit',
+  'standing',
+  'fine',
+  'as scanned',
+  'norm (standing)',
+  'standing lies',
+  'source of the norm',
+];
+const table = [head, ...rows];
+const widths = head.map((_, k) => Math.max(...table.map((row) => row[k]?.length ?? 0)));
+process.stdout.write(
+  `${table
+    .map((row) => row.map((cell, k) => cell.padEnd(widths[k] ?? 0)).join('  '))
+    .join('\n')
+    .replace(/ +$/gm, '')}\n`,
+);

@@ -1,0 +1,158 @@
+/**
+ * Pictures of surfaces without a browser: parallel projection, one tone a facet, dark contours, on paper. For looking at bones while
+ * they are modelled; the app draws them by itself.
+ */
+import type { Mesh } from '../../anatomy';
+import { dot, type Vec3 } from '../../units';
+import type { View } from './views';
+
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** Red, green, blue a pixel. */
+  readonly rgb: Uint8Array;
+}
+
+/** Every pixel is drawn as so many squared. */
+const FINE = 2;
+const PAPER = 251;
+const TONES = [
+  [60, 48, 36],
+  [120, 100, 74],
+  [165, 145, 112],
+  [205, 188, 150],
+  [232, 219, 186],
+  [246, 239, 218],
+  [253, 249, 238],
+] as const;
+/** Light from the upper left, fixed to the eye: right, up, towards the eye. */
+const LIGHT: Vec3 = [-0.498, 0.677, 0.538];
+/** A step in depth larger than this, mm, is a contour. */
+const STEP_MM = 2.5;
+
+const pointsOf = (mesh: Mesh): Vec3[] =>
+  Array.from({ length: mesh.positions.length / 3 }, (_, i) => [
+    mesh.positions[3 * i] ?? 0,
+    mesh.positions[3 * i + 1] ?? 0,
+    mesh.positions[3 * i + 2] ?? 0,
+  ]);
+
+/** One view of surfaces in place, filling a square of `size` pixels. */
+export const drawView = (meshes: readonly Mesh[], view: View, size: number): Picture => {
+  const n = size * FINE;
+  const all = meshes.map(pointsOf);
+  const flat = all.flat();
+  const range = (d: Vec3): readonly [number, number] => {
+    const along = flat.map((p) => dot(p, d));
+    return [along.reduce((a, b) => Math.min(a, b)), along.reduce((a, b) => Math.max(a, b))];
+  };
+  const axes = [view.right, view.up, view.eye].map((d) => ({ d, range: range(d) }));
+  const widest = Math.max(...axes.map(({ range: [low, high] }) => high - low));
+  const px = n / (widest * 1.08);
+  const [x, y, z] = axes.map(
+    ({ d, range: [low, high] }) =>
+      (p: Vec3) =>
+        (dot(p, d) - (low + high) / 2) * px,
+  ) as [(p: Vec3) => number, (p: Vec3) => number, (p: Vec3) => number];
+  const depth = new Float32Array(n * n).fill(Number.NEGATIVE_INFINITY);
+  const tone = new Int8Array(n * n).fill(-1);
+  const owner = new Int32Array(n * n).fill(-1);
+  meshes.forEach((mesh, which) => {
+    const p = (all[which] ?? []).map((q): Vec3 => [n / 2 + x(q), n / 2 - y(q), z(q)]);
+    for (let t = 0; t < mesh.indices.length; t += 3) {
+      const [a, b, c] = [0, 1, 2].map((e) => p[mesh.indices[t + e] ?? 0]) as [Vec3, Vec3, Vec3];
+      paint(a, b, c, n, { depth, tone, owner, which });
+    }
+  });
+  return shrunk(n, tone, (k) => isContour(k, n, depth, owner, px * STEP_MM));
+};
+
+interface Canvas {
+  readonly depth: Float32Array;
+  readonly tone: Int8Array;
+  readonly owner: Int32Array;
+  readonly which: number;
+}
+
+const paint = (a: Vec3, b: Vec3, c: Vec3, n: number, canvas: Canvas): void => {
+  // Rows run down the page, so that a facet turned to the eye goes clockwise in them.
+  const area = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  if (area >= -1e-9) return;
+  const normal: Vec3 = [
+    (b[1] - a[1]) * (c[2] - a[2]) - (b[2] - a[2]) * (c[1] - a[1]),
+    (b[2] - a[2]) * (c[0] - a[0]) - (b[0] - a[0]) * (c[2] - a[2]),
+    area,
+  ];
+  const long = Math.hypot(...normal);
+  const lit = (-normal[0] * LIGHT[0] + normal[1] * LIGHT[1] - normal[2] * LIGHT[2]) / long;
+  const tone = Math.round((lit * 0.5 + 0.5) * (TONES.length - 1));
+  const within = (values: readonly number[]): readonly [number, number] => [
+    Math.max(0, Math.floor(Math.min(...values))),
+    Math.min(n - 1, Math.ceil(Math.max(...values))),
+  ];
+  const [left, right] = within([a[0], b[0], c[0]]);
+  const [top, bottom] = within([a[1], b[1], c[1]]);
+  for (let row = top; row <= bottom; row++)
+    for (let column = left; column <= right; column++) {
+      const u = ((b[0] - column) * (c[1] - row) - (b[1] - row) * (c[0] - column)) / area;
+      const v = ((c[0] - column) * (a[1] - row) - (c[1] - row) * (a[0] - column)) / area;
+      const w = 1 - u - v;
+      if (u < 0 || v < 0 || w < 0) continue;
+      const z = u * a[2] + v * b[2] + w * c[2];
+      const k = row * n + column;
+      if (z <= (canvas.depth[k] as number)) continue;
+      canvas.depth[k] = z;
+      canvas.tone[k] = tone;
+      canvas.owner[k] = canvas.which;
+    }
+};
+
+const isContour = (k: number, n: number, depth: Float32Array, owner: Int32Array, step: number): boolean =>
+  [k - 1, k + 1, k - n, k + n].some(
+    (j) => owner[j] !== owner[k] || Math.abs((depth[j] ?? 0) - (depth[k] as number)) > step,
+  );
+
+const shrunk = (n: number, tone: Int8Array, contour: (k: number) => boolean): Picture => {
+  const size = n / FINE;
+  const rgb = new Uint8Array(3 * size * size);
+  const colourOf = (k: number): readonly number[] => {
+    const here = tone[k] as number;
+    if (here < 0) return [PAPER, PAPER, PAPER];
+    return contour(k) ? [20, 16, 12] : (TONES[here] ?? TONES[0]);
+  };
+  for (let row = 0; row < size; row++)
+    for (let column = 0; column < size; column++) {
+      const sum = [0, 0, 0];
+      for (let i = 0; i < FINE; i++)
+        for (let j = 0; j < FINE; j++)
+          colourOf((row * FINE + i) * n + column * FINE + j).forEach((c, k) => {
+            sum[k] = (sum[k] ?? 0) + c;
+          });
+      rgb.set(
+        sum.map((c) => c / FINE ** 2),
+        3 * (row * size + column),
+      );
+    }
+  return { width: size, height: size, rgb };
+};
+
+/** Pictures in rows, the first pictures at the top. All of one size. */
+export const tiled = (rows: readonly (readonly Picture[])[]): Picture => {
+  const cell = rows[0]?.[0];
+  if (!cell) throw new RangeError('tiled: no picture');
+  const width = cell.width * Math.max(...rows.map((row) => row.length));
+  const height = cell.height * rows.length;
+  const rgb = new Uint8Array(3 * width * height).fill(PAPER);
+  rows.forEach((row, i) => {
+    row.forEach((picture, j) => {
+      for (let y = 0; y < picture.height; y++) {
+        const from = 3 * y * picture.width;
+        rgb.set(
+          picture.rgb.subarray(from, from + 3 * picture.width),
+          3 * ((i * cell.height + y) * width + j * cell.width),
+        );
+      }
+    });
+  });
+  return { width, height, rgb };
+};
