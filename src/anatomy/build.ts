@@ -38,9 +38,9 @@ const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
   const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
   const known = kept.get(bone) ?? { sampled: sampled(local, box, meshing.step), cut: new Map<Level, Mesh>() };
   kept.set(bone, known);
-  const mesh = known.cut.get(level) ?? cutInto(known.sampled, meshing[level]);
-  known.cut.set(level, mesh);
-  return mesh;
+  const cut = known.cut.get(level) ?? cutInto(known.sampled, meshing[level]);
+  known.cut.set(level, cut);
+  return cut;
 };
 
 /** The bone of a foot of some shape on the reference foot, as scanned. */
@@ -50,7 +50,7 @@ const referenceBone = (shape: Shape, form: FootForm, bone: SkeletonId, level: Le
   if (sameJoints(settingOf(shape, form, bone), settingOf(shape, DEFAULT_FOOT, bone))) return mesh;
   const { local, box } = boneField(shape, bone, settingOf(shape, form, bone));
   const surface = surfaceOf(local, box, meshingOf(shape, bone).step);
-  return projected(reshaped(shape, form, bone, mesh), surface).mesh;
+  return projected(reshaped(shape, form, bone, mesh), surface);
 };
 
 const scaleOf = (shape: Shape, parameters: FootParameters): number => {

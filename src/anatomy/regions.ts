@@ -9,7 +9,7 @@ import { facetId } from './region-names';
 import { FOOTPRINTS, FORAMEN, REFERENCE_LENGTH_MM } from './region-rules';
 import { sliceMesh } from './slice';
 import type { BoneAxis, Foot, Joint, Region, Zone } from './types';
-import { articularFacet, zonesOf } from './zones';
+import { zonesOf } from './zones';
 
 /** A facet is the ellipse of the joint, as deep as a ball-shaped facet of that size can curve plus the gap, mm. */
 const facetRegion = (joint: Joint, bone: BoneId, other: BoneId): Region => {
@@ -120,8 +120,9 @@ const fifthMetatarsal = (foot: Foot, axis: BoneAxis, zones: readonly Zone[]): Re
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
 export const regionsOf = (foot: Foot): Region[] => {
   const axis = boneAxis(foot, 'metatarsal5');
-  const facets = [...foot.joints.values()]
-    .map((j) => articularFacet(j, axis))
-    .flatMap((j) => [facetRegion(j, j.first, j.second), facetRegion(j, j.second, j.first)]);
+  const facets = [...foot.joints.values()].flatMap((j) => [
+    facetRegion(j, j.first, j.second),
+    facetRegion(j, j.second, j.first),
+  ]);
   return [...facets, ...fifthMetatarsal(foot, axis, zonesOf(foot))];
 };

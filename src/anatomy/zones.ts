@@ -5,7 +5,7 @@
  * The head is the end segment by the trade's rule of squares: as long as the end is wide (from memory). Stations in mm.
  */
 import { idOf, type JointId, type RegionId } from '../ids';
-import { add, cross, dot, scale, type Vec3 } from '../units';
+import { cross, dot, type Vec3 } from '../units';
 import { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
 import { MT5 } from './region-names';
 import { sliceMesh } from './slice';
@@ -22,26 +22,6 @@ const jointOf = (foot: Foot, id: JointId): Joint => {
   return joint;
 };
 
-/**
- * The joint table measures how far bone surfaces face each other within 3.2 mm, not the facet. Between the fourth and fifth
- * metatarsals, 1.95 mm apart at the facet, the two bones part distally at about 7.9 degrees (mean of the four measured feet), so
- * they stay within 3.2 mm for (3.2 - 1.95) / tan 7.9 = 9 mm beyond it: 0.4 of the 22.6 mm measured there
- * (VSDFullBodyBoneModels v3.0, Fischer, Sci Data 2023;10:763). Proximally the corner with the cuboid's facet ends both.
- */
-const PARTING_SHARE = 0.4;
-
-/** The joint with the extents of its facet: only the one between fourth and fifth metatarsals needs less than tabled. */
-export const articularFacet = (joint: Joint, axis: BoneAxis): Joint => {
-  if (joint.id !== INTERMETATARSAL_45) return joint;
-  const [long, short] = joint.extentsMm;
-  const proximal = dot(joint.major, axis.axis) < 0 ? joint.major : scale(joint.major, -1);
-  return {
-    ...joint,
-    centre: add(joint.centre, scale(proximal, (PARTING_SHARE * long) / 2)),
-    extentsMm: [long * (1 - PARTING_SHARE), short],
-  };
-};
-
 /** Stretch of the axis that the ellipse of a facet covers. */
 const facetSpan = (axis: BoneAxis, joint: Joint): readonly [from: number, to: number] => {
   const across = cross(joint.normal, joint.major);
@@ -56,7 +36,7 @@ const facetSpan = (axis: BoneAxis, joint: Joint): readonly [from: number, to: nu
 /** The stretch of the fifth metatarsal that its facet in this joint covers. */
 export const facetStretch = (foot: Foot, id: JointId): readonly [from: number, to: number] => {
   const axis = boneAxis(foot, 'metatarsal5');
-  return facetSpan(axis, articularFacet(jointOf(foot, id), axis));
+  return facetSpan(axis, jointOf(foot, id));
 };
 
 /** Greatest width of the cut at a station, over all directions across the bone. */

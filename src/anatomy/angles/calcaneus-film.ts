@@ -134,18 +134,22 @@ export const gissaneChordal = (foot: Foot): Angle => {
   return { ...opening('gissaneChordal', [facet, bottom], [bottom, process]), vertex: bottom };
 };
 
-/** The middle half of a wall of the corner, by height, as a line from back to front. */
-const slopeOf = (wall: readonly Vec3[], up: Vec3): Segment => {
+/** The middle half of a wall of the corner, by height, as a line from back to front; null where the wall is no longer than a step. */
+const slopeOf = (wall: readonly Vec3[], up: Vec3): Segment | null => {
   const heights = wall.map((p) => dot(p, up));
   const [low, top] = [Math.min(...heights), Math.max(...heights)];
   const middle = wall.filter((_, i) => Math.abs((heights[i] ?? low) - (low + top) / 2) <= (top - low) / 4);
   const [first, last] = middle.length > 1 ? [middle[0], middle.at(-1)] : [wall[0], wall.at(-1)];
-  if (!first || !last || first === last) throw new RangeError('the calcaneus has no corner before its posterior facet');
-  return [first, last];
+  return first && last && first !== last ? [first, last] : null;
 };
 
-/** Lateral film: between the slopes of the corner's two walls, each over the middle half of its height, as along dense cortex. */
+/**
+ * Lateral film: between the slopes of the corner's two walls, each over the middle half of its height, as along dense cortex. A bone
+ * without a corner gives the straight line over it, 180 deg.
+ */
 export const gissaneTangent = (foot: Foot): Angle => {
-  const { down, rising, up } = cornerOf(foot);
-  return opening('gissaneTangent', slopeOf(down, up), slopeOf(rising, up));
+  const { down, bottom, rising, up } = cornerOf(foot);
+  const over: Segment = [down[0] ?? bottom, rising.at(-1) ?? bottom];
+  const [back, front] = [slopeOf(down, up), slopeOf(rising, up)];
+  return back && front ? opening('gissaneTangent', back, front) : opening('gissaneTangent', over, over);
 };

@@ -14,8 +14,8 @@ const UP: Vec3 = [0, 1, 0];
 const HEEL_TO = 0.35;
 /** Which part of the heel's height is halved: above the two processes it stands on, below the slope to the joint. */
 const HEIGHT = [0.2, 0.7] as const;
-/** The part of the lower end of the tibia that is shaft, in shares of its height. */
-const SHAFT = [0.7, 0.95] as const;
+/** The part of the lower end of the tibia that is shaft or nearly, in shares of its height: less would be too short to aim by. */
+const SHAFT = [0.6, 0.95] as const;
 const SECTIONS = 13;
 /** Rounds of measuring widths across the line that they give. */
 const ROUNDS = 8;

@@ -4,12 +4,12 @@ import type { Vec3 } from '../../units';
 import { fromBone } from '../bone-axis';
 import type { Foot } from '../types';
 import { cutSurface } from './border';
+import type { Sides } from './known';
 import { largest, openBone } from './open';
 import { fromPlane } from './plane';
 import { integralsOf, type Loop2, momentsOf, type Point2 } from './polygon';
 import { extentOf } from './samples';
 import type { InsideOfShape, Wall } from './schema';
-import type { Sides } from './wall';
 
 export interface CanalStation {
   /** From the proximal end along the bone's axis, and the same over its length. */
@@ -56,8 +56,8 @@ const cortexTowards = (inner: Loop2, outer: Loop2, [da, db]: Point2): number => 
 /** Throws RangeError for a bone that is no tube. */
 export const canalOf = (foot: Foot, bone: BoneId, shape: InsideOfShape, wall: Wall = 'usual'): CanalOfBone => {
   const open = openBone(foot, bone, shape, wall);
-  const { tube } = open;
-  if (!tube) throw new RangeError(`${bone} has no canal`);
+  const { known } = open;
+  if (!known.isTube) throw new RangeError(`${bone} has no canal`);
   const { axis } = open.surface;
   const stationAt = (share: number): CanalStation => {
     const sMm = share * axis.lengthMm;
@@ -85,10 +85,7 @@ export const canalOf = (foot: Foot, bone: BoneId, shape: InsideOfShape, wall: Wa
   };
   const step = (1 - 2 * TIP_SHARE) / (STATIONS - 1);
   const stations = Array.from({ length: STATIONS }, (_, i) => stationAt(TIP_SHARE + i * step));
-  const place = (name: string): number => {
-    const at = tube.stations.find((s) => s.name === name)?.at ?? 0;
-    return typeof at === 'number' ? at : at[1];
-  };
+  const place = (name: string): number => known.stations.find((s) => s.name === name)?.at ?? 0;
   const [from, to] = [place('metaphysis'), place('neck')];
   const shaft = stations.filter((s) => s.share >= from && s.share <= to);
   const narrow = ({ canal }: CanalStation): number => (canal ? Math.min(canal.acrossMm, canal.upDownMm) : 0);

@@ -1,6 +1,7 @@
 /** What lies inside the bones: cortex and canal, cuts in any direction, sections by exact integrals. */
 export { type CanalOfBone, type CanalStation, canalOf } from './canal';
 export { type AreaMoments, type BoneCut, cutBone, cutOpenBone } from './cut';
+export type { Sides } from './known';
 export { type OpenBone, openBone } from './open';
 export type { CutAxes } from './plane';
 export {
@@ -15,4 +16,3 @@ export {
   without,
 } from './polygon';
 export { type Inside, type InsideOfShape, insideSchema, type Wall } from './schema';
-export type { Sides } from './wall';

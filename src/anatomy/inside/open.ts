@@ -3,19 +3,19 @@ import type { BoneId } from '../../ids';
 import { boneAxis, fromBone, meshOf } from '../bone-axis';
 import type { Foot } from '../types';
 import { cutSurface } from './border';
+import { type KnownBone, knownOf } from './known';
 import { integralsOf, type Loop2 } from './polygon';
 import { extentOf } from './samples';
-import { type CortexTube, type InsideOfShape, type Wall, widthOf } from './schema';
+import type { InsideOfShape, Wall } from './schema';
 import { type Surface, surfaceOf } from './surface';
-import { type CanalWall, evenWall, thinnestTabled, tubeWall, type WallOfBone } from './wall';
+import { type CanalWall, thinnestKnown, type WallOfBone, wallOf } from './wall';
 
 export interface OpenBone {
   readonly surface: Surface;
   readonly wall: WallOfBone;
   /** Size of the foot over that of the reference foot. */
   readonly size: number;
-  /** Null for a bone that is no tube. */
-  readonly tube: CortexTube | null;
+  readonly known: KnownBone;
 }
 
 /** The largest of several loops. */
@@ -27,29 +27,28 @@ const spread = (loop: Loop2, i: 0 | 1): number => {
   return high - low;
 };
 
-/** Rounds of fitting: each takes the error of the canal down to a tenth or less. */
-const ROUNDS = 6;
+/** Rounds of fitting: each takes the error of the canal down to a half or less. */
+const ROUNDS = 8;
 
 /**
  * The wall that leaves a canal of the measured width where it was measured, up-down and across: found by cutting there, and as
  * thick on one side as on the other, because nothing was read about that. Where the bone is too slender for the canal the wall
  * keeps the thinnest cortex that the figures know.
  */
-const canalWallOf = (surface: Surface, tube: CortexTube, wall: Wall, size: number): CanalWall | null => {
-  const { canal } = tube;
+const canalWallOf = (surface: Surface, known: KnownBone, size: number): CanalWall | null => {
+  const { canal } = known;
   if (!canal) return null;
-  const wanted = { upDownMm: widthOf(canal.upDown, wall) * size, acrossMm: widthOf(canal.across, wall) * size };
-  const least = thinnestTabled(tube, wall, size);
+  const least = thinnestKnown(known, size);
   const { axis } = surface;
   const place = fromBone(axis, canal.at * axis.lengthMm);
   let found: CanalWall = { upDownMm: least, acrossMm: least };
   for (let round = 0; round < ROUNDS; round++) {
-    const cut = cutSurface(surface, tubeWall(tube, wall, size, found), size, place, axis.axis);
+    const cut = cutSurface(surface, wallOf(known, size, found), size, place, axis.axis);
     const inner = largest(cut?.inner ?? []);
     if (!inner) return found;
     found = {
-      upDownMm: Math.max(least, found.upDownMm + (spread(inner, 0) - wanted.upDownMm) / 2),
-      acrossMm: Math.max(least, found.acrossMm + (spread(inner, 1) - wanted.acrossMm) / 2),
+      upDownMm: Math.max(least, found.upDownMm + (spread(inner, 0) - size * canal.upDownMm) / 2),
+      acrossMm: Math.max(least, found.acrossMm + (spread(inner, 1) - size * canal.acrossMm) / 2),
     };
   }
   return found;
@@ -59,10 +58,6 @@ const canalWallOf = (surface: Surface, tube: CortexTube, wall: Wall, size: numbe
 export const openBone = (foot: Foot, bone: BoneId, { scale, inside }: InsideOfShape, wall: Wall): OpenBone => {
   const surface = surfaceOf(meshOf(foot, bone), boneAxis(foot, bone));
   const size = foot.parameters.heelToSecondHeadMm / scale.referenceHMm;
-  const shell = inside.shells.find((s) => s.bone === bone);
-  if (shell) return { surface, size, tube: null, wall: evenWall(shell.cortex, wall, size) };
-  const tube = inside.tubes.find((t) => t.bone === bone);
-  if (!tube) throw new RangeError(`nothing is known of the inside of ${bone}`);
-  const along = tubeWall(tube, wall, size, canalWallOf(surface, tube, wall, size));
-  return { surface, size, tube, wall: along };
+  const known = knownOf(inside, bone, wall);
+  return { surface, size, known, wall: wallOf(known, size, canalWallOf(surface, known, size)) };
 };

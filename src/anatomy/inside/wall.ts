@@ -1,13 +1,5 @@
-/** The cortex of one bone: its thickness on each side at each share of the bone's length. */
-import { type CortexFigure, type CortexStation, type CortexTube, placeOf, thicknessOf, type Wall } from './schema';
-
-/** Thickness of the cortex on each side, mm. */
-export interface Sides {
-  readonly dorsal: number;
-  readonly plantar: number;
-  readonly medial: number;
-  readonly lateral: number;
-}
+/** The cortex of one bone of one foot: its thickness on each side at each share of the bone's length, mm. */
+import { evenSides, type KnownBone, type Sides } from './known';
 
 /** The cortex at stations along a bone, from its proximal end; even between them, constant beyond the last ones. */
 export type WallOfBone = readonly { readonly at: number; readonly sides: Sides }[];
@@ -18,45 +10,28 @@ export interface CanalWall {
   readonly acrossMm: number;
 }
 
-const even = (mm: number): Sides => ({ dorsal: mm, plantar: mm, medial: mm, lateral: mm });
 const between = (a: Sides, b: Sides, t: number): Sides => ({
   dorsal: a.dorsal + t * (b.dorsal - a.dorsal),
   plantar: a.plantar + t * (b.plantar - a.plantar),
   medial: a.medial + t * (b.medial - a.medial),
   lateral: a.lateral + t * (b.lateral - a.lateral),
 });
-
-/** A shell of the same thickness everywhere. */
-export const evenWall = (figure: CortexFigure, wall: Wall, size: number): WallOfBone => [
-  { at: 0, sides: even(thicknessOf(figure, wall) * size) },
-];
-
-const tabled = ({ cortex }: CortexStation, wall: Wall, size: number): Sides | null => {
-  if (cortex === 'fromCanal') return null;
-  if ('band' in cortex) return even(thicknessOf(cortex, wall) * size);
-  return {
-    dorsal: thicknessOf(cortex.dorsal, wall) * size,
-    plantar: thicknessOf(cortex.plantar, wall) * size,
-    medial: thicknessOf(cortex.medial, wall) * size,
-    lateral: thicknessOf(cortex.lateral, wall) * size,
-  };
-};
-
+const scaled = (s: Sides, size: number): Sides => between(evenSides(0), s, size);
 const valuesOf = (s: Sides): number[] => [s.dorsal, s.plantar, s.medial, s.lateral];
 
-/** The thinnest cortex that the tube's own figures give anywhere, mm: no wall is made thinner to fit a canal. */
-export const thinnestTabled = (tube: CortexTube, wall: Wall, size: number): number =>
-  Math.min(...tube.stations.flatMap((s) => valuesOf(tabled(s, wall, size) ?? even(Number.POSITIVE_INFINITY))));
+/** The thinnest cortex that the figures of a bone give anywhere, mm: no wall is made thinner to fit a canal. */
+export const thinnestKnown = ({ stations }: KnownBone, size: number): number =>
+  size * Math.min(...stations.flatMap((s) => (s.sides ? valuesOf(s.sides) : [])));
 
-/** Cortex along a tube; `size` is the foot's over the reference foot's. */
-export const tubeWall = (tube: CortexTube, wall: Wall, size: number, canalWall: CanalWall | null): WallOfBone => {
+/** `size` is the foot's over the reference foot's. */
+export const wallOf = ({ stations }: KnownBone, size: number, canalWall: CanalWall | null): WallOfBone => {
   const fromCanal: Sides = {
     dorsal: canalWall?.upDownMm ?? 0,
     plantar: canalWall?.upDownMm ?? 0,
     medial: canalWall?.acrossMm ?? 0,
     lateral: canalWall?.acrossMm ?? 0,
   };
-  return tube.stations.map((s) => ({ at: placeOf(s, wall), sides: tabled(s, wall, size) ?? fromCanal }));
+  return stations.map(({ at, sides }) => ({ at, sides: sides ? scaled(sides, size) : fromCanal }));
 };
 
 export const sidesAt = (wall: WallOfBone, share: number): Sides => {

@@ -261,22 +261,11 @@ export const repaired = (mesh: Mesh, field: GridField): Mesh => {
   return meshOf(w);
 };
 
-/**
- * The same triangles moved on to another field near by: vertices only. `deviationMm`: how far the worst vertex stays off it.
- */
-export const projected = (mesh: Mesh, field: GridField): { readonly mesh: Mesh; readonly deviationMm: number } => {
+/** The same triangles moved on to another surface near by: vertices only. */
+export const projected = (mesh: Mesh, field: GridField): Mesh => {
   const w: Work = { p: Float64Array.from(mesh.positions), t: Int32Array.from(mesh.indices) };
   const gradient = new Float64Array(3);
-  const settle = (): void => {
-    for (let v = 0; 3 * v < w.p.length; v++) onto(w, v, field, gradient);
-  };
-  settle();
-  if (worstOf(w) < SLIVER) relax(w, field, 0.3);
-  let deviationMm = 0;
-  for (let v = 0; 3 * v < w.p.length; v++)
-    deviationMm = Math.max(
-      deviationMm,
-      Math.abs(field.value(w.p[3 * v] as number, w.p[3 * v + 1] as number, w.p[3 * v + 2] as number)),
-    );
-  return { mesh: { positions: Float32Array.from(w.p), indices: mesh.indices }, deviationMm };
+  for (let v = 0; 3 * v < w.p.length; v++) onto(w, v, field, gradient);
+  for (let n = 0; n < ROUNDS && worstOf(w) < SLIVER; n++) relax(w, field, 0.3);
+  return { positions: Float32Array.from(w.p), indices: mesh.indices };
 };

@@ -1,0 +1,95 @@
+/** What the film measures are made of, on bodies with known answers. */
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_FOOT, type Foot, type Mesh } from '../../../../src/anatomy';
+import { slopeIn } from '../../../../src/anatomy/angles/angle';
+import { facingPoints, jointEnd } from '../../../../src/anatomy/angles/facing';
+import { lookOf } from '../../../../src/anatomy/angles/looks';
+import { patchesOf } from '../../../../src/anatomy/angles/patches';
+import { sectionMiddle } from '../../../../src/anatomy/angles/section-middle';
+import { shaftLine } from '../../../../src/anatomy/angles/shaft';
+import { mapMesh } from '../../../../src/anatomy/mesh';
+import { movePoint, turning } from '../../../../src/anatomy/stance/motion';
+import type { BoneId } from '../../../../src/ids';
+import { degrees, type Vec3 } from '../../../../src/units';
+import { barMesh } from '../../../tools/tubes';
+
+const footOf = (bones: readonly (readonly [BoneId, Mesh])[]): Foot => ({
+  parameters: DEFAULT_FOOT,
+  pose: 'standing',
+  side: 'right',
+  bones: new Map(bones),
+  leg: new Map(),
+  joints: new Map(),
+  outline: { positions: new Float32Array(), indices: new Uint32Array() },
+});
+const tilted = (mesh: Mesh, axis: Vec3, deg: number): Mesh => {
+  const motion = turning([0, 0, 0], axis, deg);
+  return mapMesh(mesh, (p) => movePoint(motion, p));
+};
+
+describe('the axis of a shaft', () => {
+  test('is the middle line of a tilted bar', () => {
+    const bar = tilted(barMesh({ lengthMm: 60, semi: () => [5, 7] }), [1, 0, 0], 23);
+    expect(slopeIn('lateral', shaftLine(footOf([['metatarsal1', bar]]), 'metatarsal1'))).toBeCloseTo(-23, 3);
+  });
+
+  test('does not look at the two ends: a head bent down beyond 80 % leaves it', () => {
+    const straight = barMesh({ lengthMm: 60, semi: () => [5, 5], along: 60 });
+    const bent = barMesh({
+      lengthMm: 60,
+      semi: () => [5, 5],
+      centre: (s) => [0, s > 0.85 ? -8 * (s - 0.85) : 0],
+      along: 60,
+    });
+    const of = (mesh: Mesh) => slopeIn('lateral', shaftLine(footOf([['metatarsal1', mesh]]), 'metatarsal1'));
+    expect(of(straight)).toBeCloseTo(0, 3);
+    // Only the long axis that the sections are taken across moves a little.
+    expect(Math.abs(of(bent))).toBeLessThan(0.2);
+  });
+});
+
+test('the middle of a section is the centroid of its area', () => {
+  const bar = barMesh({ lengthMm: 20, semi: (s) => [4 + 4 * s, 3], centre: (s) => [2 * s, 1] });
+  const { at, areaMm2 } = sectionMiddle(bar, [0, 0, 10], [0, 0, 1]);
+  expect(at[0]).toBeCloseTo(1, 3);
+  expect(at[1]).toBeCloseTo(1, 3);
+  expect(areaMm2).toBeCloseTo(Math.PI * 6 * 3, 0);
+});
+
+test('a flat end looks along its normal, wherever one starts from', () => {
+  const bar = tilted(barMesh({ lengthMm: 8, semi: () => [20, 15] }), [0, 1, 0], 12);
+  const { at, looks } = lookOf(patchesOf(bar), [0.2, 0.1, 1]);
+  expect(degrees(Math.atan2(looks[0], looks[2]))).toBeCloseTo(12, 1);
+  expect(Math.hypot(at[0] - 8 * looks[0], at[1], at[2] - 8 * looks[2])).toBeLessThan(0.3);
+});
+
+describe('facing surfaces', () => {
+  const heel = barMesh({ lengthMm: 80, semi: () => [10, 10], from: [0, 0, -200] });
+  const plate = (from: number, shift = 0) => barMesh({ lengthMm: 10, semi: () => [12, 8], from: [shift, 0, from] });
+  const pair = (gap: number, shift = 0) =>
+    footOf([
+      ['calcaneus', heel],
+      ['talus', plate(0)],
+      ['navicular', plate(10 + gap, shift)],
+    ]);
+
+  test('are the ends of two plates that look at each other', () => {
+    const [front, back] = facingPoints(pair(2), 'talus', 'navicular');
+    expect(front.length).toBeGreaterThan(50);
+    for (const p of front) expect(p[2]).toBeCloseTo(10, 4);
+    for (const p of back) expect(p[2]).toBeCloseTo(12, 4);
+    expect(jointEnd(pair(2), 'talus', 'navicular', [1, 0, 0])[0]).toBeCloseTo(12, 0);
+  });
+
+  test('end where the smaller or shifted one ends', () => {
+    // The navicular plate reaches from -7 to 17; the talar one to 12, and 3.2 mm of reach do not go round its rim.
+    const [front, back] = facingPoints(pair(2, 5), 'talus', 'navicular');
+    expect(Math.max(...front.map((p) => p[0]))).toBeLessThan(12.1);
+    expect(Math.max(...back.map((p) => p[0]))).toBeLessThan(14.6);
+    expect(Math.min(...front.map((p) => p[0]))).toBeGreaterThan(-9.6);
+  });
+
+  test('are none where bones are apart', () => {
+    expect(facingPoints(pair(9), 'talus', 'navicular').flat()).toEqual([]);
+  });
+});
