@@ -1,11 +1,12 @@
 /** Sections against a book's tube, closed forms of ellipses, and the cuts of a mesh against the solid it was made from. */
 import { boneAxis } from '../../src/anatomy';
-import { cutBone, type InsideOfShape } from '../../src/anatomy/inside';
+import { cutBone } from '../../src/anatomy/inside';
 import type { Mesh } from '../../src/anatomy/types';
 import { sectionOf } from '../../src/mechanics';
 import { outlineAt } from '../../src/mechanics/member';
 import { extremesOf, fieldOf } from '../../src/mechanics/stress';
 import { against } from '../tools/against';
+import { footOf, shelled } from '../tools/inside-material';
 import { ellipse, rectangle } from '../tools/members';
 import { tubeFoot } from '../tools/tubes';
 
@@ -158,13 +159,9 @@ const outside = Array.from({ length: 240 }, (_, i): [number, number] => {
   const k = 0.5 / Math.hypot(nx, ny);
   return [x + k * nx, y + k * ny];
 });
-const even: InsideOfShape = {
-  scale: { referenceHMm: foot.parameters.heelToSecondHeadMm },
-  inside: { tubes: [], shells: [{ bone: 'metatarsal5', cortex: { band: [1, 1, 1], how: 'assumed' } }] },
-};
-const oval = { ...foot, bones: new Map([['metatarsal5' as const, prism(outside, 60)]]) };
+const oval = footOf(prism(outside, 60));
 const wallAcross = () => {
-  const found = cutBone(oval, 'metatarsal5', [0, 0, 30], [0, 0, 1], even);
+  const found = cutBone(oval, 'metatarsal5', [0, 0, 30], [0, 0, 1], shelled(1));
   if (!found) throw new Error('no cut');
   return found.properties.cortex;
 };

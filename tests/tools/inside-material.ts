@@ -34,8 +34,30 @@ export const footOf = (mesh: Mesh, h = DEFAULT_FOOT.heelToSecondHeadMm): Foot =>
   outline: { positions: new Float32Array(), indices: new Uint32Array() },
 });
 
-/** The fifth metatarsal under an even shell; thick everywhere, or on each side its own. */
+/** Nothing but the fifth metatarsal under an even shell. */
 export const shelled = (mm: number): InsideOfShape => ({
   ...shape,
-  inside: { tubes: [], shells: [{ bone: 'metatarsal5', cortex: { band: [mm, mm, mm], how: 'assumed' } }] },
+  inside: {
+    cortex: { even: { band: [mm, mm, mm], how: 'assumed' } },
+    canals: [],
+    tubes: [],
+    shells: [{ bones: ['metatarsal5'], cortex: 'even' }],
+  },
 });
+
+/** Nothing but the fifth metatarsal as a tube; a cortex named `2.5` is 2.5 mm thick. */
+export const tubed = (stations: Inside['tubes'][number]['stations'], canals: Inside['canals'] = []): InsideOfShape => {
+  const names = stations.flatMap((s) => (typeof s.cortex === 'string' ? [s.cortex] : Object.values(s.cortex)));
+  const cortex = names
+    .filter((name) => name !== 'fromCanal')
+    .map((name) => [name, { band: [Number(name), Number(name), Number(name)], how: 'assumed' }] as const);
+  return {
+    ...shape,
+    inside: {
+      cortex: Object.fromEntries(cortex) as Inside['cortex'],
+      canals,
+      tubes: [{ bones: ['metatarsal5'], stations }],
+      shells: [],
+    },
+  };
+};

@@ -8,7 +8,7 @@ import { verticesOf } from '../mesh';
 import { sliceMesh } from '../slice';
 import type { Foot } from '../types';
 import { type Angle, type Segment, slopeIn, turnBetween } from './angle';
-import { sharesAlong, usualStance } from './heel-film';
+import { usualStance } from './heel-film';
 
 /** Parts of the bone's length in which tuberosity, posterior facet and anterior process have their tops. */
 const TUBEROSITY = [0, 0.35] as const;
@@ -23,6 +23,17 @@ const highest = (points: readonly Vec3[], up: Vec3): Vec3 => {
   return rest.reduce((top, p) => (dot(p, up) > dot(top, up) ? p : top), first);
 };
 
+/** What lies less than this share of the bone's length below a top belongs to it. */
+const FLAT = 0.006;
+
+/** The highest stretch of a border: of a flat top all of it. */
+const topOf = (border: readonly Vec3[], up: Vec3, flat: number): readonly Vec3[] => {
+  const height = dot(highest(border, up), up);
+  return border.filter((p) => height - dot(p, up) <= flat);
+};
+
+const middleOf = (points: readonly Vec3[]): Vec3 => scale(points.reduce(add), 1 / points.length);
+
 /** The point that a line from `from` touches from above. */
 const touched = (from: Vec3, points: readonly Vec3[]): Vec3 => {
   const [first, ...rest] = points;
@@ -31,18 +42,53 @@ const touched = (from: Vec3, points: readonly Vec3[]): Vec3 => {
   return rest.reduce((top, p) => (turnBetween(rise(top), rise(p)) > 0 ? p : top), first);
 };
 
+const STEPS = 160;
+
+/** The upper border on the film of the part of the bone within a share of its width from the lateral side, and where tops lie on it. */
+interface Border {
+  readonly points: readonly Vec3[];
+  readonly part: (stretch: readonly [number, number]) => readonly Vec3[];
+  readonly forwards: Vec3;
+  readonly up: Vec3;
+  /** mm below a top that still belong to it. */
+  readonly flat: number;
+}
+
+const upperBorder = (foot: Foot, lateral: number): Border => {
+  const mesh = meshOf(foot, 'calcaneus');
+  const { forwards, up } = usualStance(foot);
+  const vertices = verticesOf(mesh);
+  const widths = vertices.map((p) => p[0]);
+  const limit = Math.min(...widths) + lateral * (Math.max(...widths) - Math.min(...widths));
+  const stations = vertices.map((p) => dot(p, forwards));
+  const [back, front] = [Math.min(...stations), Math.max(...stations)];
+  const points: Vec3[] = [];
+  for (let i = 1; i < STEPS; i++) {
+    const at = scale(forwards, back + ((front - back) * i) / STEPS);
+    const inside = sliceMesh(mesh, at, forwards).flatMap((loop) =>
+      loop.flatMap((p, k) => {
+        const q = loop[(k + 1) % loop.length] ?? p;
+        const crosses = p[0] < limit !== q[0] < limit;
+        const edge = crosses ? [add(p, scale(subtract(q, p), (limit - p[0]) / (q[0] - p[0])))] : [];
+        return p[0] < limit ? [p, ...edge] : edge;
+      }),
+    );
+    if (inside.length > 0) points.push(highest(inside, up));
+  }
+  const shareOf = (p: Vec3): number => (dot(p, forwards) - back) / (front - back);
+  const part = ([from, to]: readonly [number, number]): readonly Vec3[] =>
+    points.filter((p) => shareOf(p) >= from && shareOf(p) <= to);
+  return { points, part, forwards, up, flat: FLAT * (front - back) };
+};
+
 /**
- * Lateral film: lines from the highest point of the posterior facet to the upper back corner of the tuberosity and to the top of the
- * anterior process (where the line touches it); the acute angle between them.
+ * Lateral film: lines from the highest point of the posterior facet (of a flat one its middle) to the upper back corner of the
+ * tuberosity and to the top of the anterior process (where the line touches it); the acute angle between them.
  */
 export const boehler = (foot: Foot): Angle => {
-  const { forwards, up } = usualStance(foot);
-  const points = verticesOf(meshOf(foot, 'calcaneus'));
-  const share = sharesAlong(points, forwards);
-  const part = ([from, to]: readonly [number, number]): Vec3[] =>
-    points.filter((p) => share(p) >= from && share(p) <= to);
-  const corner = highest(part(TUBEROSITY), scale(subtract(up, forwards), CORNER));
-  const top = highest(part(FACET), up);
+  const { part, forwards, up, flat } = upperBorder(foot, 1);
+  const corner = middleOf(topOf(part(TUBEROSITY), scale(subtract(up, forwards), CORNER), flat));
+  const top = middleOf(topOf(part(FACET), up, flat));
   const front = touched(top, part(PROCESS));
   return {
     id: 'boehler',
@@ -57,39 +103,16 @@ export const boehler = (foot: Foot): Angle => {
   };
 };
 
-/** Share of the bone's width, from its lateral side, whose upper border the film shows as the dense lines of the angle. */
+/** Share of the bone's width, from its lateral side, whose upper border the film shows as the dense lines of the corner. */
 const LATERAL = 0.38;
-const STEPS = 160;
-
-/** Highest points of the lateral part of the bone, from back to front. */
-const upperBorder = (foot: Foot, forwards: Vec3, up: Vec3): Vec3[] => {
-  const mesh = meshOf(foot, 'calcaneus');
-  const points = verticesOf(mesh);
-  const widths = points.map((p) => p[0]);
-  const limit = Math.min(...widths) + LATERAL * (Math.max(...widths) - Math.min(...widths));
-  const stations = points.map((p) => dot(p, forwards));
-  const [back, front] = [Math.min(...stations), Math.max(...stations)];
-  const border: Vec3[] = [];
-  for (let i = 1; i < STEPS; i++) {
-    const at = scale(forwards, back + ((front - back) * i) / STEPS);
-    const inside = sliceMesh(mesh, at, forwards).flatMap((loop) =>
-      loop.flatMap((p, k) => {
-        const q = loop[(k + 1) % loop.length] ?? p;
-        const crosses = p[0] < limit !== q[0] < limit;
-        const edge = crosses ? [add(p, scale(subtract(q, p), (limit - p[0]) / (q[0] - p[0])))] : [];
-        return p[0] < limit ? [p, ...edge] : edge;
-      }),
-    );
-    if (inside.length > 0) border.push(highest(inside, up));
-  }
-  return border;
-};
 
 /** The corner in front of the posterior facet: its wall behind (from the facet's top down) and in front (up to the process' top). */
 interface Corner {
+  readonly facet: Vec3;
   readonly down: readonly Vec3[];
   readonly bottom: Vec3;
   readonly rising: readonly Vec3[];
+  readonly process: Vec3;
   readonly up: Vec3;
 }
 
@@ -97,24 +120,22 @@ interface Corner {
 const FLOOR = 0.25;
 
 const cornerOf = (foot: Foot): Corner => {
-  const { forwards, up } = usualStance(foot);
-  const border = upperBorder(foot, forwards, up);
-  const share = sharesAlong(verticesOf(meshOf(foot, 'calcaneus')), forwards);
-  const part = ([from, to]: readonly [number, number]): Vec3[] =>
-    border.filter((p) => share(p) >= from && share(p) <= to);
-  const facet = highest(part(FACET), up);
+  const { points, part, up, flat } = upperBorder(foot, LATERAL);
+  const top = topOf(part(FACET), up, flat);
+  const facet = middleOf(top);
   const process = touched(facet, part(PROCESS));
-  const walls = border.slice(border.indexOf(facet), border.indexOf(process) + 1);
+  const walls = points.slice(points.indexOf(top.at(-1) ?? facet), points.indexOf(process) + 1);
   const heights = walls.map((p) => dot(p, up));
   const low = Math.min(...heights);
   const rim = Math.min(dot(facet, up), dot(process, up));
-  const onFloor = heights.map((h) => h <= low + FLOOR * (rim - low));
+  const onFloor = heights.map((h) => h <= low + FLOOR * Math.max(0, rim - low));
   const [first, last] = [onFloor.indexOf(true), onFloor.lastIndexOf(true)];
-  const floor = walls.slice(first, last + 1);
   return {
+    facet,
     down: walls.slice(0, first + 1),
-    bottom: scale(floor.reduce(add), 1 / floor.length),
+    bottom: middleOf(walls.slice(first, last + 1)),
     rising: walls.slice(last),
+    process,
     up,
   };
 };
@@ -129,8 +150,7 @@ const opening = (id: 'gissaneChordal' | 'gissaneTangent', back: Segment, front: 
 
 /** Lateral film: highest point of the posterior facet - bottom of the corner between - top of the anterior process. */
 export const gissaneChordal = (foot: Foot): Angle => {
-  const { down, bottom, rising } = cornerOf(foot);
-  const [facet, process] = [down[0] ?? bottom, rising.at(-1) ?? bottom];
+  const { facet, bottom, process } = cornerOf(foot);
   return { ...opening('gissaneChordal', [facet, bottom], [bottom, process]), vertex: bottom };
 };
 
@@ -148,8 +168,8 @@ const slopeOf = (wall: readonly Vec3[], up: Vec3): Segment | null => {
  * without a corner gives the straight line over it, 180 deg.
  */
 export const gissaneTangent = (foot: Foot): Angle => {
-  const { down, bottom, rising, up } = cornerOf(foot);
-  const over: Segment = [down[0] ?? bottom, rising.at(-1) ?? bottom];
+  const { facet, down, rising, process, up } = cornerOf(foot);
+  const over: Segment = [facet, process];
   const [back, front] = [slopeOf(down, up), slopeOf(rising, up)];
   return back && front ? opening('gissaneTangent', back, front) : opening('gissaneTangent', over, over);
 };

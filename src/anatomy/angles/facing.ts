@@ -53,15 +53,21 @@ interface Near {
   readonly gap: number;
 }
 
-/** The patches of one triangle that look at `others`, all within `reach`. */
+const apart = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+
+/** The parts of one triangle that look at `others`, all within `reach`. */
 const nearOn = (own: Triangle, others: readonly Triangle[], reach: number): Near[] => {
-  const close = others.filter((t) => length(subtract(t.centre, own.centre)) < t.radius + own.radius + reach);
-  if (close.length === 0) return [];
+  const close = others
+    .map((t) => ({ t, off: apart(t.centre, own.centre) }))
+    .filter(({ t, off }) => off < t.radius + own.radius + reach)
+    .sort((a, b) => a.off - b.off)
+    .map(({ t }) => t);
+  if (!close.some((t) => dot(t.normal, own.normal) < OPPOSED)) return [];
   return cutUp(...own.corners).flatMap((at) => {
     let gap = reach;
     let back: Triangle | null = null;
     for (const t of close) {
-      if (length(subtract(t.centre, at)) - t.radius >= gap) continue;
+      if (apart(t.centre, at) - t.radius >= gap) continue;
       const d = distanceTo(at, t);
       if (d < gap) [gap, back] = [d, t];
     }

@@ -3,7 +3,7 @@
  * which way is forwards and up when that line rises as it does in a usual foot. So "highest" and "lowest" mean the same places of
  * the bone however it is turned. mm, foot frame.
  */
-import { add, dot, normalize, radians, scale, subtract, type Vec3 } from '../../units';
+import { add, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 import type { Foot } from '../types';
 import type { Segment } from './angle';
 import { between, outlineOf, rulerOn, squareTo } from './outline';
@@ -36,11 +36,4 @@ export const usualStance = (foot: Foot): Uprights => {
   const [flat, square] = [normalize([0, y, z]), squareTo(line, outlineOf(foot, 'calcaneus').up)];
   const [c, s] = [Math.cos(radians(USUAL_PITCH)), Math.sin(radians(USUAL_PITCH))];
   return { forwards: subtract(scale(flat, c), scale(square, s)), up: add(scale(flat, s), scale(square, c)) };
-};
-
-/** Share of the bone's stretch along `forwards` for points of it. */
-export const sharesAlong = (points: readonly Vec3[], forwards: Vec3): ((p: Vec3) => number) => {
-  const stations = points.map((p) => dot(p, forwards));
-  const [low, high] = [Math.min(...stations), Math.max(...stations)];
-  return (p) => (dot(p, forwards) - low) / (high - low);
 };

@@ -2,6 +2,7 @@
  * From a dense surface to the few facets that are drawn. meshoptimizer's simplifier is WebAssembly: await `prepareAnatomy`
  * once before building (in the browser only inside a worker whose policy allows it).
  */
+import { openEdges } from '../mesh';
 import type { Mesh } from '../types';
 
 type Simplifier = typeof import('meshoptimizer/simplifier').MeshoptSimplifier;
@@ -49,9 +50,17 @@ const compact = (mesh: Mesh): Mesh => {
   return { positions: new Float32Array(positions), indices };
 };
 
-/** Await `prepareAnatomy` before. */
+/**
+ * Closed surface with about so many triangles. The simplifier now and then leaves an edge that four triangles share; then a
+ * few triangles less are asked for. Await `prepareAnatomy` before.
+ */
 export const simplify = (whole: Mesh, triangles: number): Mesh => {
   if (simplifier === null) throw new Error('Call prepareAnatomy once before building a bone');
-  const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, 3 * triangles, 1, ['RegularizeLight']);
-  return compact({ positions: whole.positions, indices });
+  for (let less = 0; less < 24; less += 2) {
+    const count = 3 * (triangles - less);
+    const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, count, 1, ['RegularizeLight']);
+    const mesh = compact({ positions: whole.positions, indices });
+    if (openEdges(mesh) === 0) return mesh;
+  }
+  throw new Error('simplify: no closed surface with so few triangles');
 };

@@ -10,10 +10,11 @@ const LENGTH_MM = { low: 200, high: 320 } as const;
 interface Measure {
   readonly key: keyof FootForm;
   readonly step: number;
-  readonly value: string;
+  /** The word that holds the value; the arch has words of its own. */
+  readonly value: string | null;
 }
 const MEASURES: readonly Measure[] = [
-  { key: 'arch', step: 0.1, value: 'foot.arch.value' },
+  { key: 'arch', step: 0.1, value: null },
   { key: 'hindfootDeg', step: 1, value: 'foot.degrees' },
   { key: 'adductusDeg', step: 1, value: 'foot.degrees' },
   { key: 'halluxDeg', step: 1, value: 'foot.degrees' },
@@ -101,7 +102,7 @@ export const ShapeSliders = () => {
       </fieldset>
       {MEASURES.map(({ key, step, value }) => {
         const [low, high] = FORM_BOUNDS[key];
-        const text = key === 'arch' ? say(archWord(foot.arch)) : say(value, { value: Math.round(foot[key] * 10) / 10 });
+        const text = value === null ? say(archWord(foot.arch)) : say(value, { value: Math.round(foot[key] * 10) / 10 });
         return (
           <Slider
             key={key}

@@ -3,14 +3,14 @@ import { useState } from 'react';
 import { saveBlob } from '../case/save-file';
 import { usePages, useSession } from '../context';
 
-const KINDS = ['glb', 'stl'] as const;
+export const MODEL_KINDS = ['glb', 'stl'] as const;
 
 export const TakeAlong = () => {
   const { say, saveModel, announce } = usePages();
   const [busy, setBusy] = useState(false);
   const side = useSession((state) => state.explanation?.side);
   const left = side?.state === 'stated' && side.side === 'left';
-  const save = async (kind: (typeof KINDS)[number]) => {
+  const save = async (kind: (typeof MODEL_KINDS)[number]) => {
     setBusy(true);
     const blob = await saveModel(kind, left ? 'left' : 'right');
     setBusy(false);
@@ -24,7 +24,7 @@ export const TakeAlong = () => {
       </h2>
       <p>{say('foot.files.hint')}</p>
       <div className="row">
-        {KINDS.map((kind) => (
+        {MODEL_KINDS.map((kind) => (
           <button key={kind} type="button" className="button" disabled={busy} onClick={() => void save(kind)}>
             {say(`foot.files.${kind}`)}
           </button>

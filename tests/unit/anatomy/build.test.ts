@@ -21,7 +21,7 @@ import { verticesOf } from '../../../src/anatomy/mesh';
 import { readShape } from '../../../src/cli/read-shape';
 import { type BONE_IDS, SKELETON_IDS } from '../../../src/ids';
 import { anyForm } from './any-form';
-import { isInside } from './inside';
+import { isInside } from './point-inside';
 
 const shape = readShape();
 const NEUTRAL: FootForm = DEFAULT_FOOT;
@@ -63,7 +63,9 @@ describe('the bones of a foot', () => {
       expect(fine.indices.length / 3).toBeGreaterThanOrEqual(400);
       expect(fine.indices.length / 3).toBeLessThanOrEqual(600);
       const coarse = footIn('standing').bones.get(bone) as Mesh;
-      expect(meshVolume(coarse) / meshVolume(fine)).toBeCloseTo(1, 1);
+      // Chords of few facets lie inside a round surface: a small toe bone loses up to a twelfth.
+      expect(meshVolume(coarse) / meshVolume(fine)).toBeGreaterThan(0.92);
+      expect(meshVolume(coarse) / meshVolume(fine)).toBeLessThan(1.02);
     }
   });
 

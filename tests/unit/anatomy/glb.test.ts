@@ -1,14 +1,7 @@
 import { readFileSync } from 'node:fs';
 import validator from 'gltf-validator';
 import { beforeAll, describe, expect, test } from 'vitest';
-import {
-  buildFoot,
-  DEFAULT_FOOT,
-  decodeGlb,
-  type Foot,
-  type Mesh,
-  prepareAnatomy,
-} from '../../../src/anatomy';
+import { buildFoot, DEFAULT_FOOT, decodeGlb, type Foot, type Mesh, prepareAnatomy } from '../../../src/anatomy';
 import { modelFiles } from '../../../src/cli/model-files';
 import { readContent } from '../../../src/cli/read-content';
 import { readShape } from '../../../src/cli/read-shape';

@@ -4,9 +4,11 @@ import { join } from 'node:path';
 import { parseAst } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { FORM_BOUNDS, POSE_NAMES } from '../../../src/anatomy';
 import { AGE_BANDS, FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjectValues } from '../../../src/cases';
 import { ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
+import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { DEMOS } from '../../../src/pages/places';
 import { makeSay, wordKey } from '../../../src/pages/words';
 import { FEEDING_STATES } from '../../../src/perfusion/types';
@@ -81,6 +83,9 @@ const made = new Set([
   ]),
   ...each('studies.column', ['option', 'who', 'people', 'event', 'time']),
   ...each('unit', ['N', 'Nm', 'MPa']),
+  ...each('foot', Object.keys(FORM_BOUNDS)),
+  ...each('foot.pose', POSE_NAMES),
+  ...each('foot.files', MODEL_KINDS),
 ]);
 
 const READ_ATTRIBUTES = new Set(['aria-label', 'title', 'alt', 'placeholder', 'label']);

@@ -45,7 +45,11 @@ const breakAt: BreakAt = {
   whatIf: false,
   direction: 'transverse',
 };
-const words = Object.fromEntries(STAGE_WORDS.map((key) => [key, key]));
+/** Every text is its key; the one that names the zone says both of its parts. */
+const words = {
+  ...Object.fromEntries(STAGE_WORDS.map((key) => [key, key])),
+  'stage.here.zone': '{here}, zone {number}',
+};
 const content = {
   words,
   bones: [...foot.bones.keys()].map((id) => ({ id, plain: `plain ${id}`, term: id, latin: `os ${id}` })),
@@ -81,13 +85,13 @@ const hereOf = (e: Explanation) => showingOf(input({ explanation: e })).labels.f
 
 describe('"here"', () => {
   it.each([
-    [{}, 'stage.here', 'filled'],
-    [{ precision: 'region' }, 'stage.here.region', 'filled'],
-    [{ status: 'reported' }, 'stage.here.reported', 'open'],
-    [{ status: 'reported', precision: 'region' }, 'stage.here.reported', 'open'],
-    [{ status: 'inferred' }, 'stage.here.inferred', 'open'],
-    [{ whatIf: true }, 'stage.here.whatIf', 'open'],
-    [{ whatIf: true, status: 'reported' }, 'stage.here.whatIf', 'open'],
+    [{}, 'stage.here, zone 2', 'filled'],
+    [{ precision: 'region' }, 'stage.here.region, zone 2', 'filled'],
+    [{ status: 'reported' }, 'stage.here.reported, zone 2', 'open'],
+    [{ status: 'reported', precision: 'region' }, 'stage.here.reported, zone 2', 'open'],
+    [{ status: 'inferred' }, 'stage.here.inferred, zone 2', 'open'],
+    [{ whatIf: true }, 'stage.here.whatIf, zone 2', 'open'],
+    [{ whatIf: true, status: 'reported' }, 'stage.here.whatIf, zone 2', 'open'],
   ] as const)('%j says %s and is %s', (change, text, tag) => {
     expect(hereOf(withBreak(change))).toMatchObject({ text, tag });
   });
@@ -110,7 +114,7 @@ describe('"here"', () => {
   it('under a dragging hand looks like a what-if at once', () => {
     const { scene, labels } = showingOf(input({ dragMm: 30 }));
     expect(scene.breakAt).toMatchObject({ sMm: 30, at: { whatIf: true } });
-    expect(labels.find(({ id }) => id === 'here')).toMatchObject({ text: 'stage.here.whatIf', tag: 'open' });
+    expect(labels.find(({ id }) => id === 'here')).toMatchObject({ text: 'stage.here.whatIf, zone 2', tag: 'open' });
   });
 });
 

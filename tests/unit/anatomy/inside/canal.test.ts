@@ -1,27 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { boneAxis, inBone } from '../../../../src/anatomy';
-import { canalOf, type InsideOfShape } from '../../../../src/anatomy/inside';
+import { canalOf } from '../../../../src/anatomy/inside';
 import type { BoneId } from '../../../../src/ids';
-import { fineFoot, footOf, shape } from '../../../tools/inside-material';
+import { fineFoot, footOf, shape, tubed } from '../../../tools/inside-material';
 import { barMesh } from '../../../tools/tubes';
 
-const assumed = (mm: number) => ({ band: [mm, mm, mm] as [number, number, number], how: 'assumed' as const });
 /** An even tube of 1.5 mm. */
-const even: InsideOfShape = {
-  ...shape,
-  inside: {
-    shells: [],
-    tubes: [
-      {
-        bone: 'metatarsal5',
-        stations: [
-          { name: 'metaphysis', at: 0.2, cortex: assumed(1.5) },
-          { name: 'neck', at: 0.8, cortex: assumed(1.5) },
-        ],
-      },
-    ],
-  },
-};
+const even = tubed([
+  { name: 'metaphysis', at: 0.2, cortex: '1.5' },
+  { name: 'neck', at: 0.8, cortex: '1.5' },
+]);
 const waisted = (waist: number) =>
   footOf(
     barMesh({

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type BoneCut, cutBone, type InsideOfShape } from '../../../../src/anatomy/inside';
 import { dot, subtract, type Vec3 } from '../../../../src/units';
-import { footOf, shape, shelled } from '../../../tools/inside-material';
+import { footOf, shape, shelled, tubed } from '../../../tools/inside-material';
 import { barMesh } from '../../../tools/tubes';
 
 const spreadAlong = (loop: readonly Vec3[], direction: Vec3): readonly [number, number] => {
@@ -67,27 +67,22 @@ describe('cutBone, a bar of radius 8 under a shell of 2 mm', () => {
   test('a plane beside the bone cuts nothing; a bone that is not there is an error', () => {
     expect(cutBone(round, 'metatarsal5', [0, 20, 70], Z, shelled(2))).toBeNull();
     expect(() => cutBone(round, 'metatarsal1', middle, Z, shape)).toThrow('metatarsal1');
-    expect(() => cutBone(round, 'metatarsal5', middle, Z, { ...shape, inside: { tubes: [], shells: [] } })).toThrow(
-      'inside of metatarsal5',
-    );
+    expect(() =>
+      cutBone(round, 'metatarsal5', middle, Z, { ...shelled(2), inside: { ...shelled(2).inside, shells: [] } }),
+    ).toThrow('inside of metatarsal5');
   });
 });
 
 describe('cutBone, a tube', () => {
-  const assumed = (mm: number) => ({ band: [mm, mm, mm] as [number, number, number], how: 'assumed' as const });
   const oval = footOf(barMesh({ lengthMm: 60, semi: () => [7, 9], around: 96, along: 30, from: [0, 20, 0] }));
-  const tube = (entry: Omit<InsideOfShape['inside']['tubes'][number], 'bone'>): InsideOfShape => ({
-    ...shape,
-    inside: { shells: [], tubes: [{ bone: 'metatarsal5', ...entry }] },
-  });
 
   test('each side has its own cortex; lateral is -X on the right foot', () => {
-    const sides = { dorsal: assumed(1), plantar: assumed(2), medial: assumed(1.5), lateral: assumed(2.5) };
-    const stations = [
-      { name: 'metaphysis', at: 0.1, cortex: sides },
-      { name: 'neck', at: 0.9, cortex: sides },
-    ];
-    const { inner } = cutOf(cutBone(oval, 'metatarsal5', middle, Z, tube({ stations })));
+    const cortex = { dorsal: '1', plantar: '2', medial: '1.5', lateral: '2.5' };
+    const tube = tubed([
+      { name: 'metaphysis', at: 0.1, cortex },
+      { name: 'neck', at: 0.9, cortex },
+    ]);
+    const { inner } = cutOf(cutBone(oval, 'metatarsal5', middle, Z, tube));
     const [bottom, top] = spreadAlong(inner[0] ?? [], Y);
     const [outside, inside] = spreadAlong(inner[0] ?? [], X);
     expect([29 - top, bottom - 11, 7 - inside, outside + 7]).toEqual(
@@ -96,38 +91,36 @@ describe('cutBone, a tube', () => {
   });
 
   test('the cortex changes evenly between its stations', () => {
-    const stations = [
-      { name: 'metaphysis', at: 0, cortex: assumed(1) },
-      { name: 'neck', at: 1, cortex: assumed(3) },
-    ];
-    const at = (z: number) => cutOf(cutBone(oval, 'metatarsal5', [0, 20, z], Z, tube({ stations })));
+    const tube = tubed([
+      { name: 'metaphysis', at: 0, cortex: '1' },
+      { name: 'neck', at: 1, cortex: '3' },
+    ]);
     for (const z of [12, 27, 48]) {
-      const [low, high] = spreadAlong(at(z).inner[0] ?? [], Y);
-      // The nearest cortex of a bar that thickens lies a little towards its thin end: 1 in 30 aslant.
+      const { inner } = cutOf(cutBone(oval, 'metatarsal5', [0, 20, z], Z, tube));
+      const [low, high] = spreadAlong(inner[0] ?? [], Y);
       expect(18 - (high - low)).toBeCloseTo(2 * (1 + z / 30), 1);
     }
   });
 
   test('a measured canal is left where it was measured, as wide as its band says', () => {
     const stations = [
-      { name: 'metaphysis', at: 0.1, cortex: assumed(1) },
-      { name: 'midshaft', at: 0.5, cortex: 'fromCanal' as const },
-      { name: 'neck', at: 0.9, cortex: assumed(1) },
+      { name: 'metaphysis', at: 0.1, cortex: '1' },
+      { name: 'midshaft', at: 0.5, cortex: 'fromCanal' },
+      { name: 'neck', at: 0.9, cortex: '1' },
     ];
-    const canal = {
-      at: 0.5,
-      across: { band: [4, 5, 6] as [number, number, number], how: 'assumed' as const },
-      upDown: { band: [7, 8, 30] as [number, number, number], how: 'assumed' as const },
-    };
-    const widths = { thin: [6, 16], usual: [5, 8], thick: [4, 7] } as const;
+    const widths = [
+      { bone: 'metatarsal5' as const, across: [4, 5, 6], upDown: [7, 8, 30] },
+    ] as InsideOfShape['inside']['canals'][number]['widths'];
+    const tube = tubed(stations, [{ source: 'nobody', at: 0.5, widths }]);
+    // 30 mm do not fit into a bone of 18: a wall as thin as the thinnest figure is left.
+    const wanted = { thin: [6, 16], usual: [5, 8], thick: [4, 7] } as const;
     for (const wall of ['thin', 'usual', 'thick'] as const) {
-      const { inner } = cutOf(cutBone(oval, 'metatarsal5', middle, Z, tube({ stations, canal }), wall));
+      const { inner } = cutOf(cutBone(oval, 'metatarsal5', middle, Z, tube, wall));
       const spread = [X, Y].map((d) => {
         const [low, high] = spreadAlong(inner[0] ?? [], d);
         return high - low;
       });
-      // 30 mm do not fit into a bone of 18: a wall as thin as the thinnest figure is left.
-      expect(spread).toEqual(widths[wall].map((mm) => expect.closeTo(mm, 1)));
+      expect(spread).toEqual(wanted[wall].map((mm) => expect.closeTo(mm, 1)));
     }
   });
 });
