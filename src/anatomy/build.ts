@@ -95,6 +95,7 @@ export const jointsOf = (shape: Shape, parameters: FootParameters, pose: PoseNam
       normal: w,
       major: u,
       extentsMm: [j.extents[0] * k, j.extents[1] * k],
+      radiiMm: [j.radii[0] * k, j.radii[1] * k],
     });
   }
   return joints;
@@ -114,6 +115,12 @@ export const assembleFoot = (
   leg: built.leg,
   joints: jointsOf(shape, parameters, pose),
   outline: built.outline ?? buildOutline(shape, parameters, pose),
+  reference: {
+    motions: motionsOf(shape, parameters, pose),
+    scale: scaleOf(shape, parameters),
+    regions: shape.regions,
+    lookAlikes: shape.lookAlikes,
+  },
 });
 
 export const buildFoot = (

@@ -3,6 +3,7 @@ export { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
 export { assembleFoot, buildBone, buildFoot, jointsOf } from './build';
 export { type Fit, fitOf, type JointFit } from './fit/fit';
 export { decodeGlb, encodeGlb, type NodeNotes, type ReadModel } from './glb';
+export { type LookAlike, lookAlike } from './look-alikes';
 export {
   eulerCharacteristic,
   meshBounds,

@@ -21,4 +21,5 @@ export const mirrorFoot = (foot: Foot): Foot => ({
   leg: new Map([...foot.leg].map(([id, mesh]) => [id, mirrorMesh(mesh)])),
   joints: new Map([...foot.joints].map(([id, joint]) => [id, mirrorJoint(joint)])),
   outline: mirrorMesh(foot.outline),
+  reference: foot.reference,
 });

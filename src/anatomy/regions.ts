@@ -1,21 +1,28 @@
 /**
  * Named parts of the bones' surfaces, each a function of the surface point, derived from joints and landmarks and never from the
- * triangulation: facets of every joint, zones, footprints and foramen of the fifth metatarsal. mm, foot frame.
+ * triangulation: facets of every joint, zones of the fifth metatarsal, footprints, grooves, foramina and watersheds by the rules of
+ * content/anatomy/regions.yaml. mm, foot frame.
  */
-import type { BoneId, RegionId } from '../ids';
-import { cross, dot, length, radians, scale, subtract, type Vec3 } from '../units';
-import { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
+import { type BoneId, idOf, type RegionId } from '../ids';
+import { cross, dot, length, normalize, scale, subtract, type Vec3 } from '../units';
+import { boneAxis, fromBone, meshOf, stationOf } from './bone-axis';
+import { meshCentroid, verticesOf } from './mesh';
+import { carried, placeOn, scaleOn, sectionMiddle } from './places';
 import { facetId } from './region-names';
-import { FOOTPRINTS, FORAMEN, REFERENCE_LENGTH_MM } from './region-rules';
-import { sliceMesh } from './slice';
+import type { BandRule, PatchRule } from './region-schema';
 import type { BoneAxis, Foot, Joint, Region, Zone } from './types';
 import { zonesOf } from './zones';
 
-/** A facet is the ellipse of the joint, as deep as a ball-shaped facet of that size can curve plus the gap, mm. */
+/** How far off the joint's surface a point still counts as lying on its facet: half the widest gap and the mesh's chords, mm. */
+const FACET_DEPTH = 3;
+
+/** A facet is what lies on the joint's curved surface within its ellipse. */
 const facetRegion = (joint: Joint, bone: BoneId, other: BoneId): Region => {
   const across = cross(joint.normal, joint.major);
   const [long, short] = joint.extentsMm;
-  const depth = 0.45 * short + 1;
+  const [ku, kv] = joint.radiiMm.map((r) => (r === 0 ? 0 : 1 / r)) as [number, number];
+  // The tabled centre is the centroid of a curved patch; its apex lies further out.
+  const apex = (ku * long ** 2 + kv * short ** 2) / 32;
   return {
     id: facetId(joint.id, bone, other),
     bone,
@@ -23,62 +30,41 @@ const facetRegion = (joint: Joint, bone: BoneId, other: BoneId): Region => {
     centre: joint.centre,
     contains: (p) => {
       const d = subtract(p, joint.centre);
-      const ellipse = Math.hypot(dot(d, joint.major) / (long / 2), dot(d, across) / (short / 2));
-      return ellipse <= 1 && Math.abs(dot(d, joint.normal)) <= depth;
+      const [u, v] = [dot(d, joint.major), dot(d, across)];
+      const off = dot(d, joint.normal) - apex + (ku * u * u + kv * v * v) / 2;
+      return Math.hypot(u / (long / 2), v / (short / 2)) <= 1 && Math.abs(off) <= FACET_DEPTH;
     },
   };
 };
 
-/**
- * Where a ray from the middle of the section at `s` leaves the bone, `round` rad from dorsal towards lateral.
- * Throws RangeError when the section is empty.
- */
-const surfacePoint = (foot: Foot, axis: BoneAxis, bone: BoneId, s: number, round: number): Vec3 => {
-  const loops = sliceMesh(meshOf(foot, bone), fromBone(axis, s), axis.axis);
-  const loop = loops.reduce<Vec3[]>((a, b) => (b.length > a.length ? b : a), []);
-  if (loop.length === 0) throw new RangeError(`${bone} has no section at ${s} mm`);
-  const points = loop.map((p) => inBone(axis, p));
-  const [midD, midL] = [
-    points.reduce((sum, p) => sum + p.dorsalMm, 0) / points.length,
-    points.reduce((sum, p) => sum + p.lateralMm, 0) / points.length,
-  ];
-  const [rayD, rayL] = [Math.cos(round), Math.sin(round)];
-  let reach = 0;
-  points.forEach((a, i) => {
-    const b = points[(i + 1) % points.length] ?? a;
-    const [ad, al] = [a.dorsalMm - midD, a.lateralMm - midL];
-    const [bd, bl] = [b.dorsalMm - midD, b.lateralMm - midL];
-    // Signed distances of both ends from the ray's line; the stretch crosses it where they differ in sign.
-    const [ca, cb] = [ad * rayL - al * rayD, bd * rayL - bl * rayD];
-    if (ca === cb || ca < 0 === cb < 0) return;
-    const t = ca / (ca - cb);
-    reach = Math.max(reach, (ad + t * (bd - ad)) * rayD + (al + t * (bl - al)) * rayL);
-  });
-  return fromBone(axis, s, midD + reach * rayD, midL + reach * rayL);
-};
+const isLong = (bone: BoneId): boolean => bone.startsWith('metatarsal') || bone.startsWith('phalanx');
 
-/** An ellipse on the surface about `centre`: along the bone, and as a chord across it, on the centre's side of the bone. */
-const patch = (
-  axis: BoneAxis,
-  id: RegionId,
-  kind: Region['kind'],
-  centre: Vec3,
-  lengthMm: number,
-  widthMm: number,
-): Region => {
-  const s = stationOf(axis, centre);
+/** An ellipse on the surface: its extent along `along`, and as a chord across it, on its own side of the bone. */
+const patchRegion = (foot: Foot, rule: PatchRule, axisOf: (bone: BoneId) => BoneAxis): Region => {
+  const { at, out } = placeOn(foot, rule.bone, rule);
+  const way = carried(foot, rule.bone, rule.along);
+  const along = normalize(subtract(way, scale(out, dot(way, out))));
+  const k = scaleOn(foot, rule.bone);
+  const [long, wide] = [rule.size[0] * k, rule.size[1] * k];
+  const span = (): readonly [number, number] => {
+    const axis = axisOf(rule.bone);
+    const s = stationOf(axis, at);
+    const lean = dot(along, axis.axis);
+    const half =
+      rule.kind === 'foramen' ? 0 : Math.hypot(long * lean, wide * Math.sqrt(1 - Math.min(1, lean * lean))) / 2;
+    return [s - half, s + half];
+  };
   return {
-    id,
-    bone: 'metatarsal5',
-    kind,
-    centre,
-    spanMm: [s - lengthMm / 2, s + lengthMm / 2],
+    id: idOf<RegionId>(rule.id),
+    bone: rule.bone,
+    kind: rule.kind,
+    centre: at,
     contains: (p) => {
-      const d = subtract(p, centre);
-      const along = dot(d, axis.axis);
-      const chord = length(subtract(d, scale(axis.axis, along)));
-      return Math.hypot(along / (lengthMm / 2), chord / (widthMm / 2)) <= 1;
+      const d = subtract(p, at);
+      const a = dot(d, along);
+      return Math.hypot(a / (long / 2), length(subtract(d, scale(along, a))) / (wide / 2)) <= 1;
     },
+    ...(isLong(rule.bone) ? { spanMm: span() } : {}),
   };
 };
 
@@ -95,34 +81,61 @@ const zoneRegion = (axis: BoneAxis, { region, fromMm, toMm }: Zone): Region => (
   },
 });
 
-const pointSpan = (axis: BoneAxis, p: Vec3): readonly [number, number] => {
-  const s = stationOf(axis, p);
-  return [s, s];
+/** A watershed across a long bone: between two stations of a zone. */
+const bandInZone = (foot: Foot, rule: BandRule, zones: readonly Zone[], zone: string, axis: BoneAxis): Region => {
+  const within = zones.find((z) => z.region === zone);
+  if (!within) throw new RangeError(`${rule.id}: no zone ${zone}`);
+  const [from, to] = rule.between.map((share) => within.fromMm + share * (within.toMm - within.fromMm)) as [
+    number,
+    number,
+  ];
+  return {
+    id: idOf<RegionId>(rule.id),
+    bone: rule.bone,
+    kind: 'watershed',
+    centre: sectionMiddle(foot, rule.bone, axis, (from + to) / 2),
+    spanMm: [from, to],
+    contains: (p) => stationOf(axis, p) >= from && stationOf(axis, p) < to,
+  };
 };
 
-const fifthMetatarsal = (foot: Foot, axis: BoneAxis, zones: readonly Zone[]): Region[] => {
-  const k = axis.lengthMm / REFERENCE_LENGTH_MM;
-  const zone1 = zones[0]?.toMm ?? 0;
-  const at = (s: number, deg: number) => surfacePoint(foot, axis, 'metatarsal5', s, radians(deg));
-  const foramen = at(zone1 + FORAMEN.fromMedialBaseMm * k, FORAMEN.roundDeg);
-  return [
-    ...zones.map((z) => zoneRegion(axis, z)),
-    ...FOOTPRINTS.map((f) =>
-      patch(axis, f.id, 'footprint', at(zone1 * f.alongZone1, f.roundDeg), f.lengthMm * k, f.widthMm * k),
-    ),
-    {
-      ...patch(axis, FORAMEN.id, 'foramen', foramen, FORAMEN.acrossMm, FORAMEN.acrossMm),
-      spanMm: pointSpan(axis, foramen),
-    },
-  ];
+/** A watershed across a short bone: between two shares of its extent along a direction of its own. */
+const bandAlong = (foot: Foot, rule: BandRule, way: Vec3): Region => {
+  const axis = normalize(carried(foot, rule.bone, way));
+  const mesh = meshOf(foot, rule.bone);
+  const reach = verticesOf(mesh).map((p) => dot(p, axis));
+  const [low, high] = [Math.min(...reach), Math.max(...reach)];
+  const [from, to] = rule.between.map((share) => low + share * (high - low)) as [number, number];
+  return {
+    id: idOf<RegionId>(rule.id),
+    bone: rule.bone,
+    kind: 'watershed',
+    centre: meshCentroid(mesh),
+    contains: (p) => dot(p, axis) >= from && dot(p, axis) < to,
+  };
 };
 
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
 export const regionsOf = (foot: Foot): Region[] => {
-  const axis = boneAxis(foot, 'metatarsal5');
-  const facets = [...foot.joints.values()].flatMap((j) => [
-    facetRegion(j, j.first, j.second),
-    facetRegion(j, j.second, j.first),
-  ]);
-  return [...facets, ...fifthMetatarsal(foot, axis, zonesOf(foot))];
+  const axes = new Map<BoneId, BoneAxis>();
+  const axisOf = (bone: BoneId): BoneAxis => {
+    const axis = axes.get(bone) ?? boneAxis(foot, bone);
+    axes.set(bone, axis);
+    return axis;
+  };
+  const fifth = axisOf('metatarsal5');
+  const zones = zonesOf(foot);
+  const { patches, watersheds } = foot.reference.regions;
+  const here = <T extends { readonly bone: BoneId }>(rules: readonly T[]): T[] =>
+    rules.filter((r) => foot.bones.has(r.bone));
+  return [
+    ...[...foot.joints.values()].flatMap((j) => [facetRegion(j, j.first, j.second), facetRegion(j, j.second, j.first)]),
+    ...zones.map((z) => zoneRegion(fifth, z)),
+    ...here(patches).map((rule) => patchRegion(foot, rule, axisOf)),
+    ...here(watersheds).map((rule) =>
+      'zone' in rule.across
+        ? bandInZone(foot, rule, zones, rule.across.zone, axisOf(rule.bone))
+        : bandAlong(foot, rule, rule.across.axis),
+    ),
+  ];
 };

@@ -48,5 +48,11 @@ export const previewFoot = (shape: Shape, usual: Foot, parameters: FootParameter
         return mesh ? [[id, moved(id, mesh)] as const] : [];
       }),
     );
-  return { ...usual, parameters, bones: carry(BONE_IDS, usual.bones), leg: carry(LEG_IDS, usual.leg) };
+  return {
+    ...usual,
+    parameters,
+    bones: carry(BONE_IDS, usual.bones),
+    leg: carry(LEG_IDS, usual.leg),
+    reference: { ...usual.reference, motions: now, scale: k },
+  };
 };

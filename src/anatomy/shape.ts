@@ -1,6 +1,6 @@
 /**
  * The shape parameters of the foot as kept in content/anatomy: one key a file, named like it (`scale`, `joints`, `hindfoot`,
- * `midfoot`, `metatarsals`, `toes`, `leg`, `defaults`, `meshing`, `pose`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
+ * `midfoot`, `metatarsals`, `toes`, `leg`, `defaults`, `meshing`, `pose`, `regions`, `lookAlikes`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
  * Frame: right foot, as-scanned pose, +X medial, +Y dorsal, +Z towards the toes, ground y = 0, origin under the heel.
  */
 import * as v from 'valibot';
@@ -8,6 +8,9 @@ import { BONE_IDS, type BoneId, LEG_IDS, type SkeletonId } from '../ids';
 import { boneId, skeletonId } from '../ids/schema';
 import { RECIPES } from './bones';
 import { valuesSchema } from './bones/recipe';
+import { insideSchema } from './inside/schema';
+import { lookAlikeRules } from './look-alike-schema';
+import { regionRules } from './region-schema';
 import { poseSchema } from './stance/schema';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
@@ -90,11 +93,11 @@ export const shapeSchema = v.strictObject({
   metatarsals: bonesOf(named('metatarsal')),
   toes: bonesOf(named('phalanx', 'sesamoid')),
   leg: bonesOf(LEG_IDS),
-  inside: v.optional(v.unknown()),
+  inside: insideSchema,
   angles: v.optional(v.unknown()),
   motions: v.optional(v.unknown()),
-  regions: v.optional(v.unknown()),
-  lookAlikes: v.optional(v.unknown()),
+  regions: regionRules,
+  lookAlikes: lookAlikeRules,
   pose: poseSchema,
   outline: v.strictObject({
     step: length,

@@ -2,8 +2,11 @@
  * What the other layers may rely on about the shape of a foot. Frame: mm, right-handed, right foot, +X medial, +Y dorsal,
  * +Z towards the toes, origin on the ground under the most posterior point of the calcaneus. Left = mirror in X.
  */
-import type { BoneId, JointId, LegId, RegionId, Side } from '../ids';
+import type { BoneId, JointId, LegId, RegionId, Side, SkeletonId } from '../ids';
 import type { Vec3 } from '../units';
+import type { LookAlikeRules } from './look-alike-schema';
+import type { RegionRules } from './region-schema';
+import type { Motion } from './stance/motion';
 
 /** A closed, outward triangle surface. positions: 3 numbers a vertex (mm); indices: 3 a triangle, counter-clockwise outside. */
 export interface Mesh {
@@ -49,6 +52,18 @@ export interface Joint {
   readonly major: Vec3;
   /** Full extents along major and across it. */
   readonly extentsMm: readonly [number, number];
+  /** Radii of curvature along major and across it, positive where the first bone is convex; 0 flat. */
+  readonly radiiMm: readonly [number, number];
+}
+
+/** How the foot came from the reference foot: what is told on that one is found here by it. */
+export interface Reference {
+  /** Motion of every bone from the as-scanned reference foot, before scaling; a bone that stays may be missing. Right foot. */
+  readonly motions: ReadonlyMap<SkeletonId, Motion>;
+  readonly scale: number;
+  /** Rules of the named parts of the surfaces. */
+  readonly regions: RegionRules;
+  readonly lookAlikes: LookAlikeRules;
 }
 
 export interface Foot {
@@ -61,6 +76,7 @@ export interface Foot {
   readonly joints: ReadonlyMap<JointId, Joint>;
   /** Quiet outline of the whole foot and ankle: drawn, not measured. */
   readonly outline: Mesh;
+  readonly reference: Reference;
 }
 
 /** The long axis of a long bone: s = (p - origin) . axis, 0 at the most proximal point of the bone, lengthMm at the most distal. */
@@ -81,7 +97,7 @@ export interface Zone {
   readonly toMm: number;
 }
 
-export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'zone';
+export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'groove' | 'watershed' | 'zone';
 
 /** A named part of a bone's surface, a function of the point and not of the triangulation. */
 export interface Region {

@@ -35,7 +35,7 @@ export type JointRecord = v.InferOutput<typeof joint>;
 export const region = v.strictObject({
   id: regionId,
   bone: boneId,
-  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen']),
+  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen', 'groove', 'watershed']),
   term: text(80),
   plain: text(80),
   /** How its border is found on the surface, in words. */

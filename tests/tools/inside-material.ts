@@ -6,6 +6,7 @@ import { parse } from 'yaml';
 import { decodeGlb, type Foot, type Mesh } from '../../src/anatomy';
 import { type Inside, type InsideOfShape, insideSchema } from '../../src/anatomy/inside';
 import { DEFAULT_FOOT } from '../../src/anatomy/parameters';
+import { UNMOVED } from './tubes';
 
 const FILE = fileURLToPath(new URL('../../content/anatomy/inside.yaml', import.meta.url));
 
@@ -21,6 +22,7 @@ export const fineFoot = (): Foot => ({
   pose: 'standing',
   side: 'right',
   joints: new Map(),
+  reference: UNMOVED,
 });
 
 /** A foot whose fifth metatarsal is this mesh; `h` is its size. */
@@ -31,6 +33,7 @@ export const footOf = (mesh: Mesh, h = DEFAULT_FOOT.heelToSecondHeadMm): Foot =>
   bones: new Map([['metatarsal5', mesh]]),
   leg: new Map(),
   joints: new Map(),
+  reference: UNMOVED,
   outline: { positions: new Float32Array(), indices: new Uint32Array() },
 });
 

@@ -1,6 +1,7 @@
 /** Meshes with known answers: closed tapered elliptic bars, and a one-bone foot made of such a bar. mm, foot frame. */
 import { DEFAULT_FOOT } from '../../src/anatomy/parameters';
-import type { Foot, Joint, Mesh } from '../../src/anatomy/types';
+import type { Foot, Joint, Mesh, Reference } from '../../src/anatomy/types';
+import { readShape } from '../../src/cli/read-shape';
 import { type BoneId, idOf, type JointId } from '../../src/ids';
 import type { Vec3 } from '../../src/units';
 
@@ -70,7 +71,12 @@ const joint = (
   normal,
   major,
   extentsMm: extents,
+  radiiMm: [0, 0],
 });
+
+const { regions, lookAlikes } = readShape();
+/** A foot whose bones lie as they are told on the reference foot. */
+export const UNMOVED: Reference = { motions: new Map(), scale: 1, regions, lookAlikes };
 
 /**
  * A foot with a fifth metatarsal only: an elliptic bar 70 long, 12 x 13 at the base, 9 x 11 at two thirds, 12 x 13 at the head,
@@ -83,7 +89,7 @@ export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
   };
   const mesh = barMesh({ lengthMm: 70, semi, from: [-35, 12, 75], ...bar });
   const joints = [
-    joint('metatarsal4', 'metatarsal5', [-30, 12, 103], [-1, 0, 0], [0, 0, 1], [20, 10]),
+    joint('metatarsal4', 'metatarsal5', [-30, 12, 99], [-1, 0, 0], [0, 0, 1], [12, 10]),
     joint('cuboid', 'metatarsal5', [-30, 12, 86], [-1, 0, 0], [0, 0, 1], [10, 10]),
     joint('metatarsal5', 'phalanxProximal5', [-35, 12, 145], [0, 0, 1], [1, 0, 0], [9, 9]),
   ];
@@ -95,6 +101,7 @@ export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
     leg: new Map(),
     joints: new Map(joints.map((j) => [j.id, j])),
     outline: { positions: new Float32Array(), indices: new Uint32Array() },
+    reference: UNMOVED,
   };
 };
 

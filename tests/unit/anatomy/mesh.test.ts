@@ -11,12 +11,13 @@ import {
 } from '../../../src/anatomy';
 import { fieldOf } from '../../../src/anatomy/field';
 import { mapMesh } from '../../../src/anatomy/mesh';
-import { sampleGrid, surfaceNets } from '../../../src/anatomy/surface-nets';
+import { everywhere, sampleGrid } from '../../../src/anatomy/meshing/grid';
+import { surfaceNets } from '../../../src/anatomy/meshing/surface-nets';
 import { add } from '../../../src/units';
 
 const netOf = (size: [number, number, number], step: number) => {
   const { field, box } = fieldOf({ is: 'ellipsoid', name: 'ball', at: [0, 0, 0], size }, [1, 2, 3]);
-  return surfaceNets(sampleGrid(field, box, step));
+  return surfaceNets(sampleGrid(everywhere(field), box, step));
 };
 
 describe('surface nets and mesh measures', () => {

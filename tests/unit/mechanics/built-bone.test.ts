@@ -1,12 +1,12 @@
 /** The beam on the built fifth metatarsal, for every size and shape of foot that a person can ask for. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
+  assembleFoot,
   buildBone,
   DEFAULT_FOOT,
   type Foot,
   type FootParameters,
   H_BOUNDS_MM,
-  jointsOf,
   prepareAnatomy,
   zonesOf,
 } from '../../../src/anatomy';
@@ -31,15 +31,12 @@ const load: LoadCaseLike = {
   brevisPull: { value: 0.2 },
 };
 const shape = readShape();
-const footOf = (parameters: FootParameters): Foot => ({
-  parameters,
-  pose: 'standing',
-  side: 'right',
-  bones: new Map([['metatarsal5', buildBone(shape, parameters, 'metatarsal5', 'standing')]]),
-  leg: new Map(),
-  joints: jointsOf(shape, parameters, 'standing'),
-  outline: { positions: new Float32Array(), indices: new Uint32Array() },
-});
+const footOf = (parameters: FootParameters): Foot =>
+  assembleFoot(shape, parameters, 'standing', {
+    bones: new Map([['metatarsal5', buildBone(shape, parameters, 'metatarsal5', 'standing')]]),
+    leg: new Map(),
+    outline: { positions: new Float32Array(), indices: new Uint32Array() },
+  });
 
 describe('the built fifth metatarsal', () => {
   beforeAll(prepareAnatomy);

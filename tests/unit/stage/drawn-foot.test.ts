@@ -10,6 +10,7 @@ import { firstHit } from '../../../src/stage/draw/pick';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import { breakLines, resample, ringAt, wayOf } from '../../../src/stage/scene/lines';
 import { add, length, scale, subtract, type Vec3 } from '../../../src/units';
+import { UNMOVED } from '../../tools/tubes';
 
 const model = decodeGlb(
   new Uint8Array(readFileSync(new URL('../../../public/models/foot-right.glb', import.meta.url))),
@@ -22,6 +23,7 @@ const foot: Foot = {
   leg: model.leg,
   joints: new Map(),
   outline: model.outline,
+  reference: UNMOVED,
 };
 const mesh = plateMesh(foot.bones);
 const axis = boneAxis(foot, 'metatarsal5');

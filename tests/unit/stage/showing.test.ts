@@ -14,6 +14,7 @@ import { type ShowingInput, showingOf, sideText } from '../../../src/stage/showi
 import type { BreakAt, Content, Explanation, FeedingTable, StationTable } from '../../../src/stage/types';
 import { STAGE_WORDS, stageSay } from '../../../src/stage/words';
 import type { Vec3 } from '../../../src/units';
+import { UNMOVED } from '../../tools/tubes';
 
 const model = decodeGlb(
   new Uint8Array(readFileSync(new URL('../../../public/models/foot-right.glb', import.meta.url))),
@@ -26,6 +27,7 @@ const foot: Foot = {
   leg: model.leg,
   joints: new Map(),
   outline: model.outline,
+  reference: UNMOVED,
 };
 const { lengthMm } = boneAxis(foot, 'metatarsal5');
 const region = (name: string): RegionId => idOf<RegionId>(name);

@@ -11,7 +11,7 @@ import { mapMesh } from '../../../../src/anatomy/mesh';
 import { movePoint, turning } from '../../../../src/anatomy/stance/motion';
 import type { BoneId } from '../../../../src/ids';
 import { degrees, type Vec3 } from '../../../../src/units';
-import { barMesh } from '../../../tools/tubes';
+import { barMesh, UNMOVED } from '../../../tools/tubes';
 
 const footOf = (bones: readonly (readonly [BoneId, Mesh])[]): Foot => ({
   parameters: DEFAULT_FOOT,
@@ -20,6 +20,7 @@ const footOf = (bones: readonly (readonly [BoneId, Mesh])[]): Foot => ({
   bones: new Map(bones),
   leg: new Map(),
   joints: new Map(),
+  reference: UNMOVED,
   outline: { positions: new Float32Array(), indices: new Uint32Array() },
 });
 const tilted = (mesh: Mesh, axis: Vec3, deg: number): Mesh => {
