@@ -6,6 +6,8 @@
 import * as v from 'valibot';
 import { BONE_IDS, type BoneId, LEG_IDS, type SkeletonId } from '../ids';
 import { boneId, skeletonId } from '../ids/schema';
+import { motionsSchema } from './angles/motions-schema';
+import { anglesSchema } from './angles/schema';
 import { RECIPES } from './bones';
 import { valuesSchema } from './bones/recipe';
 import { insideSchema } from './inside/schema';
@@ -94,8 +96,8 @@ export const shapeSchema = v.strictObject({
   toes: bonesOf(named('phalanx', 'sesamoid')),
   leg: bonesOf(LEG_IDS),
   inside: insideSchema,
-  angles: v.optional(v.unknown()),
-  motions: v.optional(v.unknown()),
+  angles: anglesSchema,
+  motions: motionsSchema,
   regions: regionRules,
   lookAlikes: lookAlikeRules,
   pose: poseSchema,

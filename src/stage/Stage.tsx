@@ -35,7 +35,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure } = useLook(surface, state.theme);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
-  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale } = state;
+  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale, angle, lookAlike } = state;
   const narrow = size !== null && size.width < NARROW_PX;
 
   const showing = useMemo(() => {
@@ -51,13 +51,30 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
       selectedBone,
       quiz,
       dragMm,
+      angle,
+      lookAlike,
       tokens,
       measure,
       labelPx,
       contourPx,
       narrow,
     });
-  }, [foot, content, explanation, question, reader, selectedBone, quiz, dragMm, tokens, measure, narrow, large]);
+  }, [
+    foot,
+    content,
+    explanation,
+    question,
+    reader,
+    selectedBone,
+    quiz,
+    dragMm,
+    angle,
+    lookAlike,
+    tokens,
+    measure,
+    narrow,
+    large,
+  ]);
 
   // The hand's preview ends when the explanation has caught up with it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the new explanation that ends the preview

@@ -25,6 +25,7 @@ import type { LabelBox } from './labels/layout';
 import type { LabelText } from './overlay/labels';
 import { NO_MEMORY, type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
+import { besideStrokes } from './scene/aside';
 import { breakStrokes, type StageScene, showsRing } from './scene/scene';
 
 export interface Showing {
@@ -234,7 +235,8 @@ export class Engine {
           dimOthers,
           mirrored,
           contourPx: showing.contourPx,
-          strokes: [...scene.borders, ...broken],
+          strokes: [...scene.borders, ...besideStrokes(scene.beside), ...broken],
+          beside: scene.beside?.is === 'ossicle' ? scene.beside.mesh : null,
         },
         tokens,
       );

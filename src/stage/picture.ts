@@ -56,6 +56,8 @@ export const drawPicture = (input: PictureInput): Picture => {
     selectedBone: null,
     quiz: null,
     dragMm: null,
+    angle: null,
+    lookAlike: null,
     measure: measureWith(context),
   });
   const showing: Showing =
@@ -75,7 +77,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     const broken =
       scene.breakAt === null || showsRing(scene.breakAt, camera.mmPerPx) ? [] : breakStrokes(scene.breakAt);
     plate.setDrawing(
-      { ...scene, mirrored, contourPx: input.contourPx, strokes: [...scene.borders, ...broken] },
+      { ...scene, mirrored, contourPx: input.contourPx, strokes: [...scene.borders, ...broken], beside: null },
       tokens,
     );
     plate.draw(camera, size, ratio, false);

@@ -20,6 +20,8 @@ export interface ShowingInput {
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
   readonly dragMm: number | null;
+  readonly angle: string | null;
+  readonly lookAlike: string | null;
   readonly tokens: Tokens;
   readonly measure: Measure;
   readonly labelPx: number;

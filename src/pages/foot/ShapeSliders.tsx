@@ -128,7 +128,7 @@ export const ShapeSliders = () => {
       <button type="button" className="button" disabled={!tried} onClick={() => session.commands.dropWhatIf('foot')}>
         {say('foot.asBefore')}
       </button>
-      <p className="fine-print">{say('foot.fewFeet')}</p>
+      <p className="disclaimer">{say('foot.fewFeet')}</p>
     </section>
   );
 };

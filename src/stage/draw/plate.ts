@@ -16,7 +16,7 @@ import {
   Mesh as ThreeMesh,
   WebGLRenderer,
 } from 'three';
-import type { Foot } from '../../anatomy/types';
+import type { Foot, Mesh } from '../../anatomy/types';
 import { BONE_IDS, type BoneId } from '../../ids';
 import { add, scale } from '../../units';
 import { basisOf, type Camera, type Size } from '../camera/camera';
@@ -35,6 +35,8 @@ export interface Drawing {
   /** The other bones stand back. */
   readonly dimOthers: boolean;
   readonly strokes: readonly Stroke[];
+  /** A small bone that not everybody has, in full ink. */
+  readonly beside: Mesh | null;
   readonly mirrored: boolean;
   /** CSS px. */
   readonly contourPx: number;
@@ -56,6 +58,8 @@ export class Plate {
   /** The ends of tibia and fibula: never what the picture is about. */
   private readonly leg: ThreeMesh<BufferGeometry, ShaderMaterial>;
   private readonly legHull: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private readonly beside: ThreeMesh<BufferGeometry, ShaderMaterial>;
+  private readonly besideHull: ThreeMesh<BufferGeometry, ShaderMaterial>;
   private strokes: readonly ReturnType<typeof strokeMesh>[] = [];
   private drawing: Drawing | null = null;
   private tokens: Tokens | null = null;
@@ -82,7 +86,11 @@ export class Plate {
     const leg = geometryOf(surroundings([...foot.leg.values()]));
     this.leg = new ThreeMesh(leg, flatMaterial());
     this.legHull = new ThreeMesh(leg, hullMaterial());
-    [this.outlineHull, this.outlineBody, this.leg, this.legHull, this.bones, this.hull].forEach((mesh, order) => {
+    const none = geometryOf(surroundings([]));
+    this.beside = new ThreeMesh(none, flatMaterial());
+    this.besideHull = new ThreeMesh(none, hullMaterial());
+    const order = [this.outlineHull, this.outlineBody, this.leg, this.legHull, this.bones, this.hull];
+    [...order, this.beside, this.besideHull].forEach((mesh, order) => {
       mesh.renderOrder = order;
       mesh.frustumCulled = false;
       this.group.add(mesh);
@@ -134,6 +142,11 @@ export class Plate {
       this.group.add(mesh);
       return mesh;
     });
+    this.beside.geometry.dispose();
+    this.beside.geometry = geometryOf(surroundings(drawing.beside === null ? [] : [drawing.beside]));
+    this.besideHull.geometry = this.beside.geometry;
+    this.beside.visible = drawing.beside !== null;
+    this.besideHull.visible = drawing.beside !== null;
     this.bones.geometry.clearGroups();
     const runs: { start: number; count: number; material: number }[] = [];
     for (const { bone, start, count } of this.mesh.ranges) {
@@ -158,7 +171,8 @@ export class Plate {
   }
 
   dispose(): void {
-    const all = [this.bones, this.hull, this.outlineHull, this.outlineBody, this.leg, this.legHull, ...this.strokes];
+    const surfaces = [this.bones, this.hull, this.outlineHull, this.outlineBody, this.leg, this.legHull];
+    const all = [...surfaces, this.beside, this.besideHull, ...this.strokes];
     for (const mesh of all) {
       mesh.geometry.dispose();
       for (const material of [mesh.material].flat()) material.dispose();
@@ -174,7 +188,8 @@ export class Plate {
   /** Chooses the shader variants for this drawing. Zone hatch swims while the camera moves, so it waits for rest. */
   private cut(drawing: Drawing, tokens: Tokens, moving: boolean): void {
     this.moving = moving;
-    for (const material of [...this.bones.material, this.leg.material]) material.dispose();
+    for (const material of [...this.bones.material, this.leg.material, this.beside.material]) material.dispose();
+    this.beside.material = boneMaterial({ kind: 'shade' }, tokens, moving);
     this.leg.material = boneMaterial({ kind: 'context' }, tokens, moving);
     const other: LayerKind = drawing.dimOthers ? 'context' : 'shade';
     this.bones.material = [
@@ -191,6 +206,7 @@ export class Plate {
     set(this.hull, 'uChosenColour', rgb(colours.ink));
     const indexOf = (bone: BoneId | null): number => (bone === null ? -1 : BONE_IDS.indexOf(bone));
     set(this.hull, 'uChosen', [indexOf(drawing.chosen), indexOf(drawing.selected)]);
+    set(this.besideHull, 'uColour', rgb(colours.ink));
     set(this.legHull, 'uColour', rgb(colours['context-contour']));
     set(this.outlineHull, 'uColour', rgb(colours['context-contour']));
     set(this.outlineBody, 'uColour', rgb(colours.plate));
@@ -224,6 +240,8 @@ export class Plate {
       ...this.bones.material,
       this.leg.material,
       this.legHull.material,
+      this.beside.material,
+      this.besideHull.material,
       this.hull.material,
       this.outlineHull.material,
       ...this.strokes.map((mesh) => mesh.material),
@@ -247,6 +265,7 @@ export class Plate {
     };
     width(this.hull, 'uWidth', drawing.dimOthers ? 0.7 * drawing.contourPx : drawing.contourPx);
     width(this.hull, 'uChosenWidth', drawing.contourPx);
+    width(this.besideHull, 'uWidth', drawing.contourPx);
     width(this.legHull, 'uWidth', 0.7 * drawing.contourPx);
     width(this.outlineHull, 'uWidth', 1.1);
     for (const mesh of this.strokes) {

@@ -12,6 +12,7 @@ import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
 import { itemOf, type LabelText, labelShapes } from './labels';
 import { loadShapes, screwShapes } from './marks';
+import { measureShapes } from './measure';
 import { box, type Fonts, type Measure, type Shape } from './shapes';
 
 export interface OverlayInput {
@@ -88,6 +89,8 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   if (layer.kind === 'stress' && explanation?.stations != null)
     shapes.push(...loadShapes(explanation.stations, layer.axis, toScreen, eye, k * (narrow ? 0.7 : 0.9)));
   if (scene.screw !== null) shapes.push(...screwShapes(scene.screw, toScreen, camera.mmPerPx));
+
+  if (scene.measured !== null) shapes.push(...measureShapes(scene.measured, toScreen, fonts));
 
   const ring = breakAt !== null && showsRing(breakAt, camera.mmPerPx);
   const breakSeen = breakAt === null ? [] : seenOf(breakAt, mesh, eye).map(toScreen);

@@ -2,7 +2,10 @@
  * From what is known to what is drawn: which bone carries which layer, which lines lie on it, where "here" is. Pure; the only
  * place in the stage that reads an Explanation for the picture.
  */
+
+import type { Angle } from '../../anatomy/angles';
 import { boneAxis, fromBone, meshOf } from '../../anatomy/bone-axis';
+import type { LookAlike } from '../../anatomy/look-alikes';
 import type { BoneAxis, Foot } from '../../anatomy/types';
 import { zonesOf } from '../../anatomy/zones';
 import type { BoneId, QuestionId, RegionId } from '../../ids';
@@ -14,6 +17,7 @@ import { plateMesh } from '../draw/plate-mesh';
 import type { Stroke } from '../draw/strokes';
 import type { TokenName } from '../draw/tokens';
 import type { BreakAt, Explanation } from '../types';
+import { besideOn, measureOn } from './aside';
 import { bloodField, stressField, topStress, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 
@@ -26,6 +30,9 @@ export interface SceneInput {
   /** The break under a dragging hand, ahead of the explanation. */
   readonly dragMm: number | null;
   readonly contourPx: number;
+  /** A measure of films, and something that can be taken for a fracture, by their ids. */
+  readonly angle: string | null;
+  readonly lookAlike: string | null;
 }
 
 export interface BreakScene {
@@ -55,6 +62,8 @@ export interface StageScene {
   readonly borders: readonly Stroke[];
   readonly breakAt: BreakScene | null;
   readonly screw: ScrewScene | null;
+  readonly measured: Angle | null;
+  readonly beside: LookAlike | null;
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly inQuiz: boolean;
@@ -122,6 +131,8 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     borders: [],
     breakAt: null,
     screw: null,
+    measured: null,
+    beside: null,
     explanation: input.explanation,
     question: input.question,
     inQuiz: true,
@@ -165,6 +176,8 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     borders: [],
     breakAt: null,
     screw: null,
+    measured: measureOn(foot, input.angle),
+    beside: besideOn(foot, input.lookAlike),
     explanation: e,
     question,
     inQuiz: false,

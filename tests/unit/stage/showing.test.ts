@@ -75,6 +75,8 @@ const input = (change: Partial<ShowingInput> = {}): ShowingInput => ({
   selectedBone: null,
   quiz: null,
   dragMm: null,
+  angle: null,
+  lookAlike: null,
   tokens: tokensFrom(PAPER),
   measure: (text, { px }) => text.length * px * 0.5,
   labelPx: 15,

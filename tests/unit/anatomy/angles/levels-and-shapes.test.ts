@@ -21,6 +21,7 @@ import {
 } from '../../../../src/anatomy/angles';
 import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
+import { tubeFoot } from '../../../tools/tubes';
 
 const shape = readShape();
 beforeAll(prepareAnatomy);
@@ -65,13 +66,10 @@ describe('a measure of the shape of the foot is seen on the film that is taken f
   const partOf = (form: Partial<FootParameters>, bones: readonly BoneId[], leg = false): Foot => {
     const parameters = { ...DEFAULT_FOOT, ...form };
     return {
+      ...tubeFoot(),
       parameters,
-      pose: 'standing',
-      side: 'right',
       bones: new Map(bones.map((bone) => [bone, buildBone(shape, parameters, bone, 'standing')])),
       leg: leg ? new Map([['tibia', buildBone(shape, parameters, 'tibia', 'standing')]]) : new Map(),
-      joints: new Map(),
-      outline: { positions: new Float32Array(), indices: new Uint32Array() },
     };
   };
   const rising = (values: readonly number[], least: number): void => {

@@ -1,6 +1,6 @@
 /** What the film measures are made of, on bodies with known answers. */
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_FOOT, type Foot, type Mesh } from '../../../../src/anatomy';
+import type { Foot, Mesh } from '../../../../src/anatomy';
 import { slopeIn } from '../../../../src/anatomy/angles/angle';
 import { facingPoints, jointEnd } from '../../../../src/anatomy/angles/facing';
 import { lookOf } from '../../../../src/anatomy/angles/looks';
@@ -11,18 +11,9 @@ import { mapMesh } from '../../../../src/anatomy/mesh';
 import { movePoint, turning } from '../../../../src/anatomy/stance/motion';
 import type { BoneId } from '../../../../src/ids';
 import { degrees, type Vec3 } from '../../../../src/units';
-import { barMesh, UNMOVED } from '../../../tools/tubes';
+import { barMesh, tubeFoot } from '../../../tools/tubes';
 
-const footOf = (bones: readonly (readonly [BoneId, Mesh])[]): Foot => ({
-  parameters: DEFAULT_FOOT,
-  pose: 'standing',
-  side: 'right',
-  bones: new Map(bones),
-  leg: new Map(),
-  joints: new Map(),
-  reference: UNMOVED,
-  outline: { positions: new Float32Array(), indices: new Uint32Array() },
-});
+const footOf = (bones: readonly (readonly [BoneId, Mesh])[]): Foot => ({ ...tubeFoot(), bones: new Map(bones) });
 const tilted = (mesh: Mesh, axis: Vec3, deg: number): Mesh => {
   const motion = turning([0, 0, 0], axis, deg);
   return mapMesh(mesh, (p) => movePoint(motion, p));
