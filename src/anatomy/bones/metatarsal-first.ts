@@ -1,29 +1,36 @@
 /** The first metatarsal: stout, a tall kidney behind, and under its big head the crista between the grooves of two sesamoids. */
 import { add, scale } from '../../units';
-import { metatarsalTerms, pits, rayOf } from './metatarsal';
+import { metatarsalTerms, rayOf } from './metatarsal';
+import { headPits, inHead } from './metatarsal-head';
 import { mm, recipe } from './recipe';
 
 export const metatarsalFirst = recipe(
   {
     ...metatarsalTerms,
-    cristaHeight: mm('height of the crista between the sesamoid grooves'),
-    grooveWidth: mm('radius of a sesamoid groove'),
+    cristaHeight: mm('how far the crista between the sesamoid grooves stands below the head'),
+    grooveWidth: mm('width of a sesamoid groove'),
     soleRidge: mm('thickness of the ridge along the sole of the shaft'),
-    kidneyNotch: mm('radius of the notch on the outer side of the base'),
+    kidneyNotch: mm('depth of the notch on the outer side of the base'),
   },
   (v, site) => {
-    const ray = rayOf(v, site, 'cuneiformMedial-metatarsal1', 'metatarsal1-phalanxProximal1');
-    const inHead = (inwards: number, upwards: number, forwards: number) =>
-      add(ray.head, add(scale(ray.side, inwards), add(scale(ray.top, upwards), scale(ray.along, forwards))));
-    const sole = -v.headHeight / 2;
+    const ray = rayOf(v, site, {
+      base: 'cuneiformMedial-metatarsal1',
+      toe: 'metatarsal1-phalanxProximal1',
+      apart: 0.8,
+    });
+    const radius = v.grooveWidth / 2;
+    const underHead = (inwards: number, ahead: number, drop: number) =>
+      add(inHead(v, ray, inwards, -1, ahead), scale(ray.top, -drop));
     const groove = (name: string, to: 1 | -1) => ({
       is: 'rod' as const,
       name,
-      from: inHead(to * v.headWidth * 0.26, sole - v.grooveWidth * 0.55, -v.headLength * 0.55),
-      to: inHead(to * v.headWidth * 0.26, sole - v.grooveWidth * 0.35, v.headLength * 0.3),
-      radius: [v.grooveWidth, v.grooveWidth] as const,
+      from: underHead(to * 0.48, -1.1, radius * 0.9),
+      to: underHead(to * 0.48, 0.5, radius * 0.9),
+      radius: [radius, radius] as const,
       join: 'fine' as const,
     });
+    const thin = v.cristaHeight * 0.55;
+    const notch = v.baseHeight * 0.3;
     return {
       masses: [
         ...ray.masses,
@@ -37,22 +44,22 @@ export const metatarsalFirst = recipe(
         {
           is: 'rod',
           name: 'crista',
-          from: inHead(0, sole + 2 - v.cristaHeight * 0.4, -v.headLength * 0.42),
-          to: inHead(0, sole + 2 - v.cristaHeight * 0.4, v.headLength * 0.12),
-          radius: [v.cristaHeight, v.cristaHeight],
+          from: underHead(0, -0.9, v.cristaHeight - thin),
+          to: underHead(0, 0.2, v.cristaHeight - thin),
+          radius: [thin, thin],
           join: 'fine',
         },
       ],
       hollows: [
-        ...pits(v, ray),
+        ...headPits(v, ray),
         groove('medialGroove', 1),
         groove('lateralGroove', -1),
         {
           is: 'rod',
           name: 'kidneyNotch',
-          from: ray.at(-0.1, -v.baseWidth / 2 - v.kidneyNotch * 0.55, -v.baseHeight * 0.08),
-          to: ray.at(0.16, -v.baseWidth / 2 - v.kidneyNotch * 0.6, -v.baseHeight * 0.06),
-          radius: [v.kidneyNotch, v.kidneyNotch],
+          from: ray.atBase(-0.1, -v.baseWidth / 2 - notch + v.kidneyNotch, -v.baseHeight * 0.06),
+          to: ray.atBase(0.2, -v.baseWidth / 2 - notch + v.kidneyNotch * 0.7, -v.baseHeight * 0.06),
+          radius: [notch, notch],
           join: 'fine',
         },
       ],

@@ -1,30 +1,27 @@
 /**
- * A metatarsal: a square base, a shaft bowed upwards and narrowest towards its head, a head pressed in from the sides with two
- * condyles at the sole. Anchored on the facet behind its base and the facet of its toe.
+ * A metatarsal: a square base rolled about the shaft, a shaft with flat sides, bowed upwards and narrowest towards its head, a head
+ * pressed in from the sides. Anchored on the facet behind its base and the facet of its toe.
  */
-import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
+import { add, cross, length, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 import type { Mass, Parts } from './mass';
+import { headMasses, headPits, underHead } from './metatarsal-head';
 import { below, deg, mm, type Recipe, recipe, type Site, share, type Values } from './recipe';
 
 export const metatarsalTerms = {
-  baseWidth: mm('width of the base'),
-  baseHeight: mm('height of the base'),
+  baseWidth: mm('width of the base, along its roll'),
+  baseHeight: mm('height of the base, across its roll'),
   baseRoll: deg('roll of the base about the shaft, outer side down'),
   baseLength: mm('length of the square part of the base'),
-  baseBack: mm('how far the base reaches back beyond the centre of its facet'),
-  metaphysisWidth: mm('width where the base has passed into the shaft'),
-  metaphysisHeight: mm('height there'),
   midWidth: mm('width at the middle of the shaft'),
   midHeight: mm('height at the middle of the shaft'),
   waistWidth: mm('width at the waist'),
   waistHeight: mm('height at the waist'),
   waistAt: share('place of the waist from base to head'),
   dorsalBow: mm('bow of the shaft upwards at its middle'),
-  lateralBow: mm('bow of the shaft outwards at its middle'),
   headWidth: mm('width of the head'),
   headHeight: mm('height of the head'),
-  headLength: mm('length of the head'),
   condyleDrop: mm('how far the condyles stand below the head'),
+  pitDepth: mm('depth of the hollows at the sides of the head where the collateral ligaments start'),
 } as const;
 export type MetatarsalValues = Values<typeof metatarsalTerms>;
 
@@ -36,123 +33,124 @@ export interface Ray {
   readonly lengthMm: number;
   /** A point at a share of the way from base to head centre, moved inwards and upwards. */
   readonly at: (share: number, inwards?: number, upwards?: number) => Vec3;
+  /** The same, inwards and upwards turned with the roll of the base. */
+  readonly atBase: (share: number, inwards: number, upwards: number) => Vec3;
   readonly head: Vec3;
+  readonly headLength: number;
   readonly masses: readonly Mass[];
 }
 
-/** `aside`: where the middle of the base lies from its facet, where it is not behind it. */
-export const rayOf = (v: MetatarsalValues, site: Site, base: string, toe: string, aside: Vec3 = [0, 0, 0]): Ray => {
-  const b = site.facet(base);
-  const t = site.facet(toe);
-  const first = add(add(b.at, scale(b.out, v.baseBack)), aside);
-  const head = below(t, v.headLength * 0.5);
-  const along = normalize(subtract(head, first));
+export interface RayPlan {
+  /** The facet behind the base, and that of the toe. */
+  readonly base: string;
+  readonly toe: string;
+  /** Bow of the shaft outwards at its middle, mm. */
+  readonly lateralBow?: number;
+  /** How far the middle of the base lies from its facet along the roll, outwards, where the facet is not behind it; mm. */
+  readonly baseOut?: number;
+  /** Where the condyles stand, as a share of the half width of the head. */
+  readonly apart?: number;
+}
+
+export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
+  const { lateralBow = 0, baseOut = 0 } = plan;
+  const behind = site.facet(plan.base);
+  const headLength = v.headHeight * 0.92;
+  const head = below(site.facet(plan.toe), headLength / 2);
+  const roll = radians(v.baseRoll);
+  const frame = (from: Vec3) => {
+    const along = normalize(subtract(head, from));
+    const side = normalize(cross([0, 1, 0], along));
+    const top = cross(along, side);
+    return {
+      along,
+      side,
+      top,
+      rolledSide: add(scale(side, Math.cos(roll)), scale(top, Math.sin(roll))),
+      rolledTop: subtract(scale(top, Math.cos(roll)), scale(side, Math.sin(roll))),
+    };
+  };
+  const back = add(behind.at, scale(behind.out, v.baseLength * 0.1));
+  const first = subtract(back, scale(frame(back).rolledSide, baseOut));
+  const { along, side, top, rolledSide, rolledTop } = frame(first);
   const lengthMm = length(subtract(head, first));
-  const side = normalize(cross([0, 1, 0], along));
-  const top = cross(along, side);
   const at = (s: number, inwards = 0, upwards = 0): Vec3 =>
     add(
       add(first, scale(along, lengthMm * s)),
-      add(scale(side, inwards - v.lateralBow * 4 * s * (1 - s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s))),
+      add(scale(side, inwards - lateralBow * 4 * s * (1 - s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s))),
     );
+  const atBase = (s: number, inwards: number, upwards: number): Vec3 =>
+    add(at(s), add(scale(rolledSide, inwards), scale(rolledTop, upwards)));
   const square = v.baseLength / lengthMm;
-  const condyle = (name: string, to: 1 | -1): Mass => ({
-    is: 'ellipsoid',
-    name,
-    at: add(
-      head,
-      add(
-        scale(side, to * v.headWidth * 0.24),
-        add(scale(top, -v.headHeight * 0.3 - v.condyleDrop * 0.3), scale(along, -v.headLength * 0.22)),
-      ),
-    ),
-    size: [v.headWidth * 0.42, v.headHeight * 0.3 + v.condyleDrop, v.headLength * 0.75],
-    along,
-    join: 'fine',
-  });
+  const shaft: Mass = {
+    is: 'shaft',
+    name: 'shaft',
+    sections: [
+      { name: 'base', at: at(0), width: v.baseWidth, height: v.baseHeight, roll: v.baseRoll, corner: 3 },
+      {
+        name: 'baseEnd',
+        at: at(square),
+        width: v.baseWidth * 0.92,
+        height: v.baseHeight * 0.92,
+        roll: v.baseRoll,
+        corner: 2.8,
+      },
+      {
+        name: 'metaphysis',
+        at: at(square + 0.16),
+        width: v.midWidth + 0.35 * (v.baseWidth - v.midWidth),
+        height: v.midHeight + 0.35 * (v.baseHeight - v.midHeight),
+        roll: v.baseRoll * 0.7,
+        corner: 2.6,
+      },
+      {
+        name: 'middle',
+        at: at(0.52),
+        width: v.midWidth,
+        height: v.midHeight,
+        roll: v.baseRoll * 0.2,
+        corner: 2.8,
+      },
+      { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight, corner: 2.8 },
+      { name: 'neck', at: at(0.88), width: v.waistWidth * 1.04, height: v.waistHeight * 1.04 },
+      { name: 'headStart', at: at(1), width: v.headWidth * 0.7, height: v.headHeight * 0.7 },
+    ],
+  };
   return {
     along,
     side,
     top,
     lengthMm,
     at,
+    atBase,
     head,
-    masses: [
-      {
-        is: 'shaft',
-        name: 'shaft',
-        sections: [
-          { name: 'base', at: at(0), width: v.baseWidth, height: v.baseHeight, roll: v.baseRoll, corner: 3 },
-          {
-            name: 'baseEnd',
-            at: at(square),
-            width: v.baseWidth * 0.92,
-            height: v.baseHeight * 0.9,
-            roll: v.baseRoll,
-            corner: 2.8,
-          },
-          {
-            name: 'metaphysis',
-            at: at(square + 0.16),
-            width: v.metaphysisWidth,
-            height: v.metaphysisHeight,
-            roll: v.baseRoll * 0.8,
-          },
-          { name: 'middle', at: at(0.52), width: v.midWidth, height: v.midHeight, roll: v.baseRoll * 0.3 },
-          { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight },
-          { name: 'neck', at: at(0.88), width: v.waistWidth * 1.04, height: v.waistHeight * 1.04 },
-          { name: 'headStart', at: at(1), width: v.headWidth * 0.72, height: v.headHeight * 0.72 },
-        ],
-      },
-      {
-        is: 'ellipsoid',
-        name: 'head',
-        at: head,
-        size: [v.headWidth, v.headHeight, v.headLength],
-        along,
-        join: 'fine',
-      },
-      condyle('medialCondyle', 1),
-      condyle('lateralCondyle', -1),
-    ],
+    headLength,
+    masses: [shaft, ...headMasses(v, { along, side, top, head, headLength }, plan.apart)],
   };
 };
-
-/** Hollows at the sides of the head where the collateral ligaments start. */
-export const pits = (v: MetatarsalValues, ray: Ray): Mass[] =>
-  ([1, -1] as const).map((to) => ({
-    is: 'ellipsoid',
-    name: to === 1 ? 'medialPit' : 'lateralPit',
-    at: add(
-      ray.head,
-      add(
-        scale(ray.side, to * v.headWidth * 0.56),
-        add(scale(ray.along, -v.headLength * 0.3), scale(ray.top, v.headHeight * 0.1)),
-      ),
-    ),
-    size: [v.headWidth * 0.26, v.headHeight * 0.4, v.headLength * 0.4],
-    along: ray.along,
-    join: 'fine',
-  }));
 
 /** The second to the fourth. `base`: the facet behind the base. */
 export const metatarsal = (base: string, toe: string): Recipe =>
   recipe(
     {
       ...metatarsalTerms,
+      lateralBow: mm('bow of the shaft outwards at its middle'),
       baseWedge: mm('how much narrower the base is at the sole'),
     },
     (v, site): Parts => {
-      const ray = rayOf(v, site, base, toe);
+      const ray = rayOf(v, site, { base, toe, lateralBow: v.lateralBow });
       const low = -v.baseHeight / 2;
-      const flank = (to: 1 | -1) => ({
-        name: to === 1 ? 'innerFlank' : 'outerFlank',
-        is: 'rod' as const,
-        from: ray.at(-0.12, to * (v.baseWidth / 2 + 6 - v.baseWedge / 2), low - 1),
-        to: ray.at(0.2, to * (v.baseWidth / 2 + 7 - v.baseWedge / 2), low + 1),
-        radius: [6, 6] as const,
-        join: 'fine' as const,
-      });
-      return { masses: ray.masses, hollows: [...pits(v, ray), flank(1), flank(-1)] };
+      const flank = (to: 1 | -1) => {
+        const out = to * (v.baseWidth / 2 + 6 - v.baseWedge / 2);
+        return {
+          name: to === 1 ? 'innerFlank' : 'outerFlank',
+          is: 'rod' as const,
+          from: ray.atBase(-0.12, out, low - 1),
+          to: ray.atBase(0.2, out + to, low + 1),
+          radius: [6, 6] as const,
+          join: 'fine' as const,
+        };
+      };
+      return { masses: ray.masses, hollows: [...headPits(v, ray), underHead(v, ray), flank(1), flank(-1)] };
     },
   );

@@ -5,7 +5,6 @@ import { type Angle, radiographicAngles } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
 import { usePages, useSession } from '../context';
-import { ScrollBox } from '../parts/ScrollBox';
 
 /** From where a measure is drawn as on its film. */
 const VIEWS: Readonly<Record<Angle['view'], ViewId>> = { lateral: 'inner', dorsoplantar: 'top', rear: 'back' };
@@ -44,8 +43,9 @@ const NormText = ({ norm, unit }: { readonly norm: Norm; readonly unit: Angle['u
   );
 };
 
-const Row = ({ angle, measure }: { readonly angle: Angle; readonly measure: Measure }) => {
+const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Measure }) => {
   const { say, session } = usePages();
+  const reader = useSession((state) => state.reader);
   const text = useValueText();
   const shown = useSession((state) => state.angle) === angle.id;
   const draw = () => {
@@ -53,34 +53,29 @@ const Row = ({ angle, measure }: { readonly angle: Angle; readonly measure: Meas
     if (!shown) session.commands.lookFrom(VIEWS[angle.view]);
   };
   return (
-    <tr>
-      <th scope="row">
-        <button type="button" className="choice" aria-pressed={shown} onClick={draw}>
-          {measure.name}
-        </button>
-        <span className="trade-name">{measure.trade[0]}</span>
-      </th>
-      <td className="number">{text(angle.value, angle.unit)}</td>
-      <td>
-        <ul className="plain-list">
-          {measure.norms.length === 0 && <li>{say('foot.noNorm')}</li>}
-          {measure.norms.map((norm) => (
-            <NormText key={`${norm.of} ${norm.source}`} norm={norm} unit={angle.unit} />
-          ))}
-        </ul>
-        {shown && (
-          <>
-            <p>{measure.definition}</p>
-            <p>
-              <b>{say('foot.repeatable')}</b>{' '}
-              {measure.repeatable.length === 0
-                ? say('foot.repeatableUnknown')
-                : measure.repeatable.map((r) => `${r.text} (${r.source}; ${r.how})`).join(' ')}
-            </p>
-          </>
-        )}
-      </td>
-    </tr>
+    <li>
+      <button type="button" className="choice measure" aria-pressed={shown} onClick={draw}>
+        <span>{reader === 'patient' ? measure.name : (measure.trade[0] ?? measure.name)}</span>{' '}
+        <span className="number">{text(angle.value, angle.unit)}</span>
+      </button>
+      {shown && (
+        <>
+          <p>{measure.definition}</p>
+          <ul className="plain-list">
+            {measure.norms.length === 0 && <li>{say('foot.noNorm')}</li>}
+            {measure.norms.map((norm) => (
+              <NormText key={`${norm.of} ${norm.source}`} norm={norm} unit={angle.unit} />
+            ))}
+          </ul>
+          <p>
+            <b>{say('foot.repeatable')}</b>{' '}
+            {measure.repeatable.length === 0
+              ? say('foot.repeatableUnknown')
+              : measure.repeatable.map((r) => `${r.text} (${r.source}; ${r.how})`).join(' ')}
+          </p>
+        </>
+      )}
+    </li>
   );
 };
 
@@ -95,23 +90,12 @@ export const Measures = () => {
         {say('foot.measures')}
       </h2>
       <p>{say('foot.measuresHint')}</p>
-      <ScrollBox label={say('foot.measures')}>
-        <table className="wide-table measures">
-          <thead>
-            <tr>
-              <th scope="col">{say('foot.column.measure')}</th>
-              <th scope="col">{say('foot.column.here')}</th>
-              <th scope="col">{say('foot.column.usual')}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {angles.map((angle) => {
-              const measure = measures.find(({ id }) => id === angle.id);
-              return measure === undefined ? null : <Row key={angle.id} angle={angle} measure={measure} />;
-            })}
-          </tbody>
-        </table>
-      </ScrollBox>
+      <ul className="plain-list measures">
+        {angles.map((angle) => {
+          const measure = measures.find(({ id }) => id === angle.id);
+          return measure === undefined ? null : <Entry key={angle.id} angle={angle} measure={measure} />;
+        })}
+      </ul>
     </section>
   );
 };
