@@ -159,7 +159,7 @@ export const calcaneus = recipe(
         {
           is: 'rod',
           name: 'sinusTarsi',
-          from: add(p.at, [-24, v.sulcusDepth * 0.15, p.extents[1] * 0.5 + v.sulcusDepth * 0.92]),
+          from: add(p.at, [-24, v.sulcusDepth * 0.1, p.extents[1] * 0.5 + v.sulcusDepth * 0.66]),
           to: add(p.at, [6, v.sulcusDepth * 0.1, p.extents[1] * 0.5 + v.sulcusDepth * 0.3]),
           radius: [v.sulcusDepth, v.sulcusDepth * 0.5],
           join: 'fine',

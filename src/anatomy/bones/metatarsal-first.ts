@@ -24,8 +24,8 @@ export const metatarsalFirst = recipe(
     const groove = (name: string, to: 1 | -1) => ({
       is: 'rod' as const,
       name,
-      from: underHead(to * 0.48, -1.1, radius * 0.9),
-      to: underHead(to * 0.48, 0.5, radius * 0.9),
+      from: underHead(to * 0.48, -1.1, radius * 1.05),
+      to: underHead(to * 0.48, 0.5, radius * 1.05),
       radius: [radius, radius] as const,
       join: 'fine' as const,
     });
@@ -44,7 +44,7 @@ export const metatarsalFirst = recipe(
         {
           is: 'rod',
           name: 'crista',
-          from: underHead(0, -0.9, v.cristaHeight - thin),
+          from: underHead(0, -0.5, v.cristaHeight - thin),
           to: underHead(0, 0.2, v.cristaHeight - thin),
           radius: [thin, thin],
           join: 'fine',

@@ -56,7 +56,7 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
   const { lateralBow = 0, baseOut = 0 } = plan;
   const behind = site.facet(plan.base);
   const headLength = v.headHeight * 0.92;
-  const head = below(site.facet(plan.toe), headLength / 2);
+  const head = below(site.facet(plan.toe), headLength * 0.45);
   const roll = radians(v.baseRoll);
   const frame = (from: Vec3) => {
     const along = normalize(subtract(head, from));
@@ -98,8 +98,8 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
       {
         name: 'metaphysis',
         at: at(square + 0.16),
-        width: v.midWidth + 0.35 * (v.baseWidth - v.midWidth),
-        height: v.midHeight + 0.35 * (v.baseHeight - v.midHeight),
+        width: v.midWidth + 0.28 * (v.baseWidth - v.midWidth),
+        height: v.midHeight + 0.28 * (v.baseHeight - v.midHeight),
         roll: v.baseRoll * 0.7,
         corner: 2.6,
       },

@@ -2,6 +2,7 @@
  * A proximal or middle phalanx: an oval, hollow base, a waist, and a pulley of two condyles. Anchored on its two joints.
  */
 import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
+import type { Mass } from './mass';
 import { mm, type Recipe, recipe, share } from './recipe';
 
 export const phalanx = (behind: string, ahead: string): Recipe =>
@@ -17,6 +18,7 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       pulleyWidth: mm('width of the pulley'),
       pulleyHeight: mm('height of the pulley'),
       pulleyGroove: mm('depth of the groove between its condyles'),
+      soleFlat: mm('how much is taken flat from the sole of the shaft'),
     },
     (v, site) => {
       const b = site.facet(behind);
@@ -29,7 +31,17 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       const at = (s: number, upwards = 0): Vec3 =>
         add(add(b.at, scale(along, long * s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)));
       const radius = v.pulleyHeight / 2;
-      const deep = v.pulleyWidth * 0.6;
+      const disc = (name: string, aside: number, r: number, width: number): Mass => ({
+        is: 'roller',
+        name,
+        at: add(axle, scale(side, aside * v.pulleyWidth)),
+        along: side,
+        radius: r,
+        width,
+        round: Math.min(r, width / 2) * 0.6,
+        join: 'fine',
+      });
+      const thick = v.waistHeight;
       return {
         masses: [
           {
@@ -49,23 +61,17 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
               { name: 'pulley', at: at(1), width: v.pulleyWidth * 0.86, height: v.pulleyHeight * 0.8 },
             ],
           },
-          {
-            is: 'roller',
-            name: 'pulley',
-            at: axle,
-            along: side,
-            radius,
-            width: v.pulleyWidth,
-            round: Math.min(radius, v.pulleyWidth / 2) * 0.55,
-            join: 'fine',
-          },
+          disc('axle', 0, radius - v.pulleyGroove, v.pulleyWidth * 0.9),
+          disc('medialCondyle', 0.32, radius, v.pulleyWidth * 0.36),
+          disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
         ],
         hollows: [
           {
-            is: 'ellipsoid',
-            name: 'groove',
-            at: add(axle, add(scale(along, radius + deep - v.pulleyGroove), scale(top, -radius * 0.3))),
-            size: [v.pulleyWidth * 0.5, v.pulleyHeight * 2.4, deep * 2],
+            is: 'block',
+            name: 'sole',
+            at: at(v.waistAt, v.soleFlat - (v.waistHeight + thick) / 2),
+            size: [v.baseWidth * 1.2, thick, long * 0.5],
+            round: thick / 3,
             along,
             join: 'fine',
           },
