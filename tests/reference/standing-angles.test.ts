@@ -1,15 +1,23 @@
 /**
- * The standing default foot, as shipped, against the norm that stands first beside each measure in content/anatomy/angles.yaml (how
+ * The standing default foot, its fine surfaces as shipped, against the norm that stands first beside each measure in content/anatomy/angles.yaml (how
  * each is drawn is said there and at its function in src/anatomy/angles).
  */
 import * as v from 'valibot';
 import { radiographicAngles } from '../../src/anatomy/angles';
 import { anglesSchema, verdictOn } from '../../src/anatomy/angles/schema';
+import { readFoot } from '../../src/cli/read-foot';
 import { readShape } from '../../src/cli/read-shape';
 import { against } from '../tools/against';
-import { modelFoot } from '../tools/model-foot';
 
-const values = new Map(radiographicAngles(modelFoot()).map(({ id, value }) => [id, value]));
+const foot = readFoot();
+if (foot === null) throw new Error('no model: npm run model');
+const values = new Map(radiographicAngles(foot).map(({ id, value }) => [id, value]));
+
+/**
+ * Told on the screen and not held here: the 15 deg of metatarsus adductus is a limit at which a study took feet, not a measure of
+ * people. The model has more; whether the four feet that its joints come from have, was not measured.
+ */
+const NOT_A_NORM = new Set(['metatarsusAdductus']);
 
 /** Where no spread is printed. A single reading of an angle: ten readers, ten films, Foot Ankle Int 2002, abstract. */
 const SINGLE_READING = {
@@ -24,7 +32,7 @@ const TALUS_FROM_ABOVE = {
 
 for (const { id, unit, norms } of v.parse(anglesSchema, readShape().angles)) {
   const [norm] = norms;
-  if (!norm) continue;
+  if (!norm || NOT_A_NORM.has(id)) continue;
   const { mean, sd, source, of: where, how } = norm;
   const got = values.get(id) ?? Number.NaN;
   const outside = { source, where, how };

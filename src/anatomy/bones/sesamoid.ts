@@ -9,7 +9,7 @@ export const sesamoid = (above: string): Recipe =>
       width: mm('from side to side'),
       height: mm('from the facet to the sole'),
       turn: deg('turn of its length, its front inwards'),
-      backShare: mm('how far its thickest part lies behind the middle'),
+      bellyBack: mm('how far its thickest part lies behind the middle'),
     },
     (v, site) => {
       const f = site.facet(above);
@@ -24,7 +24,7 @@ export const sesamoid = (above: string): Recipe =>
           {
             is: 'ellipsoid',
             name: 'belly',
-            at: add(scale(ahead, -v.backShare), scale(up, -v.height * 0.14)),
+            at: add(scale(ahead, -v.bellyBack), scale(up, -v.height * 0.14)),
             size: [v.width * 0.86, v.height * 0.8, v.length * 0.7],
             along: ahead,
             up,

@@ -52,15 +52,16 @@ const compact = (mesh: Mesh): Mesh => {
 
 /**
  * Closed surface with about so many triangles. The simplifier now and then leaves an edge that four triangles share; then a
- * few triangles less are asked for. Await `prepareAnatomy` before.
+ * few triangles less are asked for, at last without regard to their form. Await `prepareAnatomy` before.
  */
 export const simplify = (whole: Mesh, triangles: number): Mesh => {
   if (simplifier === null) throw new Error('Call prepareAnatomy once before building a bone');
-  for (let less = 0; less < 24; less += 2) {
-    const count = 3 * (triangles - less);
-    const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, count, 1, ['RegularizeLight']);
-    const mesh = compact({ positions: whole.positions, indices });
-    if (openEdges(mesh) === 0) return mesh;
-  }
+  for (const flags of [['RegularizeLight'], []] as const)
+    for (let less = 0; less < 24; less += 2) {
+      const count = 3 * (triangles - less);
+      const [indices] = simplifier.simplify(whole.indices, whole.positions, 3, count, 1, [...flags]);
+      const mesh = compact({ positions: whole.positions, indices });
+      if (openEdges(mesh) === 0) return mesh;
+    }
   throw new Error('simplify: no closed surface with so few triangles');
 };

@@ -112,8 +112,8 @@ describe('standing', () => {
   test.each([{}, { arch: 1 }, { arch: -1 }])('%o: heel and sesamoids on the ground, toes near it', (form) => {
     const { bones } = footIn('standing', form);
     const low = (id: (typeof BONE_IDS)[number]): number => meshBounds(bones.get(id) as Mesh).min[1];
-    // The heel stands on a sphere fitted to its process, and the sesamoids follow the head they lie under: within half a millimetre.
-    expect(Math.abs(low('calcaneus'))).toBeLessThan(0.5);
+    // The heel is turned about a sphere fitted to its sole and tilted about its length: its lowest point stays within 0.8 mm.
+    expect(Math.abs(low('calcaneus'))).toBeLessThan(0.8);
     expect(Math.abs(Math.min(low('sesamoidMedial'), low('sesamoidLateral')))).toBeLessThan(0.8);
     for (const k of [2, 3, 4, 5] as const) {
       expect(low(`metatarsal${k}`)).toBeGreaterThan(-0.5);

@@ -40,6 +40,8 @@ describe('the drawn surface and the fine one give the same', () => {
     // The way a round head of a dozen facets looks.
     talusSecondMetatarsal: 2.5,
     talonavicularCoverage: 2.5,
+    // Rests on four corners of tarsal bones of a few facets each.
+    metatarsusAdductus: 2.5,
     // Three centimetres of heel and two of tibia.
     hindfootAlignment: 2.5,
   };

@@ -157,7 +157,8 @@ describe('mortise', () => {
     for (const leg of [tibia, fibula]) {
       const all = gaps(leg, talus);
       expect(all[Math.floor(all.length * 0.05)]).toBeGreaterThan(1.2);
-      expect(all[Math.floor(all.length / 2)]).toBeLessThan(3);
+      // Bone to bone: two coats of cartilage lie between.
+      expect(all[Math.floor(all.length / 2)]).toBeLessThan(3.2);
     }
     expect(gaps(tibia, fibula)[0]).toBeGreaterThan(2);
   });
