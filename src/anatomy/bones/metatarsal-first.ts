@@ -16,7 +16,7 @@ export const metatarsalFirst = recipe(
     const ray = rayOf(v, site, {
       base: 'cuneiformMedial-metatarsal1',
       toe: 'metatarsal1-phalanxProximal1',
-      apart: 0.8,
+      apart: 0.72,
     });
     const radius = v.grooveWidth / 2;
     const underHead = (inwards: number, ahead: number, drop: number) =>

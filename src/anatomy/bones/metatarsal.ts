@@ -134,11 +134,10 @@ export const metatarsal = (base: string, toe: string): Recipe =>
   recipe(
     {
       ...metatarsalTerms,
-      lateralBow: mm('bow of the shaft outwards at its middle'),
       baseWedge: mm('how much narrower the base is at the sole'),
     },
     (v, site): Parts => {
-      const ray = rayOf(v, site, { base, toe, lateralBow: v.lateralBow });
+      const ray = rayOf(v, site, { base, toe });
       const low = -v.baseHeight / 2;
       const flank = (to: 1 | -1) => {
         const out = to * (v.baseWidth / 2 + 6 - v.baseWedge / 2);
