@@ -3,12 +3,12 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from '@playwright/test';
 import { build } from 'vite';
-import { prepareAnatomy } from '../../src/anatomy';
 import { factsOf, readCase } from '../../src/cases';
 import { readContent } from '../../src/cli/read-content';
 import { serve } from '../../src/cli/serve.js';
 import { explain, NO_WHAT_IF } from '../../src/explain';
 import { findBrowser, HEADLESS_FLAGS, THREE_WAYS } from '../tools/find-browser.js';
+import { timesOfFeet } from './feet';
 import { sizesOf } from './sizes';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -102,7 +102,7 @@ const sizes = (): void => {
   console.log(`script before the stage: ${scriptBeforeStageKB} kB of 350; everything: ${allKB} kB of 6000`);
 };
 
-await prepareAnatomy();
+console.log(await timesOfFeet());
 timeOfExplain();
 await firstPicture();
 sizes();

@@ -1,12 +1,13 @@
 /** The fifth metatarsal: a flat, rolled base whose tuberosity (styloid) overhangs the cuboid outwards and backwards. */
 import { add, scale } from '../../units';
-import { metatarsalTerms, rayOf } from './metatarsal';
+import { condyleDrop, lesserCondyles, metatarsalTerms, rayOf } from './metatarsal';
 import { headPits, underHead } from './metatarsal-head';
 import { mm, recipe } from './recipe';
 
 export const metatarsalFifth = recipe(
   {
     ...metatarsalTerms,
+    condyleDrop,
     lateralBow: mm('bow of the shaft outwards at its middle'),
     baseOut: mm('how far the middle of the base lies outwards of the facet of the cuboid, along the roll'),
     styloidBack: mm('how far the tip of the tuberosity reaches back beyond that facet'),
@@ -20,6 +21,7 @@ export const metatarsalFifth = recipe(
       toe: 'metatarsal5-phalanxProximal5',
       lateralBow: v.lateralBow,
       baseOut: v.baseOut,
+      condyles: lesserCondyles(v.condyleDrop),
     });
     const root = ray.atBase(0.14, -v.styloidOut * 0.4, 0);
     const tip = add(ray.atBase(0, -v.styloidOut, 0), scale(ray.along, -v.styloidBack));
@@ -28,7 +30,7 @@ export const metatarsalFifth = recipe(
         ...ray.masses,
         { is: 'rod', name: 'styloid', from: root, to: tip, radius: [v.styloidRoot / 2, v.styloidTip / 2] },
       ],
-      hollows: [...headPits(v, ray), underHead(v, ray)],
+      hollows: [...headPits(v, ray), underHead(v, ray, v.condyleDrop)],
     };
   },
 );

@@ -16,7 +16,7 @@ export const metatarsalFirst = recipe(
     const ray = rayOf(v, site, {
       base: 'cuneiformMedial-metatarsal1',
       toe: 'metatarsal1-phalanxProximal1',
-      apart: 0.72,
+      condyles: { apart: 0.82, width: 0.22, drop: v.headHeight * 0.2 },
     });
     const radius = v.grooveWidth / 2;
     const underHead = (inwards: number, ahead: number, drop: number) =>

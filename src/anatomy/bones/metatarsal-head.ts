@@ -8,8 +8,13 @@ import type { Mass } from './mass';
 export interface HeadValues {
   readonly headWidth: number;
   readonly headHeight: number;
-  readonly condyleDrop: number;
   readonly pitDepth: number;
+}
+/** Where the condyles stand, as a share of the half width of the head; their width as a share of it; how far below the head, mm. */
+export interface Condyles {
+  readonly apart: number;
+  readonly width: number;
+  readonly drop: number;
 }
 export interface HeadFrame {
   readonly along: Vec3;
@@ -34,8 +39,7 @@ const SIDES = [
   { to: -1, of: 'lateral' },
 ] as const;
 
-/** `apart`: where the condyles stand, as a share of the half width. */
-export const headMasses = (v: HeadValues, f: HeadFrame, apart = 0.56): Mass[] => [
+export const headMasses = (v: HeadValues, f: HeadFrame, condyles: Condyles): Mass[] => [
   {
     is: 'ellipsoid',
     name: 'head',
@@ -45,13 +49,13 @@ export const headMasses = (v: HeadValues, f: HeadFrame, apart = 0.56): Mass[] =>
     join: 'fine',
   },
   ...SIDES.flatMap(({ to, of }): Mass[] => {
-    const drop = v.condyleDrop * (to === 1 ? 0.85 : 1.15);
+    const drop = condyles.drop * (to === 1 ? 0.85 : 1.15);
     return [
       {
         is: 'ellipsoid',
         name: `${of}Condyle`,
-        at: add(inHead(v, f, to * apart, -0.6, -0.36), scale(f.top, -drop / 2)),
-        size: [v.headWidth * (0.94 - apart), v.headHeight * 0.34 + drop, f.headLength * 0.72],
+        at: add(inHead(v, f, to * condyles.apart, -0.6, -0.36), scale(f.top, -drop / 2)),
+        size: [v.headWidth * condyles.width, v.headHeight * 0.34 + drop, f.headLength * 0.72],
         along: f.along,
         join: 'fine',
       },
@@ -78,11 +82,11 @@ export const headPits = (v: HeadValues, f: HeadFrame): Mass[] =>
   }));
 
 /** The hollow between the condyles, in which the long tendons run under the head. */
-export const underHead = (v: HeadValues, f: HeadFrame): Mass => ({
+export const underHead = (v: HeadValues, f: HeadFrame, drop: number): Mass => ({
   is: 'rod',
   name: 'underHead',
-  from: add(inHead(v, f, 0, -1, -1.2), scale(f.top, -v.condyleDrop * 0.9)),
-  to: add(inHead(v, f, 0, -1, 0.1), scale(f.top, -v.condyleDrop * 0.9)),
+  from: add(inHead(v, f, 0, -1, -1.2), scale(f.top, -drop * 0.9)),
+  to: add(inHead(v, f, 0, -1, 0.1), scale(f.top, -drop * 0.9)),
   radius: [v.headWidth * 0.19, v.headWidth * 0.19],
   join: 'fine',
 });

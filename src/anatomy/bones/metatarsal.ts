@@ -4,7 +4,7 @@
  */
 import { add, cross, length, normalize, radians, scale, subtract, type Vec3 } from '../../units';
 import type { Mass, Parts } from './mass';
-import { headMasses, headPits, underHead } from './metatarsal-head';
+import { type Condyles, headMasses, headPits, underHead } from './metatarsal-head';
 import { below, deg, mm, type Recipe, recipe, type Site, share, type Values } from './recipe';
 
 export const metatarsalTerms = {
@@ -20,9 +20,11 @@ export const metatarsalTerms = {
   dorsalBow: mm('bow of the shaft upwards at its middle'),
   headWidth: mm('width of the head'),
   headHeight: mm('height of the head'),
-  condyleDrop: mm('how far the condyles stand below the head'),
   pitDepth: mm('depth of the hollows at the sides of the head where the collateral ligaments start'),
 } as const;
+/** The first has none: its condyles are the edges of the sesamoid grooves. */
+export const condyleDrop = mm('how far the condyles stand below the head');
+export const lesserCondyles = (drop: number): Condyles => ({ apart: 0.56, width: 0.38, drop });
 export type MetatarsalValues = Values<typeof metatarsalTerms>;
 
 /** What recipes for single rays build on: the frame of the bone and its common masses. */
@@ -48,8 +50,7 @@ export interface RayPlan {
   readonly lateralBow?: number;
   /** How far the middle of the base lies from its facet along the roll, outwards, where the facet is not behind it; mm. */
   readonly baseOut?: number;
-  /** Where the condyles stand, as a share of the half width of the head. */
-  readonly apart?: number;
+  readonly condyles: Condyles;
 }
 
 export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
@@ -125,7 +126,7 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
     atBase,
     head,
     headLength,
-    masses: [shaft, ...headMasses(v, { along, side, top, head, headLength }, plan.apart)],
+    masses: [shaft, ...headMasses(v, { along, side, top, head, headLength }, plan.condyles)],
   };
 };
 
@@ -134,10 +135,11 @@ export const metatarsal = (base: string, toe: string): Recipe =>
   recipe(
     {
       ...metatarsalTerms,
+      condyleDrop,
       baseWedge: mm('how much narrower the base is at the sole'),
     },
     (v, site): Parts => {
-      const ray = rayOf(v, site, { base, toe });
+      const ray = rayOf(v, site, { base, toe, condyles: lesserCondyles(v.condyleDrop) });
       const low = -v.baseHeight / 2;
       const flank = (to: 1 | -1) => {
         const out = to * (v.baseWidth / 2 + 6 - v.baseWedge / 2);
@@ -150,6 +152,9 @@ export const metatarsal = (base: string, toe: string): Recipe =>
           join: 'fine' as const,
         };
       };
-      return { masses: ray.masses, hollows: [...headPits(v, ray), underHead(v, ray), flank(1), flank(-1)] };
+      return {
+        masses: ray.masses,
+        hollows: [...headPits(v, ray), underHead(v, ray, v.condyleDrop), flank(1), flank(-1)],
+      };
     },
   );

@@ -19,7 +19,7 @@ beforeAll(async () => {
 
 const joints = jointsOf(readShape(), DEFAULT_FOOT, 'asScanned');
 const jointAt = (id: string): Vec3 => {
-  const joint = joints.get(id);
+  const joint = [...joints.values()].find((each) => each.id === id);
   if (!joint) throw new Error(id);
   return joint.centre;
 };

@@ -1,0 +1,27 @@
+/** How long feet take: the whole foot cold, a slider's preview, the exact foot of another shape. ms; never a timed test. */
+import { buildFoot, DEFAULT_FOOT, prepareAnatomy, previewFoot } from '../../src/anatomy';
+import { readShape } from '../../src/cli/read-shape';
+
+const RUNS = 7;
+const timed = (work: () => void): number => {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+};
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+
+export const timesOfFeet = async (): Promise<string> => {
+  await prepareAnatomy();
+  const shape = readShape();
+  const cold = timed(() => buildFoot(shape, DEFAULT_FOOT, 'standing'));
+  const usual = buildFoot(shape, DEFAULT_FOOT, 'standing');
+  const fine = timed(() => buildFoot(shape, DEFAULT_FOOT, 'standing', 'fine'));
+  const shapes = Array.from({ length: RUNS }, (_, i) => ({ ...DEFAULT_FOOT, arch: (i - 3) / 4, adductusDeg: i }));
+  const preview = median(shapes.map((form) => timed(() => previewFoot(shape, usual, { ...form }))));
+  const exact = median(shapes.map((form) => timed(() => buildFoot(shape, { ...form }, 'standing'))));
+  return (
+    `foot: cold ${cold.toFixed(0)} ms, its fine surfaces then ${fine.toFixed(0)} ms; slider: preview ${preview.toFixed(0)} ms, ` +
+    `exact foot ${exact.toFixed(0)} ms (median of ${RUNS} shapes)`
+  );
+};
