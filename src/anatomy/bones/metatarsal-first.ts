@@ -44,8 +44,8 @@ export const metatarsalFirst = recipe(
         {
           is: 'rod',
           name: 'crista',
-          from: underHead(0, -0.5, v.cristaHeight - thin),
-          to: underHead(0, 0.2, v.cristaHeight - thin),
+          from: underHead(0, -0.55, v.cristaHeight - thin),
+          to: underHead(0, 0.45, v.cristaHeight - thin),
           radius: [thin, thin],
           join: 'fine',
         },
