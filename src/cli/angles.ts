@@ -1,10 +1,11 @@
 /**
  * `npm run angles`: the measures of foot films on the default foot standing (as drawn, and on its fine surface) and as scanned,
- * each beside what is usual in people who stand.
+ * each beside what is usual in people who stand; then how far each joint turns from one pose to the other.
  */
 import * as v from 'valibot';
 import { buildFoot, DEFAULT_FOOT, type Level, type PoseName, prepareAnatomy } from '../anatomy';
 import { type Angle, radiographicAngles } from '../anatomy/angles';
+import { jointTurns } from '../anatomy/angles/joint-turns';
 import { anglesSchema, type Norm, verdictOn } from '../anatomy/angles/schema';
 import { readShape } from './read-shape';
 
@@ -60,4 +61,15 @@ process.stdout.write(
     .map((row) => row.map((cell, k) => cell.padEnd(widths[k] ?? 0)).join('  '))
     .join('\n')
     .replace(/ +$/gm, '')}\n`,
+);
+
+const turns = jointTurns(shape, DEFAULT_FOOT).map(({ joint, degrees, publishedDeg, source }) =>
+  [
+    joint.padEnd(42),
+    degrees.toFixed(1).padStart(6),
+    publishedDeg === null ? '     -' : `${publishedDeg.toFixed(1).padStart(6)}  ${source}`,
+  ].join('  '),
+);
+process.stdout.write(
+  `\nturns from as scanned to standing, up and down, deg; beside them the widest motion published\n${turns.join('\n')}\n`,
 );

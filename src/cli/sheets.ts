@@ -1,27 +1,29 @@
 /**
  * `npm run sheets`: every bone from six sides and the foot from eight, as pictures without labels, to be looked at and named.
- * `--bones talus,cuboid` only these; `--group` these in place from eight sides; `--labelled` files named by the bone (else numbered
- * in a shuffled order, with key.json beside); `--pose`, `--level`, `--out FOLDER`, `--seed N`.
+ * `--bones talus,cuboid` only these; `--group talus,navicular` these together in place from eight sides; `--labelled` files named by
+ * the bone (else numbered in a shuffled order, with key.json beside); `--pose`, `--level`, `--size PX` of one view, `--out FOLDER`,
+ * `--seed N`.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { PNG } from 'pngjs';
 import { buildBone, DEFAULT_FOOT, type Level, type Mesh, POSE_NAMES, prepareAnatomy } from '../anatomy';
 import { SKELETON_IDS, type SkeletonId } from '../ids';
 import { seededRandom } from '../units';
 import { readShape } from './read-shape';
-import { drawView, type Picture, tiled } from './sheets/draw';
+import { drawView, PAPER } from './sheets/draw';
+import { type Picture, pngOf, tiled } from './sheets/picture';
 import { EIGHT, SIX } from './sheets/views';
 
 const { values: asked } = parseArgs({
   options: {
     bones: { type: 'string' },
-    group: { type: 'boolean', default: false },
+    group: { type: 'string' },
     labelled: { type: 'boolean', default: false },
     pose: { type: 'string', default: 'standing' },
     level: { type: 'string', default: 'display' },
+    size: { type: 'string' },
     out: { type: 'string', default: join(tmpdir(), 'underfoot-sheets') },
     seed: { type: 'string', default: '1' },
   },
@@ -32,18 +34,23 @@ const oneOf = <T extends string>(text: string, known: readonly T[]): T => {
   if (found === undefined) throw new RangeError(`${text} is not one of ${known.join(', ')}`);
   return found;
 };
+const bonesIn = (list: string): SkeletonId[] => list.split(',').map((bone) => oneOf(bone, SKELETON_IDS));
+const wholeNumber = (text: string, least: number, most: number): number => {
+  const value = Number(text);
+  if (!Number.isInteger(value) || value < least || value > most)
+    throw new RangeError(`${text} is not a whole number from ${least} to ${most}`);
+  return value;
+};
 const pose = oneOf(asked.pose, POSE_NAMES);
 const level = oneOf<Level>(asked.level, ['display', 'fine']);
-const bones = asked.bones === undefined ? SKELETON_IDS : asked.bones.split(',').map((b) => oneOf(b, SKELETON_IDS));
+const seed = wholeNumber(asked.seed, 0, 2 ** 31);
+const bonePx = wholeNumber(asked.size ?? '230', 40, 2000);
+const footPx = wholeNumber(asked.size ?? '520', 40, 2000);
 
-const save = (name: string, { width, height, rgb }: Picture): void => {
-  const png = new PNG({ width, height, colorType: 2, inputHasAlpha: false });
-  png.data = Buffer.from(rgb);
-  writeFileSync(join(asked.out, `${name}.png`), PNG.sync.write(png, { colorType: 2, inputHasAlpha: false }));
-};
+const save = (name: string, picture: Picture): void => writeFileSync(join(asked.out, `${name}.png`), pngOf(picture));
 
 /** The same shuffle for the same seed, so that a sheet can be found again. */
-const shuffled = <T>(items: readonly T[], seed: number): T[] => {
+const shuffled = <T>(items: readonly T[]): T[] => {
   const random = seededRandom(seed);
   return items
     .map((item) => ({ item, at: random() }))
@@ -51,31 +58,42 @@ const shuffled = <T>(items: readonly T[], seed: number): T[] => {
     .map(({ item }) => item);
 };
 
-const BONE_PX = 230;
-const FOOT_PX = 520;
-
 await prepareAnatomy();
 const shape = readShape();
 const meshOf = (bone: SkeletonId): Mesh => buildBone(shape, DEFAULT_FOOT, bone, pose, level);
-mkdirSync(asked.out, { recursive: true });
-if (asked.group || asked.bones === undefined) {
-  const meshes = bones.map(meshOf);
-  const views = EIGHT.map((view) => drawView(meshes, view, FOOT_PX));
-  save(asked.bones === undefined ? 'foot' : 'group', tiled([views.slice(0, 4), views.slice(4)]));
-}
-if (!asked.group) {
-  const order = asked.labelled ? bones : shuffled(bones, Number(asked.seed));
-  const nameOf = (bone: SkeletonId, i: number): string =>
-    asked.labelled ? bone : `bone-${String(i + 1).padStart(2, '0')}`;
-  const rows = order.map((bone) => SIX.map((view) => drawView([meshOf(bone)], view, BONE_PX)));
-  order.forEach((bone, i) => {
-    save(nameOf(bone, i), tiled([rows[i] ?? []]));
+
+const saveTogether = (name: string, meshes: readonly Mesh[]): void => {
+  const views = EIGHT.map((view) => drawView(meshes, view, footPx));
+  save(name, tiled([views.slice(0, 4), views.slice(4)], PAPER));
+};
+
+const saveEach = (bones: readonly SkeletonId[]): void => {
+  const order = asked.labelled ? bones : shuffled(bones);
+  const sheets = order.map((bone, i) => {
+    const mesh = meshOf(bone);
+    return {
+      bone,
+      name: asked.labelled ? bone : `bone-${String(i + 1).padStart(2, '0')}`,
+      views: SIX.map((view) => drawView([mesh], view, bonePx)),
+    };
   });
-  save('all', tiled(rows));
-  if (!asked.labelled)
-    writeFileSync(
-      join(asked.out, 'key.json'),
-      JSON.stringify(Object.fromEntries(order.map((bone, i) => [nameOf(bone, i), bone])), null, 2),
+  for (const { name, views } of sheets) save(name, tiled([views], PAPER));
+  if (sheets.length > 1)
+    save(
+      'all',
+      tiled(
+        sheets.map(({ views }) => views),
+        PAPER,
+      ),
     );
-}
+  if (asked.labelled) return;
+  const key = Object.fromEntries(sheets.map(({ name, bone }) => [name, bone]));
+  writeFileSync(join(asked.out, 'key.json'), `${JSON.stringify(key, null, 2)}\n`);
+};
+
+mkdirSync(asked.out, { recursive: true });
+if (asked.group !== undefined) saveTogether('group', bonesIn(asked.group).map(meshOf));
+else if (asked.bones === undefined) saveTogether('foot', SKELETON_IDS.map(meshOf));
+if (asked.bones !== undefined || asked.group === undefined)
+  saveEach(asked.bones === undefined ? SKELETON_IDS : bonesIn(asked.bones));
 process.stdout.write(`${asked.out}\n`);

@@ -1,10 +1,12 @@
-/** One bone of the reference foot as scanned, fine level, and its sections across its own long axis. mm. */
+/** One bone of the reference foot as scanned, fine level, and its sections across its long axis. mm. */
 import { boneAxis, buildBone, DEFAULT_FOOT } from '../../src/anatomy';
 import { integralsOf, type Point2 } from '../../src/anatomy/inside/polygon';
+import { meshCentroid, verticesOf } from '../../src/anatomy/mesh';
 import type { BoneAxis, Mesh } from '../../src/anatomy/types';
 import { readShape } from '../../src/cli/read-shape';
 import type { BoneId } from '../../src/ids';
 import { outlineAt } from '../../src/mechanics/member';
+import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../../src/units';
 import { footOf } from './inside-material';
 
 export interface BuiltSection {
@@ -24,11 +26,35 @@ export interface BuiltBone {
 
 const shape = readShape();
 
-/** Await `prepareAnatomy` before. */
-export const builtBone = (bone: BoneId): BuiltBone => {
+/** Where a joint is in the same foot. */
+export const builtJoint = (id: string): Vec3 => {
+  const joint = shape.joints.find((each) => each.id === id);
+  if (!joint) throw new RangeError(`no joint ${id}`);
+  return joint.centre;
+};
+
+const DORSAL: Vec3 = [0, 1, 0];
+
+const axisAlong = (mesh: Mesh, way: Vec3): BoneAxis => {
+  const axis = normalize(way);
+  const dorsal = normalize(subtract(DORSAL, scale(axis, dot(DORSAL, axis))));
+  const stations = verticesOf(mesh).map((p) => dot(p, axis));
+  const low = stations.reduce((a, b) => Math.min(a, b));
+  const centroid = meshCentroid(mesh);
+  return {
+    origin: add(centroid, scale(axis, low - dot(centroid, axis))),
+    axis,
+    dorsal,
+    lateral: cross(axis, dorsal),
+    lengthMm: stations.reduce((a, b) => Math.max(a, b)) - low,
+  };
+};
+
+/** `along`: the way from base to head, for bones as broad as long; else the long axis. Await `prepareAnatomy` before. */
+export const builtBone = (bone: BoneId, along?: Vec3): BuiltBone => {
   const mesh = buildBone(shape, DEFAULT_FOOT, bone, 'asScanned', 'fine');
   const foot = footOf(mesh);
-  const axis = boneAxis({ ...foot, bones: new Map([[bone, mesh]]) }, bone);
+  const axis = along ? axisAlong(mesh, along) : boneAxis({ ...foot, bones: new Map([[bone, mesh]]) }, bone);
   return {
     mesh,
     axis,

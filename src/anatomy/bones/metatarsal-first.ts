@@ -8,7 +8,7 @@ export const metatarsalFirst = recipe(
   {
     ...metatarsalTerms,
     cristaHeight: mm('how far the crista between the sesamoid grooves stands below the head'),
-    grooveWidth: mm('width of a sesamoid groove'),
+    grooveDepth: mm('depth of the sesamoid grooves in the sole of the head'),
     soleRidge: mm('thickness of the ridge along the sole of the shaft'),
     kidneyNotch: mm('depth of the notch on the outer side of the base'),
   },
@@ -18,18 +18,18 @@ export const metatarsalFirst = recipe(
       toe: 'metatarsal1-phalanxProximal1',
       condyles: { apart: 0.82, width: 0.22, drop: v.headHeight * 0.2 },
     });
-    const radius = v.grooveWidth / 2;
+    const radius = v.headWidth * 0.16;
     const underHead = (inwards: number, ahead: number, drop: number) =>
       add(inHead(v, ray, inwards, -1, ahead), scale(ray.top, -drop));
     const groove = (name: string, to: 1 | -1) => ({
       is: 'rod' as const,
       name,
-      from: underHead(to * 0.48, -1.1, radius * 1.05),
-      to: underHead(to * 0.48, 0.5, radius * 1.05),
+      from: underHead(to * 0.48, -1.1, radius - v.grooveDepth),
+      to: underHead(to * 0.48, 0.5, radius - v.grooveDepth),
       radius: [radius, radius] as const,
       join: 'fine' as const,
     });
-    const thin = v.cristaHeight * 0.55;
+    const thin = v.cristaHeight * 0.7;
     const notch = v.baseHeight * 0.3;
     return {
       masses: [

@@ -136,25 +136,23 @@ export const metatarsal = (base: string, toe: string): Recipe =>
     {
       ...metatarsalTerms,
       condyleDrop,
-      baseWedge: mm('how much narrower the base is at the sole'),
+      baseWedge: mm('how much narrower the base is at the sole, taken from its outer side'),
     },
     (v, site): Parts => {
       const ray = rayOf(v, site, { base, toe, condyles: lesserCondyles(v.condyleDrop) });
       const low = -v.baseHeight / 2;
-      const flank = (to: 1 | -1) => {
-        const out = to * (v.baseWidth / 2 + 6 - v.baseWedge / 2);
-        return {
-          name: to === 1 ? 'innerFlank' : 'outerFlank',
-          is: 'rod' as const,
-          from: ray.atBase(-0.12, out, low - 1),
-          to: ray.atBase(0.2, out + to, low + 1),
-          radius: [6, 6] as const,
-          join: 'fine' as const,
-        };
+      const out = -(v.baseWidth / 2 + 6 - v.baseWedge / 2);
+      const flank: Mass = {
+        is: 'rod',
+        name: 'outerFlank',
+        from: ray.atBase(-0.12, out, low - 1),
+        to: ray.atBase(0.2, out - 1, low + 1),
+        radius: [6, 6],
+        join: 'fine',
       };
       return {
         masses: ray.masses,
-        hollows: [...headPits(v, ray), underHead(v, ray, v.condyleDrop), flank(1), flank(-1)],
+        hollows: [...headPits(v, ray), underHead(v, ray, v.condyleDrop), flank],
       };
     },
   );

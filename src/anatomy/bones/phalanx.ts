@@ -42,6 +42,19 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
         join: 'fine',
       });
       const thick = v.waistHeight;
+      // In the shortest, pads of both joints would fill the waist.
+      const round = length(subtract(p.at, b.at)) * 0.2;
+      const flank = (name: string, to: 1 | -1): Mass => {
+        const middle = add(at(v.waistAt), scale(side, to * (v.waistWidth / 2 + round)));
+        return {
+          is: 'rod',
+          name,
+          from: add(middle, scale(top, -v.baseHeight)),
+          to: add(middle, scale(top, v.baseHeight)),
+          radius: [round, round],
+          join: 'fine',
+        };
+      };
       return {
         masses: [
           {
@@ -66,6 +79,8 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
           disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
         ],
         hollows: [
+          flank('innerFlank', 1),
+          flank('outerFlank', -1),
           {
             is: 'block',
             name: 'sole',

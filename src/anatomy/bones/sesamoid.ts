@@ -20,12 +20,19 @@ export const sesamoid = (above: string): Recipe =>
       );
       return {
         masses: [
-          { is: 'ellipsoid', name: 'body', at: [0, 0, 0], size: [v.width, v.height, v.length], along: ahead, up },
+          {
+            is: 'ellipsoid',
+            name: 'body',
+            at: scale(up, v.height * 0.08),
+            size: [v.width, v.height, v.length],
+            along: ahead,
+            up,
+          },
           {
             is: 'ellipsoid',
             name: 'belly',
-            at: add(scale(ahead, -v.bellyBack), scale(up, -v.height * 0.14)),
-            size: [v.width * 0.86, v.height * 0.8, v.length * 0.7],
+            at: add(scale(ahead, -v.bellyBack), scale(up, -v.height * 0.2)),
+            size: [v.width * 0.86, v.height * 0.8, v.length * 0.62],
             along: ahead,
             up,
             join: 'fine',

@@ -4,18 +4,15 @@
  */
 import type { Mesh } from '../../anatomy';
 import { dot, type Vec3 } from '../../units';
+import { drawLines, INK, linesOf, type Raster } from './lines';
+import type { Picture } from './picture';
 import type { View } from './views';
-
-export interface Picture {
-  readonly width: number;
-  readonly height: number;
-  /** Red, green, blue a pixel. */
-  readonly rgb: Uint8Array;
-}
 
 /** Every pixel is drawn as so many squared. */
 const FINE = 2;
-const PAPER = 251;
+/** Contours are one pixel and a half wide on a picture of this size, and in proportion on others. */
+const USUAL_PX = 230;
+export const PAPER = 251;
 const TONES = [
   [60, 48, 36],
   [120, 100, 74],
@@ -25,10 +22,10 @@ const TONES = [
   [246, 239, 218],
   [253, 249, 238],
 ] as const;
+const CONTOUR = [20, 16, 12] as const;
+const RIDGE = [112, 92, 66] as const;
 /** Light from the upper left, fixed to the eye: right, up, towards the eye. */
 const LIGHT: Vec3 = [-0.498, 0.677, 0.538];
-/** A step in depth larger than this, mm, is a contour. */
-const STEP_MM = 2.5;
 
 const pointsOf = (mesh: Mesh): Vec3[] =>
   Array.from({ length: mesh.positions.length / 3 }, (_, i) => [
@@ -37,7 +34,7 @@ const pointsOf = (mesh: Mesh): Vec3[] =>
     mesh.positions[3 * i + 2] ?? 0,
   ]);
 
-/** One view of surfaces in place, filling a square of `size` pixels. */
+/** One view of closed surfaces in place, filling a square of `size` pixels. */
 export const drawView = (meshes: readonly Mesh[], view: View, size: number): Picture => {
   const n = size * FINE;
   const all = meshes.map(pointsOf);
@@ -54,27 +51,33 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
       (p: Vec3) =>
         (dot(p, d) - (low + high) / 2) * px,
   ) as [(p: Vec3) => number, (p: Vec3) => number, (p: Vec3) => number];
-  const depth = new Float32Array(n * n).fill(Number.NEGATIVE_INFINITY);
-  const tone = new Int8Array(n * n).fill(-1);
-  const owner = new Int32Array(n * n).fill(-1);
+  const canvas: Canvas = {
+    n,
+    depth: new Float32Array(n * n).fill(Number.NEGATIVE_INFINITY),
+    ink: new Uint8Array(n * n),
+    tone: new Int8Array(n * n).fill(-1),
+  };
+  const projected = all.map((points) => points.map((q): Vec3 => [n / 2 + x(q), n / 2 - y(q), z(q)]));
   meshes.forEach((mesh, which) => {
-    const p = (all[which] ?? []).map((q): Vec3 => [n / 2 + x(q), n / 2 - y(q), z(q)]);
+    const p = projected[which] ?? [];
     for (let t = 0; t < mesh.indices.length; t += 3) {
       const [a, b, c] = [0, 1, 2].map((e) => p[mesh.indices[t + e] ?? 0]) as [Vec3, Vec3, Vec3];
-      paint(a, b, c, n, { depth, tone, owner, which });
+      paint(a, b, c, canvas);
     }
   });
-  return shrunk(n, tone, (k) => isContour(k, n, depth, owner, px * STEP_MM));
+  const width = Math.max(2, Math.round((3 * size) / USUAL_PX));
+  meshes.forEach((mesh, which) => {
+    drawLines(canvas, linesOf(mesh, projected[which] ?? []), width);
+  });
+  return shrunk(canvas);
 };
 
-interface Canvas {
-  readonly depth: Float32Array;
+interface Canvas extends Raster {
   readonly tone: Int8Array;
-  readonly owner: Int32Array;
-  readonly which: number;
 }
 
-const paint = (a: Vec3, b: Vec3, c: Vec3, n: number, canvas: Canvas): void => {
+const paint = (a: Vec3, b: Vec3, c: Vec3, canvas: Canvas): void => {
+  const { n } = canvas;
   // Rows run down the page, so that a facet turned to the eye goes clockwise in them.
   const area = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
   if (area >= -1e-9) return;
@@ -103,56 +106,29 @@ const paint = (a: Vec3, b: Vec3, c: Vec3, n: number, canvas: Canvas): void => {
       if (z <= (canvas.depth[k] as number)) continue;
       canvas.depth[k] = z;
       canvas.tone[k] = tone;
-      canvas.owner[k] = canvas.which;
     }
 };
 
-const isContour = (k: number, n: number, depth: Float32Array, owner: Int32Array, step: number): boolean =>
-  [k - 1, k + 1, k - n, k + n].some(
-    (j) => owner[j] !== owner[k] || Math.abs((depth[j] ?? 0) - (depth[k] as number)) > step,
-  );
-
-const shrunk = (n: number, tone: Int8Array, contour: (k: number) => boolean): Picture => {
+const shrunk = ({ n, tone, ink }: Canvas): Picture => {
   const size = n / FINE;
   const rgb = new Uint8Array(3 * size * size);
-  const colourOf = (k: number): readonly number[] => {
-    const here = tone[k] as number;
-    if (here < 0) return [PAPER, PAPER, PAPER];
-    return contour(k) ? [20, 16, 12] : (TONES[here] ?? TONES[0]);
+  const paper = [PAPER, PAPER, PAPER] as const;
+  const colourOf = (k: number): readonly [number, number, number] => {
+    if (ink[k] === INK.contour) return CONTOUR;
+    if (ink[k] === INK.ridge) return RIDGE;
+    return TONES[tone[k] as number] ?? paper;
   };
   for (let row = 0; row < size; row++)
     for (let column = 0; column < size; column++) {
-      const sum = [0, 0, 0];
+      let [r, g, b] = [0, 0, 0];
       for (let i = 0; i < FINE; i++)
-        for (let j = 0; j < FINE; j++)
-          colourOf((row * FINE + i) * n + column * FINE + j).forEach((c, k) => {
-            sum[k] = (sum[k] ?? 0) + c;
-          });
-      rgb.set(
-        sum.map((c) => c / FINE ** 2),
-        3 * (row * size + column),
-      );
+        for (let j = 0; j < FINE; j++) {
+          const colour = colourOf((row * FINE + i) * n + column * FINE + j);
+          r += colour[0];
+          g += colour[1];
+          b += colour[2];
+        }
+      rgb.set([r / FINE ** 2, g / FINE ** 2, b / FINE ** 2], 3 * (row * size + column));
     }
   return { width: size, height: size, rgb };
-};
-
-/** Pictures in rows, the first pictures at the top. All of one size. */
-export const tiled = (rows: readonly (readonly Picture[])[]): Picture => {
-  const cell = rows[0]?.[0];
-  if (!cell) throw new RangeError('tiled: no picture');
-  const width = cell.width * Math.max(...rows.map((row) => row.length));
-  const height = cell.height * rows.length;
-  const rgb = new Uint8Array(3 * width * height).fill(PAPER);
-  rows.forEach((row, i) => {
-    row.forEach((picture, j) => {
-      for (let y = 0; y < picture.height; y++) {
-        const from = 3 * y * picture.width;
-        rgb.set(
-          picture.rgb.subarray(from, from + 3 * picture.width),
-          3 * ((i * cell.height + y) * width + j * cell.width),
-        );
-      }
-    });
-  });
-  return { width, height, rgb };
 };

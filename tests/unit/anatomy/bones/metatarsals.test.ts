@@ -1,12 +1,17 @@
 /** The five metatarsals: what an anatomist names them by, measured on the built surfaces. As scanned, mm. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { DEFAULT_FOOT, jointsOf, prepareAnatomy } from '../../../../src/anatomy';
+import { prepareAnatomy } from '../../../../src/anatomy';
 import { integralsOf } from '../../../../src/anatomy/inside/polygon';
 import { verticesOf } from '../../../../src/anatomy/mesh';
-import { readShape } from '../../../../src/cli/read-shape';
 import { dot, subtract, type Vec3 } from '../../../../src/units';
-import { acrossSection, type BuiltBone, type BuiltSection, builtBone, stations } from '../../../tools/built-bone';
-import { expectEveryValueToMatter } from '../../../tools/values-matter';
+import {
+  acrossSection,
+  type BuiltBone,
+  type BuiltSection,
+  builtBone,
+  builtJoint,
+  stations,
+} from '../../../tools/built-bone';
 
 const RAYS = [1, 2, 3, 4, 5] as const;
 type Ray = (typeof RAYS)[number];
@@ -17,13 +22,7 @@ beforeAll(async () => {
   for (const k of RAYS) bones.set(k, builtBone(`metatarsal${k}`));
 }, 60_000);
 
-const joints = jointsOf(readShape(), DEFAULT_FOOT, 'asScanned');
-const jointAt = (id: string): Vec3 => {
-  const joint = [...joints.values()].find((each) => each.id === id);
-  if (!joint) throw new Error(id);
-  return joint.centre;
-};
-/** Length and place along the long axis of a bone, from its base. */
+/** Place along the long axis of a bone, from its base. */
 const stationIn = ({ axis }: BuiltBone, p: Vec3): number => dot(subtract(p, axis.origin), axis.axis);
 /** Ratio of the long to the short way of a section, and how far its long way is turned from upright to the outer side, deg. */
 const turnOf = (s: BuiltSection): { ratio: number; outwards: number } => {
@@ -102,9 +101,10 @@ describe('first', () => {
 
   test('a crista stands between two sesamoid grooves', () => {
     const { axis } = bone(1);
-    const places = (['Medial', 'Lateral'] as const).map((side) => jointAt(`metatarsal1-sesamoid${side}`));
+    const places = (['Medial', 'Lateral'] as const).map((side) => builtJoint(`metatarsal1-sesamoid${side}`));
     const at = places.map((p) => dot(subtract(p, axis.origin), axis.lateral)) as [number, number];
-    const s = bone(1).at(stationIn(bone(1), places[0] as Vec3) / axis.lengthMm);
+    const [inMm = 0, outMm = 0] = places.map((p) => stationIn(bone(1), p));
+    const s = bone(1).at((inMm + outMm) / 2 / axis.lengthMm);
     const floor = (lateral: number): number => acrossSection(s, 0, lateral)[0];
     const crista = Math.min(...stations(at[0] + 2, at[1] - 2, 15).map(floor));
     for (const groove of at) expect(floor(groove) - crista).toBeGreaterThan(0.9);
@@ -119,7 +119,7 @@ describe('second to fourth', () => {
   test('the base of the second is locked: it lies behind those of its neighbours', () => {
     const hind = (k: Ray): number => Math.min(...verticesOf(bone(k).mesh).map((p) => p[2]));
     expect(hind(1) - hind(2)).toBeGreaterThan(3);
-    const front = (id: string): number => jointAt(id)[2];
+    const front = (id: string): number => builtJoint(id)[2];
     expect(front('cuneiformMedial-metatarsal1') - front('cuneiformIntermediate-metatarsal2')).toBeGreaterThan(4);
   });
 
@@ -159,7 +159,7 @@ describe('fifth', () => {
   });
 
   test('its tuberosity overhangs the cuboid backwards and outwards', () => {
-    const facet = jointAt('cuboid-metatarsal5');
+    const facet = builtJoint('cuboid-metatarsal5');
     const tip = verticesOf(bone(5).mesh).reduce((a, b) => (stationIn(bone(5), b) < stationIn(bone(5), a) ? b : a));
     expect(stationIn(bone(5), facet) - stationIn(bone(5), tip)).toBeGreaterThan(8);
     expect(facet[0] - tip[0]).toBeGreaterThan(6);
@@ -169,8 +169,4 @@ describe('fifth', () => {
     const [base, middle, head] = [0.3, 0.5, 0.8].map((t) => bone(5).at(t).centre[1]) as [number, number, number];
     expect(middle - (base + head) / 2).toBeGreaterThan(0.3);
   });
-});
-
-describe.each(RAYS)('every named value of metatarsal %i matters', (k) => {
-  expectEveryValueToMatter(`metatarsal${k}`, 0.3);
 });

@@ -1,0 +1,185 @@
+/**
+ * What an anatomist names the bones of the tarsus by, measured on the built fine surfaces: each measure falls to nothing when
+ * its feature goes. As scanned, mm. Leg, metatarsals and toes have tests of
+ * their own beside this one; here is only what they leave out.
+ */
+import { beforeAll, describe, expect, test } from 'vitest';
+import { buildBone, DEFAULT_FOOT, prepareAnatomy, sliceMesh } from '../../../../src/anatomy';
+import { patchesOf } from '../../../../src/anatomy/angles/patches';
+import { integralsOf, type Point2 } from '../../../../src/anatomy/inside/polygon';
+import { centreOfCurvature, frameOfJoint } from '../../../../src/anatomy/joint-surface';
+import { verticesOf } from '../../../../src/anatomy/mesh';
+import type { JointShape } from '../../../../src/anatomy/shape';
+import type { Mesh } from '../../../../src/anatomy/types';
+import { readShape } from '../../../../src/cli/read-shape';
+import type { BoneId } from '../../../../src/ids';
+import { add, cross, dot, length, normalize, radians, scale, subtract, type Vec3 } from '../../../../src/units';
+import { firstMet } from '../../../tools/triangles';
+
+const shape = readShape();
+beforeAll(prepareAnatomy);
+
+const built = new Map<BoneId, Mesh>();
+const bone = (id: BoneId): Mesh => {
+  const mesh = built.get(id) ?? buildBone(shape, DEFAULT_FOOT, id, 'asScanned', 'fine');
+  built.set(id, mesh);
+  return mesh;
+};
+const joint = (id: string): JointShape => {
+  const found = shape.joints.find((j) => j.id === id);
+  if (!found) throw new Error(id);
+  return found;
+};
+const met = (mesh: Mesh, from: Vec3, way: Vec3): Vec3 => {
+  const at = firstMet(mesh, from, way);
+  if (!at) throw new RangeError(`nothing is met from ${from.map((x) => x.toFixed(1))}`);
+  return at;
+};
+const range = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+
+/** The largest contour of a section at a share of the way between two joints: [up, inwards] about the line between them. */
+const sectionBetween = (mesh: Mesh, from: Vec3, to: Vec3, share: number): Point2[] => {
+  const along = normalize(subtract(to, from));
+  const at = add(from, scale(subtract(to, from), share));
+  const side = normalize(cross([0, 1, 0], along));
+  const top = cross(along, side);
+  return sliceMesh(mesh, at, along)
+    .map((loop) => loop.map((p): Point2 => [dot(subtract(p, at), top), dot(subtract(p, at), side)]))
+    .reduce<Point2[]>((a, b) => (integralsOf([b]).area > integralsOf([a]).area ? b : a), []);
+};
+
+describe('calcaneus', () => {
+  test('the shelf for the talus overhangs the inner wall by more than 8 mm', () => {
+    const shelf = joint('talus-calcaneus-middleAnterior').centre;
+    const overhang = [-10, -6, -2, 0].map((forwards) => {
+      const section = sliceMesh(bone('calcaneus'), [0, 0, shelf[2] + forwards], [0, 0, 1]).flat();
+      const innermost = (low: number, high: number): number =>
+        Math.max(...section.filter((p) => p[1] > shelf[1] + low && p[1] < shelf[1] + high).map((p) => p[0]));
+      return innermost(-9, 0) - innermost(-26, -16);
+    });
+    expect(Math.max(...overhang)).toBeGreaterThan(8);
+  });
+});
+
+describe('talus', () => {
+  test('the trochlea is wider in front than behind', () => {
+    const dome = joint('tibia-talus');
+    const { u: medial, v: front, w: down } = frameOfJoint(dome);
+    const axis = centreOfCurvature(dome, dome.major) as Vec3;
+    const DEPTH = 3;
+    const radius = Math.abs(dome.radii[1]) - DEPTH;
+    const width = (deg: number): number => {
+      const turn = radians(deg);
+      const at = add(axis, add(scale(down, -radius * Math.cos(turn)), scale(front, radius * Math.sin(turn))));
+      return length(subtract(met(bone('talus'), at, medial), met(bone('talus'), at, scale(medial, -1))));
+    };
+    // 3 mm under the dome, between its two sides, as far to the front and to the back of its top.
+    for (const deg of [20, 30, 40]) expect(width(deg) - width(-deg), `${deg} deg`).toBeGreaterThan(1.5);
+  });
+});
+
+describe('navicular', () => {
+  test('is hollow behind: the middle of its back lies in front of the rim', () => {
+    const j = joint('talus-navicular');
+    const { u, v, w: forwards } = frameOfJoint(j);
+    const depth = (a: number, b: number): number => {
+      const from = add(j.centre, add(add(scale(u, a), scale(v, b)), scale(forwards, -15)));
+      return dot(subtract(met(bone('navicular'), from, forwards), j.centre), forwards);
+    };
+    const rim = [0, 45, 90, 135, 180, 225, 270, 315].map((deg) =>
+      depth(0.4 * j.extents[0] * Math.cos(radians(deg)), 0.4 * j.extents[1] * Math.sin(radians(deg))),
+    );
+    expect(depth(0, 0) - rim.reduce((a, b) => a + b, 0) / rim.length).toBeGreaterThan(1.5);
+    for (const at of rim) expect(depth(0, 0) - at).toBeGreaterThan(0.5);
+  });
+
+  test('its tuberosity hangs down at the inner end', () => {
+    const points = verticesOf(bone('navicular'));
+    const inner = points.reduce((a, b) => (b[0] > a[0] ? b : a));
+    const outer = points.reduce((a, b) => (b[0] < a[0] ? b : a));
+    expect(outer[1] - inner[1]).toBeGreaterThan(4);
+    expect(inner[0] - joint('talus-navicular').centre[0]).toBeGreaterThan(18);
+  });
+});
+
+describe('cuboid', () => {
+  test('its inner border is longer than its outer one', () => {
+    // 33.4 against 19.7 mm on 60 dry bones (Moitra S, J Clin Diagn Res): well over by half as much again.
+    const front = scale(add(joint('cuboid-metatarsal4').centre, joint('cuboid-metatarsal5').centre), 0.5);
+    const along = normalize(subtract(front, joint('calcaneus-cuboid').centre));
+    const inwards = normalize(cross([0, 1, 0], along));
+    const border = (way: 1 | -1): number =>
+      range(
+        patchesOf(bone('cuboid'))
+          .filter(({ normal }) => way * dot(normal, inwards) > 0.6)
+          .map(({ at }) => dot(at, along)),
+      );
+    expect(border(1) / border(-1)).toBeGreaterThan(1.3);
+  });
+});
+
+describe('cuneiforms', () => {
+  const ENDS = {
+    cuneiformMedial: ['navicular-cuneiformMedial', 'cuneiformMedial-metatarsal1'],
+    cuneiformIntermediate: ['navicular-cuneiformIntermediate', 'cuneiformIntermediate-metatarsal2'],
+    cuneiformLateral: ['navicular-cuneiformLateral', 'cuneiformLateral-metatarsal3'],
+  } as const;
+  /** Width at a share of the height of the section at mid length, height being the section's own long way, from sole to back. */
+  const widths = (id: keyof typeof ENDS, shares: readonly number[]): number[] => {
+    const [behind, ahead] = ENDS[id];
+    const points = sectionBetween(bone(id), joint(behind).centre, joint(ahead).centre, 0.5);
+    const { area, a, b, aa, bb, ab } = integralsOf([points]);
+    const [x, y] = [a / area, b / area];
+    const turn = Math.atan2(2 * (ab / area - x * y), aa / area - x * x - (bb / area - y * y)) / 2;
+    const own = points.map(
+      ([p, q]): Point2 => [
+        (p - x) * Math.cos(turn) + (q - y) * Math.sin(turn),
+        (q - y) * Math.cos(turn) - (p - x) * Math.sin(turn),
+      ],
+    );
+    const [low, high] = [Math.min(...own.map((p) => p[0])), Math.max(...own.map((p) => p[0]))];
+    return shares.map((share) => {
+      const at = low + share * (high - low);
+      return range(
+        own.flatMap((p, i) => {
+          const q = own[(i + 1) % own.length] ?? p;
+          return p[0] > at === q[0] > at ? [] : [p[1] + ((q[1] - p[1]) * (at - p[0])) / (q[0] - p[0])];
+        }),
+      );
+    });
+  };
+
+  test.each(['cuneiformIntermediate', 'cuneiformLateral'] as const)(
+    '%s: broad at the back, an edge at the sole',
+    (id) => {
+      const [sole = 0, back = 0] = widths(id, [0.2, 0.8]);
+      expect(back / sole).toBeGreaterThan(1.5);
+    },
+  );
+  test('the medial one the other way round', () => {
+    const [sole = 0, back = 0] = widths('cuneiformMedial', [0.2, 0.8]);
+    expect(sole / back).toBeGreaterThan(1.3);
+  });
+  test('the medial one is the largest, the intermediate one the shortest', () => {
+    const long = (id: keyof typeof ENDS): number => range(verticesOf(bone(id)).map((p) => p[2]));
+    expect(long('cuneiformMedial')).toBeGreaterThan(long('cuneiformLateral'));
+    expect(long('cuneiformLateral') - long('cuneiformIntermediate')).toBeGreaterThan(1.5);
+  });
+});
+
+describe('toes', () => {
+  test.each(['phalanxMiddle2', 'phalanxMiddle3', 'phalanxMiddle4', 'phalanxMiddle5'] as const)(
+    '%s: a waist between base and pulley',
+    (id) => {
+      const behind = shape.joints.find(({ second, articular }) => articular && second === id);
+      const ahead = shape.joints.find(({ first, articular }) => articular && first === id);
+      if (!behind || !ahead) throw new Error(id);
+      const area = (share: number): number =>
+        integralsOf([sectionBetween(bone(id), behind.centre, ahead.centre, share)]).area;
+      const most = (...shares: readonly number[]): number => Math.max(...shares.map(area));
+      const waist = Math.min(...[0.4, 0.5, 0.6, 0.7].map(area));
+      expect(most(0.1, 0.2, 0.3) / waist, 'base').toBeGreaterThan(1.15);
+      expect(most(0.75, 0.8, 0.85, 0.9) / waist, 'pulley').toBeGreaterThan(1.15);
+    },
+  );
+});

@@ -1,0 +1,78 @@
+/**
+ * How the bones fit, by the definition the joint table was measured with (src/anatomy/fit): the default foot by the limits of the
+ * project, feet of any shape by wider ones, and the poses at the ends of their motion. mm. UNDERFOOT_LONG looks at hundreds of feet.
+ */
+import { beforeAll, describe, expect, test } from 'vitest';
+import { buildFoot, DEFAULT_FOOT, type Fit, type FootForm, fitOf, prepareAnatomy } from '../../../src/anatomy';
+import { readShape } from '../../../src/cli/read-shape';
+import { evenForms, formInWords } from './even-form';
+
+const shape = readShape();
+const LONG = Boolean(process.env.UNDERFOOT_LONG);
+
+beforeAll(prepareAnatomy);
+
+const gapsOutside = ({ joints }: Fit, [low, high]: readonly [number, number]): string[] =>
+  joints
+    .filter(({ articular, p5Mm, p95Mm }) => articular && !(p5Mm >= low && p95Mm <= high))
+    .map(({ joint, p5Mm, p95Mm }) => `${joint}: ${p5Mm.toFixed(2)} to ${p95Mm.toFixed(2)} mm`);
+
+const deeperThan = ({ overlaps }: Fit, limit: number): string[] =>
+  overlaps
+    .filter(({ depthMm }) => depthMm > limit)
+    .map(({ bones, depthMm }) => `${bones.join(' and ')}: ${depthMm.toFixed(2)} mm`);
+
+describe('the default foot standing, its fine surfaces', () => {
+  let fit: Fit;
+  beforeAll(() => {
+    fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, 'standing', 'fine'));
+  }, 60_000);
+
+  test('every articular joint of the table is found', () => {
+    const found = fit.joints.map(({ joint }) => joint);
+    expect(shape.joints.filter(({ articular, id }) => articular && !found.includes(id))).toEqual([]);
+  });
+  test('its bones lie 1.3 to 3.7 mm apart there, 5th to 95th percentile', () => {
+    expect(gapsOutside(fit, [1.3, 3.7])).toEqual([]);
+  });
+  test('its facets reach 80 % of the tabled area', () => {
+    const small = fit.joints
+      .filter(({ articular, areaShare }) => articular && areaShare !== null && !(areaShare >= 0.8))
+      .map(({ joint, areaShare }) => `${joint}: ${(100 * (areaShare ?? 0)).toFixed(0)} %`);
+    expect(small).toEqual([]);
+  });
+  test('no bone overlaps another', () => {
+    expect(deeperThan(fit, 0)).toEqual([]);
+  });
+});
+
+describe('poses', () => {
+  const { poses } = shape.pose;
+  test.each(poses.map(({ id }) => id))('%s: bones overlap by no more than 0.8 mm', (id) => {
+    expect(deeperThan(fitOf(shape, buildFoot(shape, DEFAULT_FOOT, id as 'seated', 'fine')), 0.8)).toEqual([]);
+  });
+});
+
+/**
+ * Drawn surfaces of few facets: a chord across a hollow facet lies up to a third of a millimetre nearer to the other bone, one across
+ * a round head as much farther from it.
+ */
+const DRAWN = { overlapMm: 0.3, gapsMm: [1, 4.2] } as const;
+
+describe('feet of any shape standing, as drawn', () => {
+  const forms = evenForms(LONG ? 300 : 6);
+  const fits = new Map<FootForm, Fit>();
+  beforeAll(() => {
+    for (const form of forms) fits.set(form, fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing')));
+  }, 2_400_000);
+  const all = (faults: (fit: Fit) => string[]): string[] =>
+    [...fits].flatMap(([form, fit]) => faults(fit).map((fault) => `${fault} (${formInWords(form)})`));
+
+  test('no overlap is deeper than 0.3 mm', () => {
+    expect(fits.size).toBe(forms.length);
+    expect(all((fit) => deeperThan(fit, DRAWN.overlapMm))).toEqual([]);
+  });
+  test('joints stay 1 to 4.2 mm wide, 5th to 95th percentile', () => {
+    expect(all((fit) => gapsOutside(fit, DRAWN.gapsMm))).toEqual([]);
+  });
+});
