@@ -10,7 +10,7 @@ import type { View } from './views';
 
 /** Every pixel is drawn as so many squared. */
 const FINE = 2;
-/** Contours are one pixel and a half wide on a picture of this size, and in proportion on others. */
+/** Contours are one pixel and a half wide on pictures up to this size, and in proportion on larger ones. */
 const USUAL_PX = 230;
 export const PAPER = 251;
 const TONES = [
@@ -65,7 +65,7 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
       paint(a, b, c, canvas);
     }
   });
-  const width = Math.max(2, Math.round((3 * size) / USUAL_PX));
+  const width = Math.max(3, Math.round((3 * size) / USUAL_PX));
   meshes.forEach((mesh, which) => {
     drawLines(canvas, linesOf(mesh, projected[which] ?? []), width);
   });
