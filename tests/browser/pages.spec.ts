@@ -192,6 +192,6 @@ test('an example opened by its address is there again after a reload', async ({ 
 test('no screw is drawn, named or described where nobody said that one was put in', async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-hill-runner&question=options');
   await expect(page.locator('.one-sentence')).toContainText('What is usually done');
-  await expect(page.locator('.legend-box')).toHaveCount(0);
+  await expect(page.locator('.legend-box .screw')).toHaveCount(0);
   await expect(page.locator('.note')).not.toContainText('A screw is drawn');
 });

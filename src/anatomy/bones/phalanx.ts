@@ -43,7 +43,7 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       });
       const thick = v.waistHeight;
       // In the shortest, pads of both joints would fill the waist.
-      const round = length(subtract(p.at, b.at)) * 0.2;
+      const round = length(subtract(p.at, b.at)) * 0.18;
       const flank = (name: string, to: 1 | -1): Mass => {
         const middle = add(at(v.waistAt), scale(side, to * (v.waistWidth / 2 + round)));
         return {

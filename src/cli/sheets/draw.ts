@@ -10,8 +10,8 @@ import type { View } from './views';
 
 /** Every pixel is drawn as so many squared. */
 const FINE = 2;
-/** Contours are one pixel and a half wide on pictures up to this size, and in proportion on larger ones. */
-const USUAL_PX = 230;
+/** Width of a contour in pixels of the raster: a pixel and a half of the picture. */
+const CONTOUR_WIDTH = 3;
 export const PAPER = 251;
 const TONES = [
   [60, 48, 36],
@@ -65,9 +65,8 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
       paint(a, b, c, canvas);
     }
   });
-  const width = Math.max(3, Math.round((3 * size) / USUAL_PX));
   meshes.forEach((mesh, which) => {
-    drawLines(canvas, linesOf(mesh, projected[which] ?? []), width);
+    drawLines(canvas, linesOf(mesh, projected[which] ?? []), CONTOUR_WIDTH);
   });
   return shrunk(canvas);
 };
