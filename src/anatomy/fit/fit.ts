@@ -15,8 +15,9 @@ import { type SurfaceIndex, surfaceIndex } from './surface-index';
 /** Points are set this far apart on a surface, mm: closer ones move no share by more than 0.02 and no percentile by 0.03 mm. */
 const SPACING = 0.8;
 const NEAR = { mm: 3.2, beyondLeast: 1.6 } as const;
-/** Two facets of one pair of bones lie so close that only what really touches counts (as for the subtalar joint in the table). */
-const NEAR_SPLIT = { mm: 2.4, beyondLeast: 1.2 } as const;
+/** Between talus and calcaneus, whose facets lie close to each other, the table was measured with narrower limits; nowhere else. */
+const NEAR_SUBTALAR = { mm: 2.4, beyondLeast: 1.2 } as const;
+const SUBTALAR: readonly SkeletonId[] = ['talus', 'calcaneus'];
 const FACING = -0.55;
 const REACH = 6;
 
@@ -94,10 +95,11 @@ const percentile = (sorted: readonly Facing[], share: number): number => {
 
 type Sides = readonly [readonly Facing[], readonly Facing[]];
 
-/** `tabled`: mm2 at this foot's size. `split`: the two bones have another joint as well. */
-const jointFit = ({ id, articular }: JointShape, sides: Sides, tabled: number | null, split: boolean): JointFit => {
+/** `tabled`: mm2 at this foot's size. */
+const jointFit = ({ id, articular, first, second }: JointShape, sides: Sides, tabled: number | null): JointFit => {
   const least = sides.flat().reduce((low, f) => Math.min(low, f.gapMm), Number.POSITIVE_INFINITY);
-  const { mm, beyondLeast } = split ? NEAR_SPLIT : NEAR;
+  const subtalar = SUBTALAR.includes(first) && SUBTALAR.includes(second);
+  const { mm, beyondLeast } = subtalar ? NEAR_SUBTALAR : NEAR;
   const limit = Math.max(mm, least + beyondLeast);
   const facing = sides
     .flat()
@@ -141,7 +143,7 @@ export const fitOf = (shape: Shape, foot: Foot): Fit => {
       // Two joints between the same bones: a point belongs to the one it lies nearer to.
       const mine = (f: Facing): boolean => rows.every((other) => rank(f, j) <= rank(f, other));
       const tabled = j.area === undefined ? null : j.area * k * k;
-      return jointFit(j, [ab.filter(mine), ba.filter(mine)], tabled, rows.length > 1);
+      return jointFit(j, [ab.filter(mine), ba.filter(mine)], tabled);
     });
   };
 

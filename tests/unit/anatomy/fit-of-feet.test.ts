@@ -23,9 +23,9 @@ const gapsOutside = ({ joints }: Fit, [low, high]: readonly [number, number]): s
  */
 const DEEPEST: Readonly<Record<string, number>> = {
   'calcaneus and fibula': 1.1,
-  'talus and cuboid': 1.2,
+  'talus and cuboid': 1.5,
   'metatarsal1 and metatarsal2': 1.7,
-  'phalanxProximal4 and phalanxProximal5': 0.7,
+  'phalanxProximal4 and phalanxProximal5': 1.2,
   'metatarsal3 and metatarsal4': 0.7,
   'metatarsal3 and phalanxProximal4': 0.5,
 };

@@ -122,6 +122,24 @@ describe('gaps and areas', () => {
   });
 });
 
+describe('bones with two joints between them', () => {
+  /** A wedge from 1 to 3 mm, so far off that one of the two joints has all of it. */
+  const [low, high] = [
+    box([0, 500, 0], [20, 510, 10]),
+    box([0, 500, 11], [20, 510, 22], ([x, y, z]) => [x, y, z === 11 ? 11 + x / 10 : z]),
+  ];
+  const areaOf = (foot: Foot): number => fitOf(shape, foot).joints.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
+
+  test('the subtalar facets are looked at to 2.4 mm, as the table was measured', () => {
+    const upTo = (2.4 / Math.cos(Math.atan(0.1)) - 1) * 10;
+    expect(areaOf(footOf({ calcaneus: low, talus: high })) / (upTo * 10)).toBeCloseTo(1, 1);
+  });
+  test('the two of the ankle to 3.2 mm like all others', () => {
+    const ankle: Foot = { ...footOf({ talus: low }), leg: new Map([['tibia', high]]) };
+    expect(areaOf(ankle) / 200).toBeCloseTo(1, 1);
+  });
+});
+
 describe('overlap', () => {
   const block = box([-10, -10, -10], [10, 10, 10]);
   const deepest = (a: Mesh, b: Mesh): number => pair(a, b).overlaps[0]?.depthMm ?? 0;
