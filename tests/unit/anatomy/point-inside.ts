@@ -17,12 +17,16 @@ const trianglesOf = (mesh: Mesh): [Vec3, Vec3, Vec3][] => {
 };
 
 /** Solid angle of the surface seen from p over 4 pi: 1 inside, 0 outside (Van Oosterom and Strackee 1983, from memory). */
-export const isInside = (mesh: Mesh, p: Vec3): boolean => {
+export const isInside = (mesh: Mesh, [x, y, z]: Vec3): boolean => {
   let angle = 0;
-  for (const corners of trianglesOf(mesh)) {
-    const [a, b, c] = corners.map((q) => subtract(q, p)) as [Vec3, Vec3, Vec3];
-    const [la, lb, lc] = [length(a), length(b), length(c)];
-    angle += Math.atan2(dot(a, cross(b, c)), la * lb * lc + dot(a, b) * lc + dot(b, c) * la + dot(c, a) * lb);
+  // Plain numbers: tens of thousands of points are asked for.
+  for (const [a, b, c] of trianglesOf(mesh)) {
+    const [ax, ay, az, bx, by, bz] = [a[0] - x, a[1] - y, a[2] - z, b[0] - x, b[1] - y, b[2] - z];
+    const [cx, cy, cz] = [c[0] - x, c[1] - y, c[2] - z];
+    const [la, lb, lc] = [Math.hypot(ax, ay, az), Math.hypot(bx, by, bz), Math.hypot(cx, cy, cz)];
+    const volume = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+    const [ab, bc, ca] = [ax * bx + ay * by + az * bz, bx * cx + by * cy + bz * cz, cx * ax + cy * ay + cz * az];
+    angle += Math.atan2(volume, la * lb * lc + ab * lc + bc * la + ca * lb);
   }
   return angle / (2 * Math.PI) > 0.5;
 };
