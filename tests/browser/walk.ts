@@ -3,7 +3,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 
 /** The words are there and belong to the case and the what-if as they are now. */
 export const explained = (page: Page): Promise<void> =>
-  expect(page.locator('.page[data-explained="true"]')).toBeAttached();
+  expect(page.locator('.page[data-explained="true"]')).toBeAttached({ timeout: 45_000 });
 
 export const open = async (page: Page, appUrl: string, address = ''): Promise<void> => {
   await page.goto(`${appUrl}${address}`);
