@@ -9,7 +9,7 @@ import { metatarsal } from './metatarsal';
 import { metatarsalFifth } from './metatarsal-fifth';
 import { metatarsalFirst } from './metatarsal-first';
 import { navicular } from './navicular';
-import { phalanx, phalanxFirst } from './phalanx';
+import { phalanx } from './phalanx';
 import { phalanxDistal } from './phalanx-distal';
 import type { Recipe } from './recipe';
 import { sesamoid } from './sesamoid';
@@ -31,7 +31,7 @@ export const RECIPES: Readonly<Record<SkeletonId, Recipe>> = {
   metatarsal5: metatarsalFifth,
   sesamoidMedial: sesamoid('metatarsal1-sesamoidMedial'),
   sesamoidLateral: sesamoid('metatarsal1-sesamoidLateral'),
-  phalanxProximal1: phalanxFirst,
+  phalanxProximal1: phalanx('metatarsal1-phalanxProximal1', 'phalanxProximal1-phalanxDistal1'),
   phalanxProximal2: phalanx('metatarsal2-phalanxProximal2', 'phalanxProximal2-phalanxMiddle2'),
   phalanxProximal3: phalanx('metatarsal3-phalanxProximal3', 'phalanxProximal3-phalanxMiddle3'),
   phalanxProximal4: phalanx('metatarsal4-phalanxProximal4', 'phalanxProximal4-phalanxMiddle4'),

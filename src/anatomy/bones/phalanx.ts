@@ -2,122 +2,95 @@
  * A proximal or middle phalanx: an oval, hollow base, a waist, and a pulley of two condyles. Anchored on its two joints.
  */
 import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
-import type { Mass, Parts } from './mass';
-import { mm, type Recipe, recipe, type Site, share, type Values } from './recipe';
-
-const phalanxTerms = {
-  baseWidth: mm('width of the base'),
-  baseHeight: mm('height of the base'),
-  baseLength: mm('length of the base before it narrows'),
-  waistWidth: mm('width at the waist'),
-  waistHeight: mm('height at the waist'),
-  waistAt: share('place of the waist from base to pulley'),
-  dorsalBow: mm('bow of the shaft upwards'),
-  pulleyWidth: mm('width of the pulley'),
-  pulleyHeight: mm('height of the pulley'),
-  pulleyGroove: mm('depth of the groove between its condyles'),
-  soleFlat: mm('how much is taken flat from the sole of the shaft'),
-} as const;
-
-/** Inwards and upwards by mm, along by a share of the way from the base to the pulley. */
-type Place = (share: number, inwards: number, upwards: number) => Vec3;
-
-const build = (v: Values<typeof phalanxTerms>, site: Site, behind: string, ahead: string): Parts & { place: Place } => {
-  const b = site.facet(behind);
-  const p = site.facet(ahead);
-  const axle = add(p.at, scale(p.out, -v.pulleyHeight * 0.42));
-  const along = normalize(subtract(axle, b.at));
-  const long = length(subtract(axle, b.at));
-  const side = normalize(cross([0, 1, 0], along));
-  const top = cross(along, side);
-  const at = (s: number, upwards = 0): Vec3 =>
-    add(add(b.at, scale(along, long * s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)));
-  const radius = v.pulleyHeight / 2;
-  const disc = (name: string, aside: number, r: number, width: number): Mass => ({
-    is: 'roller',
-    name,
-    at: add(axle, scale(side, aside * v.pulleyWidth)),
-    along: side,
-    radius: r,
-    width,
-    round: Math.min(r, width / 2) * 0.6,
-    join: 'fine',
-  });
-  const thick = v.waistHeight;
-  // In the shortest, pads of both joints would fill the waist.
-  const round = length(subtract(p.at, b.at)) * 0.18;
-  const flank = (name: string, to: 1 | -1): Mass => {
-    const middle = add(at(v.waistAt), scale(side, to * (v.waistWidth / 2 + round)));
-    return {
-      is: 'rod',
-      name,
-      from: add(middle, scale(top, -v.baseHeight)),
-      to: add(middle, scale(top, v.baseHeight)),
-      radius: [round, round],
-      join: 'fine',
-    };
-  };
-  return {
-    place: (share, inwards, upwards) => add(at(share, upwards), scale(side, inwards)),
-    masses: [
-      {
-        is: 'shaft',
-        name: 'shaft',
-        sections: [
-          { name: 'base', at: at(-0.02), width: v.baseWidth, height: v.baseHeight, corner: 2.4 },
-          {
-            name: 'baseEnd',
-            at: at(v.baseLength / long),
-            width: v.baseWidth * 0.9,
-            height: v.baseHeight * 0.88,
-            corner: 2.4,
-          },
-          { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight },
-          { name: 'neck', at: at((v.waistAt + 1) / 2), width: v.waistWidth * 1.06, height: v.waistHeight },
-          { name: 'pulley', at: at(1), width: v.pulleyWidth * 0.86, height: v.pulleyHeight * 0.8 },
-        ],
-      },
-      disc('axle', 0, radius - v.pulleyGroove, v.pulleyWidth * 0.9),
-      disc('medialCondyle', 0.32, radius, v.pulleyWidth * 0.36),
-      disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
-    ],
-    hollows: [
-      flank('innerFlank', 1),
-      flank('outerFlank', -1),
-      {
-        is: 'block',
-        name: 'sole',
-        at: at(v.waistAt, v.soleFlat - (v.waistHeight + thick) / 2),
-        size: [v.baseWidth * 1.2, thick, long * 0.5],
-        round: thick / 3,
-        along,
-        join: 'fine',
-      },
-    ],
-  };
-};
+import type { Mass } from './mass';
+import { mm, type Recipe, recipe, share } from './recipe';
 
 export const phalanx = (behind: string, ahead: string): Recipe =>
-  recipe(phalanxTerms, (v, site): Parts => {
-    const { masses, hollows = [] } = build(v, site, behind, ahead);
-    return { masses, hollows };
-  });
-
-/** The first toe's: the inner of the two tubercles at the sole of its base, where the abductor ends, is the larger. */
-export const phalanxFirst = recipe(
-  { ...phalanxTerms, innerTubercle: mm('thickness of the tubercle at the inner lower corner of the base') },
-  (v, site): Parts => {
-    const {
-      masses,
-      hollows = [],
-      place,
-    } = build(v, site, 'metatarsal1-phalanxProximal1', 'phalanxProximal1-phalanxDistal1');
-    const tubercle: Mass = {
-      is: 'ellipsoid',
-      name: 'innerTubercle',
-      at: place(0.16, v.baseWidth * 0.38, -v.baseHeight * 0.26),
-      size: [v.innerTubercle, v.innerTubercle, v.innerTubercle * 1.3],
-    };
-    return { masses: [...masses, tubercle], hollows };
-  },
-);
+  recipe(
+    {
+      baseWidth: mm('width of the base'),
+      baseHeight: mm('height of the base'),
+      baseLength: mm('length of the base before it narrows'),
+      waistWidth: mm('width at the waist'),
+      waistHeight: mm('height at the waist'),
+      waistAt: share('place of the waist from base to pulley'),
+      dorsalBow: mm('bow of the shaft upwards'),
+      pulleyWidth: mm('width of the pulley'),
+      pulleyHeight: mm('height of the pulley'),
+      pulleyGroove: mm('depth of the groove between its condyles'),
+      soleFlat: mm('how much is taken flat from the sole of the shaft'),
+    },
+    (v, site) => {
+      const b = site.facet(behind);
+      const p = site.facet(ahead);
+      const axle = add(p.at, scale(p.out, -v.pulleyHeight * 0.42));
+      const along = normalize(subtract(axle, b.at));
+      const long = length(subtract(axle, b.at));
+      const side = normalize(cross([0, 1, 0], along));
+      const top = cross(along, side);
+      const at = (s: number, upwards = 0): Vec3 =>
+        add(add(b.at, scale(along, long * s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)));
+      const radius = v.pulleyHeight / 2;
+      const disc = (name: string, aside: number, r: number, width: number): Mass => ({
+        is: 'roller',
+        name,
+        at: add(axle, scale(side, aside * v.pulleyWidth)),
+        along: side,
+        radius: r,
+        width,
+        round: Math.min(r, width / 2) * 0.6,
+        join: 'fine',
+      });
+      const thick = v.waistHeight;
+      // In the shortest, pads of both joints would fill the waist.
+      const round = length(subtract(p.at, b.at)) * 0.18;
+      const flank = (name: string, to: 1 | -1): Mass => {
+        const middle = add(at(v.waistAt), scale(side, to * (v.waistWidth / 2 + round)));
+        return {
+          is: 'rod',
+          name,
+          from: add(middle, scale(top, -v.baseHeight)),
+          to: add(middle, scale(top, v.baseHeight)),
+          radius: [round, round],
+          join: 'fine',
+        };
+      };
+      return {
+        masses: [
+          {
+            is: 'shaft',
+            name: 'shaft',
+            sections: [
+              { name: 'base', at: at(-0.02), width: v.baseWidth, height: v.baseHeight, corner: 2.4 },
+              {
+                name: 'baseEnd',
+                at: at(v.baseLength / long),
+                width: v.baseWidth * 0.9,
+                height: v.baseHeight * 0.88,
+                corner: 2.4,
+              },
+              { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight },
+              { name: 'neck', at: at((v.waistAt + 1) / 2), width: v.waistWidth * 1.06, height: v.waistHeight },
+              { name: 'pulley', at: at(1), width: v.pulleyWidth * 0.86, height: v.pulleyHeight * 0.8 },
+            ],
+          },
+          disc('axle', 0, radius - v.pulleyGroove, v.pulleyWidth * 0.9),
+          disc('medialCondyle', 0.32, radius, v.pulleyWidth * 0.36),
+          disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
+        ],
+        hollows: [
+          flank('innerFlank', 1),
+          flank('outerFlank', -1),
+          {
+            is: 'block',
+            name: 'sole',
+            at: at(v.waistAt, v.soleFlat - (v.waistHeight + thick) / 2),
+            size: [v.baseWidth * 1.2, thick, long * 0.5],
+            round: thick / 3,
+            along,
+            join: 'fine',
+          },
+        ],
+      };
+    },
+  );
