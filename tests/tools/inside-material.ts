@@ -4,8 +4,9 @@ import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
 import { parse } from 'yaml';
 import { decodeGlb, type Foot, type Mesh } from '../../src/anatomy';
-import { type Inside, type InsideOfShape, insideSchema } from '../../src/anatomy/inside';
+import { type BoneCut, type Inside, type InsideOfShape, insideSchema } from '../../src/anatomy/inside';
 import { DEFAULT_FOOT } from '../../src/anatomy/parameters';
+import type { Vec3 } from '../../src/units';
 import { UNMOVED } from './tubes';
 
 const FILE = fileURLToPath(new URL('../../content/anatomy/inside.yaml', import.meta.url));
@@ -64,3 +65,11 @@ export const tubed = (stations: Inside['tubes'][number]['stations'], canals: Ins
     },
   };
 };
+
+export const cutOf = (cut: BoneCut | null): BoneCut => {
+  if (!cut) throw new Error('the plane misses the bone');
+  return cut;
+};
+export const X: Vec3 = [1, 0, 0];
+export const Y: Vec3 = [0, 1, 0];
+export const Z: Vec3 = [0, 0, 1];

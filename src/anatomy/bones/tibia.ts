@@ -3,6 +3,7 @@
  * malleolus with its two colliculi, and the notch of the fibula between two tubercles. Anchored on its joints with the talus.
  */
 import { add, cross, dot, normalize, radians, scale, subtract, type Vec3 } from '../../units';
+import type { Mass } from './mass';
 import { below, deg, mm, recipe } from './recipe';
 
 const DOME = 'tibia-talus';
@@ -41,12 +42,17 @@ export const tibia = recipe(
     // The block reaches from the notch, just outside the dome's lateral rim, to the root of the malleolus.
     const middle = v.plafondWidth / 2 - half - 4;
     const side = dot(subtract(below(inner, v.malleolusThickness / 2), dome.at), medial);
-    const colliculus = (drop: number, f: number, radius: number): { from: Vec3; to: Vec3 } => ({
-      from: q(side, 4, f * 0.8),
-      to: q(side, radius - drop, f),
-    });
     const thick = v.malleolusThickness / 2;
     const [ahead, behind] = [v.malleolusDepth * 0.3, -v.malleolusDepth * 0.24];
+    const colliculus = (name: string, drop: number, f: number, share: number): Mass => ({
+      is: 'rod',
+      name,
+      from: q(side, 4, f * 0.8),
+      to: q(side, thick * share - drop, f),
+      radius: [thick, thick * share],
+      past: DOME,
+      join: 'fine',
+    });
     return {
       masses: [
         {
@@ -111,22 +117,8 @@ export const tibia = recipe(
           up,
           join: 'fine',
         },
-        {
-          is: 'rod',
-          name: 'anteriorColliculus',
-          ...colliculus(v.anteriorColliculus, ahead, thick * 0.85),
-          radius: [thick, thick * 0.85],
-          past: DOME,
-          join: 'fine',
-        },
-        {
-          is: 'rod',
-          name: 'posteriorColliculus',
-          ...colliculus(v.posteriorColliculus, behind, thick * 0.8),
-          radius: [thick, thick * 0.8],
-          past: DOME,
-          join: 'fine',
-        },
+        colliculus('anteriorColliculus', v.anteriorColliculus, ahead, 0.85),
+        colliculus('posteriorColliculus', v.posteriorColliculus, behind, 0.8),
       ],
       hollows: [
         {

@@ -1,11 +1,11 @@
 /** Any shape of foot inside the bounds that are checked. */
 import fc from 'fast-check';
-import { FORM_BOUNDS } from '../../../src/anatomy';
-import type { FootForm } from '../../../src/anatomy/types';
+import { FORM_BOUNDS, type FootForm } from '../../../src/anatomy';
 
-const within = (measure: keyof FootForm) => {
-  const [min, max] = FORM_BOUNDS[measure];
-  return fc.double({ min, max, noNaN: true });
+/** Evenly: a double of fast-check is spread over its bits, which leaves nearly every shape at nought or at an end. */
+const within = (measure: keyof FootForm): fc.Arbitrary<number> => {
+  const [low, high] = FORM_BOUNDS[measure];
+  return fc.integer({ min: 0, max: 1000 }).map((n) => low + ((high - low) * n) / 1000);
 };
 
 export const anyForm: fc.Arbitrary<FootForm> = fc.record({
@@ -15,3 +15,12 @@ export const anyForm: fc.Arbitrary<FootForm> = fc.record({
   halluxDeg: within('halluxDeg'),
   firstRayMm: within('firstRayMm'),
 });
+
+/** So many of them, the same on every run. */
+export const sampleForms = (count: number): readonly FootForm[] =>
+  fc.sample(anyForm, { seed: 20_261_128, numRuns: count });
+
+export const formInWords = (form: FootForm): string =>
+  Object.entries(form)
+    .map(([name, value]) => `${name} ${(value as number).toFixed(2)}`)
+    .join(', ');

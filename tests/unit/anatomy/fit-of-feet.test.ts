@@ -5,7 +5,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { buildFoot, DEFAULT_FOOT, type Fit, type FootForm, fitOf, prepareAnatomy } from '../../../src/anatomy';
 import { readShape } from '../../../src/cli/read-shape';
-import { evenForms, formInWords } from './even-form';
+import { formInWords, sampleForms } from './any-form';
 
 const shape = readShape();
 const LONG = Boolean(process.env.UNDERFOOT_LONG);
@@ -75,7 +75,7 @@ describe('poses', () => {
 const DRAWN = { overlapMm: 0.3, gapsMm: [1, 4.2] } as const;
 
 describe('feet of any shape standing, as drawn', () => {
-  const forms = evenForms(LONG ? 300 : 4);
+  const forms = sampleForms(LONG ? 300 : 4);
   const fits = new Map<FootForm, Fit>();
   beforeAll(() => {
     for (const form of forms) fits.set(form, fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing')));

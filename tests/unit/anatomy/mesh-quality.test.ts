@@ -30,7 +30,7 @@ import { patchesOf } from '../../../src/anatomy/angles/patches';
 import { readShape } from '../../../src/cli/read-shape';
 import { SKELETON_IDS, type SkeletonId } from '../../../src/ids';
 import { crossings, smallestAngle, trianglesOf } from '../../tools/triangles';
-import { evenForms, formInWords } from './even-form';
+import { formInWords, sampleForms } from './any-form';
 
 const LEVELS = ['display', 'fine'] as const;
 const LEAST_ANGLE_DEG = 5;
@@ -147,7 +147,7 @@ describe.each(LEVELS)('%s', (level) => {
 
 test('feet of any shape keep good surfaces, as drawn', () => {
   const shape = readShape();
-  const faults = evenForms(process.env.UNDERFOOT_LONG ? 200 : 4).flatMap((form) =>
+  const faults = sampleForms(process.env.UNDERFOOT_LONG ? 200 : 4).flatMap((form) =>
     [...meshesOf(buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing'))].flatMap(([bone, mesh]) => {
       const least = Math.min(...trianglesOf(mesh).map(smallestAngle));
       const through = crossings(mesh).length;

@@ -1,20 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boneAxis, fromBone, meshOf, mirrorFoot } from '../../../../src/anatomy';
-import { type BoneCut, cutBone, cutOpenBone, openBone } from '../../../../src/anatomy/inside';
+import { cutBone, cutOpenBone, openBone } from '../../../../src/anatomy/inside';
 import { mapMesh } from '../../../../src/anatomy/mesh';
 import { BONE_IDS } from '../../../../src/ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../../../src/units';
-import { fineFoot, shape } from '../../../tools/inside-material';
+import { cutOf, fineFoot, shape, X, Y, Z } from '../../../tools/inside-material';
 import { distanceTo, isInside } from '../point-inside';
-
-const cutOf = (cut: BoneCut | null): BoneCut => {
-  if (!cut) throw new Error('the plane misses the bone');
-  return cut;
-};
-const X: Vec3 = [1, 0, 0];
-const Y: Vec3 = [0, 1, 0];
-const Z: Vec3 = [0, 0, 1];
 
 describe('cutBone, every bone of the foot', () => {
   const foot = fineFoot();

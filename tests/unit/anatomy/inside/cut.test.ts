@@ -1,20 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { type BoneCut, cutBone, type InsideOfShape } from '../../../../src/anatomy/inside';
+import { cutBone, type InsideOfShape } from '../../../../src/anatomy/inside';
 import { dot, subtract, type Vec3 } from '../../../../src/units';
-import { footOf, shape, shelled, tubed } from '../../../tools/inside-material';
+import { cutOf, footOf, shape, shelled, tubed, X, Y, Z } from '../../../tools/inside-material';
 import { barMesh } from '../../../tools/tubes';
 
 const spreadAlong = (loop: readonly Vec3[], direction: Vec3): readonly [number, number] => {
   const s = loop.map((p) => dot(p, direction));
   return [Math.min(...s), Math.max(...s)];
 };
-const cutOf = (cut: BoneCut | null): BoneCut => {
-  if (!cut) throw new Error('the plane misses the bone');
-  return cut;
-};
-const X: Vec3 = [1, 0, 0];
-const Y: Vec3 = [0, 1, 0];
-const Z: Vec3 = [0, 0, 1];
 
 /** A round bar of radius 8 along Z from 0 to 60, centre (0, 20): 96 flat sides, at most 0.005 mm inside the circle. */
 const round = footOf(barMesh({ lengthMm: 60, semi: () => [8, 8], around: 96, along: 6, from: [0, 20, 0] }));
