@@ -132,6 +132,7 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
   });
   const seam = shape.defaults.blends.fine;
   const box = bodies.map((b) => b.box).reduce(union);
+  const joinedValue = (values: readonly number[]): number => values.reduce((d, value) => smoothMin(d, value, seam));
   const together = (fields: readonly Field[]): Field => {
     const [only, ...others] = fields;
     if (only === undefined) throw new RangeError(`${bone} has no mass`);
@@ -144,9 +145,13 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
   };
   const field = together(bodies.map((b) => b.field));
   const local: LocalField = (centre, radius) => {
-    const back = linearly(warp, centre, radius);
-    const near = bodies.map((b) => joinTerms(termsNear(b.terms, warp.back, centre, radius, b.field(...centre)), back));
-    return { middle: field(...centre), field: together(near) };
+    const middles = bodies.map((b) => b.field(...centre));
+    const near = (): Field => {
+      const back = linearly(warp, centre, radius);
+      const terms = bodies.map((b, i) => termsNear(b.terms, warp.back, centre, radius, middles[i] as number));
+      return together(terms.map((t) => joinTerms(t, back)));
+    };
+    return { middle: joinedValue(middles), near };
   };
   const reach = 3 + warp.most;
   return {

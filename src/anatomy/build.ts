@@ -14,7 +14,7 @@ import { DEFAULT_FOOT } from './parameters';
 import { reshaped } from './reshape';
 import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
-import { type Motion, movePoint, STILL } from './stance/motion';
+import { inverse, type Motion, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
 import type { Foot, FootForm, FootParameters, Joint, Level, Mesh, PoseName } from './types';
 
@@ -25,22 +25,55 @@ const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => 
 };
 
 interface Usual {
-  readonly sampled: Sampled;
+  sampled: Sampled | null;
   readonly cut: Map<Level, Mesh>;
 }
 /** The bones of the default foot, kept: every other foot starts from their triangles. */
 const usual = new WeakMap<Shape, Map<SkeletonId, Usual>>();
 
+const usualOf = (shape: Shape, bone: SkeletonId): Usual => {
+  const bones = usual.get(shape) ?? new Map<SkeletonId, Usual>();
+  usual.set(shape, bones);
+  const known = bones.get(bone) ?? { sampled: null, cut: new Map<Level, Mesh>() };
+  bones.set(bone, known);
+  return known;
+};
+
 const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
-  const kept = usual.get(shape) ?? new Map<SkeletonId, Usual>();
-  usual.set(shape, kept);
+  const known = usualOf(shape, bone);
+  const ready = known.cut.get(level);
+  if (ready) return ready;
   const meshing = meshingOf(shape, bone);
   const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
-  const known = kept.get(bone) ?? { sampled: sampled(local, box, meshing.step), cut: new Map<Level, Mesh>() };
-  kept.set(bone, known);
-  const cut = known.cut.get(level) ?? cutInto(known.sampled, meshing[level]);
+  known.sampled ??= sampled(local, box, meshing.step);
+  const cut = cutInto(known.sampled, meshing[level]);
   known.cut.set(level, cut);
   return cut;
+};
+
+/** The default foot, right and standing: as it is shipped. */
+export const isUsual = ({ parameters, pose, side }: Foot): boolean =>
+  pose === 'standing' &&
+  side === 'right' &&
+  Object.entries(DEFAULT_FOOT).every(([name, value]) => parameters[name as keyof FootParameters] === value);
+
+/**
+ * Takes the triangles of the default foot from one that is already made (the shipped model), so that they need not be found again:
+ * the dearest part of a first foot. Those that are already known stay. Throws RangeError for any other foot.
+ */
+export const startFrom = (shape: Shape, foot: Foot): void => {
+  if (!isUsual(foot)) throw new RangeError('feet start from the default one, right and standing');
+  const motions = motionsOf(shape, DEFAULT_FOOT, 'standing');
+  const k = scaleOf(shape, DEFAULT_FOOT);
+  for (const [bone, mesh] of [...foot.bones, ...foot.leg]) {
+    const home = inverse(motions.get(bone) ?? STILL);
+    const { cut } = usualOf(shape, bone);
+    if (!cut.has(foot.level))
+      cut.set(
+        foot.level,
+        mapMesh(mesh, (p) => movePoint(home, scale(p, 1 / k))),
+      );
+  }
 };
 
 /** The bone of a foot of some shape on the reference foot, as scanned. */
@@ -106,11 +139,17 @@ export const assembleFoot = (
   shape: Shape,
   parameters: FootParameters,
   pose: PoseName,
-  built: { readonly bones: ReadonlyMap<BoneId, Mesh>; readonly leg: ReadonlyMap<LegId, Mesh>; readonly outline?: Mesh },
+  built: {
+    readonly level: Level;
+    readonly bones: ReadonlyMap<BoneId, Mesh>;
+    readonly leg: ReadonlyMap<LegId, Mesh>;
+    readonly outline?: Mesh;
+  },
 ): Foot => ({
   parameters,
   pose,
   side: 'right',
+  level: built.level,
   bones: built.bones,
   leg: built.leg,
   joints: jointsOf(shape, parameters, pose),
@@ -135,5 +174,5 @@ export const buildFoot = (
     new Map(
       ids.map((bone) => [bone, placed(referenceBone(shape, parameters, bone, level), motions.get(bone) ?? STILL, k)]),
     );
-  return assembleFoot(shape, parameters, pose, { bones: build(BONE_IDS), leg: build(LEG_IDS) });
+  return assembleFoot(shape, parameters, pose, { level, bones: build(BONE_IDS), leg: build(LEG_IDS) });
 };

@@ -1,6 +1,6 @@
 /** The shape of a foot: bones, joints and outline from the parameters in content/anatomy, and measures of them. */
 export { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
-export { assembleFoot, buildBone, buildFoot, jointsOf } from './build';
+export { assembleFoot, buildBone, buildFoot, isUsual, jointsOf, startFrom } from './build';
 export { type Fit, fitOf, type JointFit } from './fit/fit';
 export { decodeGlb, encodeGlb, type NodeNotes, type ReadModel } from './glb';
 export { type LookAlike, lookAlike } from './look-alikes';

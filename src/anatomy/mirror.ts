@@ -16,6 +16,7 @@ const mirrorJoint = (j: Joint): Joint => ({
 export const mirrorFoot = (foot: Foot): Foot => ({
   parameters: foot.parameters,
   pose: foot.pose,
+  level: foot.level,
   side: foot.side === 'right' ? 'left' : 'right',
   bones: new Map([...foot.bones].map(([id, mesh]) => [id, mirrorMesh(mesh)])),
   leg: new Map([...foot.leg].map(([id, mesh]) => [id, mirrorMesh(mesh)])),

@@ -70,6 +70,7 @@ export interface Foot {
   readonly parameters: FootParameters;
   readonly pose: PoseName;
   readonly side: Side;
+  readonly level: Level;
   readonly bones: ReadonlyMap<BoneId, Mesh>;
   /** Lower ends of tibia and fibula, closed above. */
   readonly leg: ReadonlyMap<LegId, Mesh>;

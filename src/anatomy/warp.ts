@@ -61,10 +61,10 @@ export const warpOf = (centre: Vec3, home: readonly JointShape[], now: readonly 
   const held = Float64Array.from([...centre, ANCHOR, ...still.flatMap((c) => [...c, 1])]);
   const moving = Float64Array.from(pulls.flatMap((q) => [...q.at, ...q.rows.flat(), ...q.to]));
   const out = new Float64Array(3);
+  const near = (dx: number, dy: number, dz: number): number => Math.exp(-(dx * dx + dy * dy + dz * dz) * fall);
+  const n = (k: number): number => moving[k] as number;
   /** Writes the shift of a point into `out`. */
   const shift = (x: number, y: number, z: number): void => {
-    const near = (dx: number, dy: number, dz: number): number => Math.exp(-(dx * dx + dy * dy + dz * dz) * fall);
-    const n = (k: number): number => moving[k] as number;
     let sum = 1e-6;
     for (let o = 0; o < held.length; o += 4)
       sum +=

@@ -6,18 +6,24 @@ import * as v from 'valibot';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, previewFoot, type Shape, shapeSchema } from '../anatomy';
 import type { Foot, FootParameters, Level, PoseName } from '../anatomy/types';
 import type { Session } from '../session/types';
-import type { BuiltFoot } from './foot-worker';
+import type { BuiltFoot, ToFootWorker } from './foot-worker';
 import workerUrl from './foot-worker?worker&url';
 import { trustedWorkerUrl } from './trusted-types';
 
 const keyOf = (parameters: FootParameters, pose: PoseName): string =>
   `${pose} ${JSON.stringify(parameters, Object.keys(parameters).sort())}`;
 
-/** One worker for the page's life: it keeps the bones that every other foot starts from. Answers come in the order asked. */
-const footBuilder = (shape: unknown): ((parameters: FootParameters, pose: PoseName) => Promise<Foot>) => {
+/**
+ * One worker for the page's life: it keeps the bones that every other foot starts from, as shipped when they could be read. Answers
+ * come in the order asked.
+ */
+const footBuilder = (
+  shape: unknown,
+  usual: Promise<Foot>,
+): ((parameters: FootParameters, pose: PoseName) => Promise<Foot>) => {
   let worker: Worker | null = null;
   const waiting: { resolve: (foot: Foot) => void; reject: (error: Error) => void }[] = [];
-  const start = (): Worker => {
+  const start = (shipped: Foot | null): Worker => {
     const made = new Worker(trustedWorkerUrl(workerUrl), { type: 'module' });
     made.onmessage = ({ data }: MessageEvent<BuiltFoot>) => {
       const next = waiting.shift();
@@ -29,15 +35,19 @@ const footBuilder = (shape: unknown): ((parameters: FootParameters, pose: PoseNa
       worker = null;
       for (const { reject } of waiting.splice(0)) reject(new Error(event.message));
     };
-    made.postMessage({ shape });
+    const first: ToFootWorker = { shape, usual: shipped };
+    made.postMessage(first);
     return made;
   };
-  return (parameters, pose) =>
-    new Promise((resolve, reject) => {
-      worker ??= start();
+  return async (parameters, pose) => {
+    const shipped = await usual.catch(() => null);
+    return new Promise((resolve, reject) => {
+      worker ??= start(shipped);
       waiting.push({ resolve, reject });
-      worker.postMessage({ parameters, pose });
+      const asked: ToFootWorker = { parameters, pose };
+      worker.postMessage(asked);
     });
+  };
 };
 
 const FILES: Readonly<Record<Level, string>> = {
@@ -50,7 +60,7 @@ export const usualFoot = async (shape: unknown, level: Level): Promise<Foot> => 
   const answer = await fetch(new URL(FILES[level], document.baseURI));
   if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
   const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
-  return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', model);
+  return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', { ...model, level });
 };
 
 /** Feet kept ready, the usual one apart. */
@@ -74,7 +84,7 @@ const wantedOf = (parameters: FootParameters, pose: PoseName): Wanted => ({
 
 export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
   const listeners = new Set<() => void>();
-  const build = footBuilder(session.getState().content.shape);
+  const build = footBuilder(session.getState().content.shape, usual);
   const usualOne = wantedOf(DEFAULT_FOOT, 'standing');
   const built = new Map([[usualOne.key, usual]]);
   let shown: Foot | null = null;

@@ -1,12 +1,12 @@
 /** Builds feet away from the page: the only place besides the explain worker where the wasm simplifier runs. */
 import * as v from 'valibot';
-import { buildFoot, prepareAnatomy, type Shape, shapeSchema } from '../anatomy';
+import { buildFoot, prepareAnatomy, type Shape, shapeSchema, startFrom } from '../anatomy';
 import type { Foot, FootParameters, PoseName } from '../anatomy/types';
 
 export type BuiltFoot = { readonly foot: Foot } | { readonly failed: string };
-/** First the shape, then any number of feet. */
+/** First the shape and the usual foot, then any number of feet. */
 export type ToFootWorker =
-  | { readonly shape: unknown }
+  | { readonly shape: unknown; readonly usual: Foot | null }
   | { readonly parameters: FootParameters; readonly pose: PoseName };
 
 const ready = prepareAnatomy();
@@ -26,6 +26,8 @@ const refuse = (reason: unknown): void => {
 };
 
 self.onmessage = ({ data }: MessageEvent<ToFootWorker>) => {
-  if ('shape' in data) shape = v.parse(shapeSchema, data.shape);
-  else order = order.then(() => answer(data.parameters, data.pose)).catch(refuse);
+  if ('shape' in data) {
+    shape = v.parse(shapeSchema, data.shape);
+    if (data.usual !== null) startFrom(shape, data.usual);
+  } else order = order.then(() => answer(data.parameters, data.pose)).catch(refuse);
 };

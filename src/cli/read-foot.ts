@@ -10,5 +10,5 @@ const MODEL = fileURLToPath(new URL('../../public/models/foot-right-fine.glb', i
 export const readFoot = (): Foot | null => {
   if (!existsSync(MODEL)) return null;
   const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
-  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', model);
+  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', { ...model, level: 'fine' });
 };

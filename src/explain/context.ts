@@ -3,7 +3,17 @@
  * their parameters, and what is derived from a foot is kept with it. Kept values are pure functions of their keys.
  */
 import * as v from 'valibot';
-import { boneAxis, buildFoot, footParametersFor, regionsOf, shapeSchema, zoneAt, zonesOf } from '../anatomy';
+import {
+  boneAxis,
+  buildFoot,
+  footParametersFor,
+  isUsual,
+  regionsOf,
+  shapeSchema,
+  startFrom,
+  zoneAt,
+  zonesOf,
+} from '../anatomy';
 import type { BoneAxis, Foot, FootParameters, Region, Zone } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { BoneId, RegionId } from '../ids';
@@ -38,7 +48,9 @@ export const contextOf = (content: Content, given?: Foot): Context => ({
       return given;
     const kept = feet.get(content) ?? new Map<string, Foot>();
     feet.set(content, kept);
-    const foot = kept.get(key) ?? buildFoot(shapeOf(content), parameters, 'standing', 'fine');
+    const shape = shapeOf(content);
+    if (given !== undefined && isUsual(given)) startFrom(shape, given);
+    const foot = kept.get(key) ?? buildFoot(shape, parameters, 'standing', 'fine');
     kept.set(key, foot);
     return foot;
   },

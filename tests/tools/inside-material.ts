@@ -22,6 +22,7 @@ export const fineFoot = (): Foot => ({
   parameters: DEFAULT_FOOT,
   pose: 'standing',
   side: 'right',
+  level: 'fine',
   joints: new Map(),
   reference: UNMOVED,
 });
@@ -31,6 +32,7 @@ export const footOf = (mesh: Mesh, h = DEFAULT_FOOT.heelToSecondHeadMm): Foot =>
   parameters: { ...DEFAULT_FOOT, heelToSecondHeadMm: h },
   pose: 'standing',
   side: 'right',
+  level: 'display',
   bones: new Map([['metatarsal5', mesh]]),
   leg: new Map(),
   joints: new Map(),

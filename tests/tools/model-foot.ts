@@ -8,5 +8,5 @@ const MODEL = fileURLToPath(new URL('../../public/models/foot-right.glb', import
 
 export const modelFoot = (): Foot => {
   const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
-  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', model);
+  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', { ...model, level: 'display' });
 };

@@ -97,6 +97,7 @@ export const tubeFoot = (bar: Partial<Bar> = {}): Foot => {
     parameters: { ...DEFAULT_FOOT, heelToSecondHeadMm: 167 },
     pose: 'standing',
     side: 'right',
+    level: 'display',
     bones: new Map([['metatarsal5', mesh]]),
     leg: new Map(),
     joints: new Map(joints.map((j) => [j.id, j])),

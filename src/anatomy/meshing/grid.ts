@@ -13,42 +13,67 @@ export interface Grid {
 }
 
 /** A field that can say what it is near a place: cheaper there, the same within the ball. */
-export type LocalField = (centre: Vec3, radius: number) => { readonly middle: number; readonly field: Field };
+export type LocalField = (centre: Vec3, radius: number) => { readonly middle: number; readonly near: () => Field };
 
 /** A field that is the same everywhere it is asked for. */
 export const everywhere =
   (field: Field): LocalField =>
-  ([x, y, z]) => ({ middle: field(x, y, z), field });
+  ([x, y, z]) => ({ middle: field(x, y, z), near: () => field });
 
-/** Grid points of a block, each way. */
+/** Grid points of a block and of its parts, each way. */
 const BLOCK = 4;
+const PART = 2;
 /** No field here changes faster than this, mm a mm (ellipsoids near their centres are the worst). */
 export const STEEPEST = 1.3;
 /** Grid points that the rounding reaches. */
 const REACH = 2;
 
-/** Samples a field over a box with a margin, so that the surface closes inside the grid. Blocks far from it keep one value. */
+/** From the middle of a cube of so many grid points a side to its corners, steps. */
+const radiusOf = (points: number): number => ((points - 1) / 2) * Math.sqrt(3);
+
+/**
+ * Samples a field over a box with a margin, so that the surface closes inside the grid. Blocks far from it, and parts of near blocks,
+ * keep the value of their middle.
+ */
 export const sampleGrid = (local: LocalField, box: Box, step: number): Grid => {
   const margin = 3 * step;
-  const size = [0, 1, 2].map((k) => Math.ceil(((box.max[k] ?? 0) - (box.min[k] ?? 0) + 2 * margin) / step) + 1);
+  const size = [0, 1, 2].map((k) => {
+    const points = Math.ceil(((box.max[k] ?? 0) - (box.min[k] ?? 0) + 2 * margin) / step) + 1;
+    return PART * Math.ceil(points / PART);
+  });
   const [nx = 2, ny = 2, nz = 2] = size;
   const origin: Vec3 = [box.min[0] - margin, box.min[1] - margin, box.min[2] - margin];
   const values = new Float32Array(nx * ny * nz);
-  const half = ((BLOCK - 1) / 2) * step;
-  const radius = half * Math.sqrt(3);
-  const near = STEEPEST * (radius + REACH * step);
+  const place = (k: 0 | 1 | 2, i: number): number => origin[k] + i * step;
+  const isFar = (middle: number, points: number): boolean =>
+    Math.abs(middle) > STEEPEST * step * (radiusOf(points) + REACH);
+  const fill = (i0: number, j0: number, k0: number, points: number, value: Field | number): void => {
+    for (let k = k0; k < Math.min(nz, k0 + points); k++)
+      for (let j = j0; j < Math.min(ny, j0 + points); j++)
+        for (let i = i0; i < Math.min(nx, i0 + points); i++)
+          values[i + nx * (j + ny * k)] =
+            typeof value === 'number' ? value : value(place(0, i), place(1, j), place(2, k));
+  };
+  const half = (BLOCK - 1) / 2;
+  const halfPart = (PART - 1) / 2;
   for (let k0 = 0; k0 < nz; k0 += BLOCK)
     for (let j0 = 0; j0 < ny; j0 += BLOCK)
       for (let i0 = 0; i0 < nx; i0 += BLOCK) {
-        const [x0, y0, z0] = [origin[0] + i0 * step, origin[1] + j0 * step, origin[2] + k0 * step];
-        const { middle, field } = local([x0 + half, y0 + half, z0 + half], radius);
-        const far = Math.abs(middle) > near;
-        for (let k = k0; k < Math.min(nz, k0 + BLOCK); k++)
-          for (let j = j0; j < Math.min(ny, j0 + BLOCK); j++)
-            for (let i = i0; i < Math.min(nx, i0 + BLOCK); i++)
-              values[i + nx * (j + ny * k)] = far
-                ? middle
-                : field(origin[0] + i * step, origin[1] + j * step, origin[2] + k * step);
+        const { middle, near } = local(
+          [place(0, i0 + half), place(1, j0 + half), place(2, k0 + half)],
+          step * radiusOf(BLOCK),
+        );
+        if (isFar(middle, BLOCK)) {
+          fill(i0, j0, k0, BLOCK, middle);
+          continue;
+        }
+        const field = near();
+        for (let k = k0; k < Math.min(nz, k0 + BLOCK); k += PART)
+          for (let j = j0; j < Math.min(ny, j0 + BLOCK); j += PART)
+            for (let i = i0; i < Math.min(nx, i0 + BLOCK); i += PART) {
+              const here = field(place(0, i + halfPart), place(1, j + halfPart), place(2, k + halfPart));
+              fill(i, j, k, PART, isFar(here, PART) ? here : field);
+            }
       }
   return { origin, step, size: [nx, ny, nz], values };
 };

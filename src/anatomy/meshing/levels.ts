@@ -2,7 +2,8 @@
 import type { Box } from '../field';
 import type { Mesh } from '../types';
 import { type Grid, type GridField, gridField, type LocalField, rounded, sampleGrid } from './grid';
-import { repaired } from './repair';
+import { leastAngle, repaired } from './repair';
+import { crossesItself } from './self-crossing';
 import { largestPiece, simplify } from './simplify';
 import { surfaceNets } from './surface-nets';
 
@@ -25,5 +26,19 @@ export const sampled = (local: LocalField, box: Box, step: number): Sampled => {
   return { field: gridField(grid), dense: largestPiece(surfaceNets(grid)) };
 };
 
-/** The surface with about so many triangles. Await `prepareAnatomy` before. */
-export const cutInto = (s: Sampled, triangles: number): Mesh => repaired(simplify(s.dense, triangles), s.field);
+/** No corner of a triangle is narrower than this, rad. */
+const LEAST_ANGLE = (6 * Math.PI) / 180;
+/** So many triangles less are asked for at most. */
+const MOST_LESS = 24;
+
+/**
+ * The surface with about so many triangles, closed, nowhere through itself, without slivers: a few less are asked for where the first
+ * try is not. Await `prepareAnatomy` before. Throws Error when no try is good, which only a change of content can bring about.
+ */
+export const cutInto = (s: Sampled, triangles: number): Mesh => {
+  for (let less = 0; less <= MOST_LESS; less += 2) {
+    const mesh = repaired(simplify(s.dense, triangles - less), s.field);
+    if (leastAngle(mesh) > LEAST_ANGLE && !crossesItself(mesh)) return mesh;
+  }
+  throw new Error(`no good surface with about ${triangles} triangles`);
+};

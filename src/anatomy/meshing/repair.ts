@@ -22,9 +22,12 @@ interface Work {
 
 type Normal = [number, number, number];
 
+const along = (p: Float64Array, a: number, b: number, k: number): number =>
+  (p[3 * b + k] as number) - (p[3 * a + k] as number);
+
 const normalOf = ({ p }: Work, a: number, b: number, c: number): Normal => {
-  const [ux, uy, uz] = [0, 1, 2].map((k) => (p[3 * b + k] as number) - (p[3 * a + k] as number)) as Normal;
-  const [vx, vy, vz] = [0, 1, 2].map((k) => (p[3 * c + k] as number) - (p[3 * a + k] as number)) as Normal;
+  const [ux, uy, uz] = [along(p, a, b, 0), along(p, a, b, 1), along(p, a, b, 2)];
+  const [vx, vy, vz] = [along(p, a, c, 0), along(p, a, c, 1), along(p, a, c, 2)];
   const n: Normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
   const l = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]) || 1;
   return [n[0] / l, n[1] / l, n[2] / l];
@@ -37,15 +40,30 @@ const squared = ({ p }: Work, a: number, b: number): number => {
   return x * x + y * y + z * z;
 };
 
+/** The corner between sides of squared lengths x and y, rad. */
+const between = (opposite: number, x: number, y: number): number =>
+  Math.acos(Math.min(1, Math.max(-1, (x + y - opposite) / (2 * Math.sqrt(x * y) || 1))));
+
 /** Smallest corner angle of a triangle, rad. */
 const smallest = (w: Work, a: number, b: number, c: number): number => {
   const [ab, bc, ca] = [squared(w, a, b), squared(w, b, c), squared(w, c, a)];
-  const angle = (opposite: number, x: number, y: number): number =>
-    Math.acos(Math.min(1, Math.max(-1, (x + y - opposite) / (2 * Math.sqrt(x * y) || 1))));
-  return Math.min(angle(bc, ab, ca), angle(ca, ab, bc), angle(ab, bc, ca));
+  return Math.min(between(bc, ab, ca), between(ca, ab, bc), between(ab, bc, ca));
 };
 
 const corner = (w: Work, t: number, k: number): number => w.t[3 * t + (k % 3)] as number;
+/** `set` of a typed array is slow for three numbers. */
+const put = ({ p }: Work, v: number, x: number, y: number, z: number): void => {
+  p[3 * v] = x;
+  p[3 * v + 1] = y;
+  p[3 * v + 2] = z;
+};
+const putAt = (w: Work, v: number, q: readonly number[]): void =>
+  put(w, v, q[0] as number, q[1] as number, q[2] as number);
+const placeOf = ({ p }: Work, v: number): Normal => [
+  p[3 * v] as number,
+  p[3 * v + 1] as number,
+  p[3 * v + 2] as number,
+];
 const alive = (w: Work, t: number): boolean => (w.t[3 * t] as number) >= 0;
 
 /** Triangles round every vertex. */
@@ -115,14 +133,14 @@ const flip = (w: Work): number => {
 
 const onto = (w: Work, v: number, field: GridField, gradient: Float64Array): void => {
   for (let n = 0; n < 3; n++) {
-    const [x, y, z] = [w.p[3 * v] as number, w.p[3 * v + 1] as number, w.p[3 * v + 2] as number];
+    const [x, y, z] = placeOf(w, v);
     const d = field.look(x, y, z, gradient);
     const [gx, gy, gz] = [gradient[0] as number, gradient[1] as number, gradient[2] as number];
     const g = gx * gx + gy * gy + gz * gz;
     if (g < 1e-6) return;
     // A step longer than a millimetre means the gradient can't be trusted here.
     const step = Math.max(-1, Math.min(1, d / Math.sqrt(g))) / Math.sqrt(g);
-    w.p.set([x - step * gx, y - step * gy, z - step * gz], 3 * v);
+    put(w, v, x - step * gx, y - step * gy, z - step * gz);
   }
 };
 
@@ -135,15 +153,15 @@ const bears = (
   q: readonly number[],
   least: number,
 ): boolean => {
-  const kept = w.p.slice(3 * v, 3 * v + 3);
+  const kept = placeOf(w, v);
   const rest = fan.filter((t) => !gone.includes(t));
   const before = rest.map((t) => normalOf(w, corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)));
-  w.p.set(q, 3 * v);
+  putAt(w, v, q);
   const good = rest.every((t, i) => {
     const [a, b, c] = [corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)];
     return dot(normalOf(w, a, b, c), before[i] as Normal) > TURN_COS && smallest(w, a, b, c) > least;
   });
-  w.p.set(kept, 3 * v);
+  putAt(w, v, kept);
   return good;
 };
 
@@ -160,14 +178,14 @@ const relax = (w: Work, field: GridField, share: number): void => {
     field.look(w.p[3 * v] as number, w.p[3 * v + 1] as number, w.p[3 * v + 2] as number, gradient);
     const g = (gradient[0] as number) ** 2 + (gradient[1] as number) ** 2 + (gradient[2] as number) ** 2 || 1;
     const out = way.reduce((sum, x, k) => sum + x * (gradient[k] as number), 0) / g;
-    const home = w.p.slice(3 * v, 3 * v + 3);
+    const home = placeOf(w, v);
     const worst = Math.min(...fan.map((t) => smallest(w, corner(w, t, 0), corner(w, t, 1), corner(w, t, 2))));
     const q = way.map((x, k) => (home[k] as number) + share * (x - out * (gradient[k] as number)));
-    w.p.set(q, 3 * v);
+    putAt(w, v, q);
     onto(w, v, field, gradient);
-    const there = w.p.slice(3 * v, 3 * v + 3);
-    w.p.set(home, 3 * v);
-    if (bears(w, fan, [], v, [...there], Math.min(worst, SLIVER) - 1e-9)) w.p.set(there, 3 * v);
+    const there = placeOf(w, v);
+    putAt(w, v, home);
+    if (bears(w, fan, [], v, there, Math.min(worst, SLIVER) - 1e-9)) putAt(w, v, there);
   }
 };
 
@@ -197,19 +215,18 @@ const collapse = (w: Work, field: GridField): number => {
       const common = [...ringOf(fx)].filter((v) => v !== x && v !== y && ringOf(fy).has(v));
       if (common.length !== 2) continue;
       const gone = fx.filter((f) => fy.includes(f));
-      const homes = [x, y].map((v) => [...w.p.slice(3 * v, 3 * v + 3)]) as [number[], number[]];
-      w.p.set(
-        homes[0].map((n, k) => (n + (homes[1][k] ?? 0)) / 2),
-        3 * x,
+      const [here, there] = [placeOf(w, x), placeOf(w, y)];
+      putAt(
+        w,
+        x,
+        here.map((n, k) => (n + (there[k] ?? 0)) / 2),
       );
       onto(w, x, field, gradient);
-      const middle = [...w.p.slice(3 * x, 3 * x + 3)];
-      w.p.set(homes[0], 3 * x);
-      const to = [middle, homes[0], homes[1]].find(
-        (q) => bears(w, fx, gone, x, q, worst) && bears(w, fy, gone, y, q, worst),
-      );
+      const middle = placeOf(w, x);
+      putAt(w, x, here);
+      const to = [middle, here, there].find((q) => bears(w, fx, gone, x, q, worst) && bears(w, fy, gone, y, q, worst));
       if (to === undefined) continue;
-      w.p.set(to, 3 * x);
+      putAt(w, x, to);
       for (const f of gone) w.t[3 * f] = -1;
       for (const f of fy) if (alive(w, f)) for (let k = 0; k < 3; k++) if (w.t[3 * f + k] === y) w.t[3 * f + k] = x;
       collapsed++;
@@ -225,6 +242,10 @@ const worstOf = (w: Work): number => {
     if (alive(w, t)) worst = Math.min(worst, smallest(w, corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)));
   return worst;
 };
+
+/** Smallest corner angle of all triangles, rad. */
+export const leastAngle = (mesh: Mesh): number =>
+  worstOf({ p: Float64Array.from(mesh.positions), t: Int32Array.from(mesh.indices) });
 
 const meshOf = (w: Work): Mesh => {
   const place = new Map<number, number>();

@@ -13,13 +13,16 @@ import {
   type Mesh,
   meshBounds,
   meshVolume,
+  mirrorFoot,
   openEdges,
   type PoseName,
   prepareAnatomy,
+  startFrom,
 } from '../../../src/anatomy';
 import { verticesOf } from '../../../src/anatomy/mesh';
 import { readShape } from '../../../src/cli/read-shape';
 import { type BONE_IDS, SKELETON_IDS } from '../../../src/ids';
+import { modelFoot } from '../../tools/model-foot';
 import { anyForm } from './any-form';
 import { isInside } from './point-inside';
 
@@ -143,5 +146,33 @@ describe('the fifth metatarsal', () => {
     const outermostCuboid = Math.min(...verticesOf(mesh('cuboid')).map((p) => p[0]));
     const proximalThird = bone.filter((p) => p[2] < tip[2] + 23);
     expect(Math.min(...proximalThird.map((p) => p[0]))).toBeLessThan(outermostCuboid - 2);
+  });
+});
+
+describe('starting from the shipped foot', () => {
+  const fresh = readShape();
+  beforeAll(() => startFrom(fresh, modelFoot()));
+
+  test.each([{ heelToSecondHeadMm: 190 }, { arch: -0.6, hindfootDeg: 3 }, { adductusDeg: 8, firstRayMm: -3 }])(
+    'gives the foot that is built from nothing, to a few micrometres: %o',
+    (changed) => {
+      const parameters = { ...DEFAULT_FOOT, ...changed };
+      const [quick, whole] = [buildFoot(fresh, parameters), buildFoot(shape, parameters)];
+      for (const [bone, mesh] of whole.bones) {
+        const other = quick.bones.get(bone);
+        expect(other?.indices, bone).toEqual(mesh.indices);
+        const worst = mesh.positions.reduce((w, p, i) => Math.max(w, Math.abs(p - (other?.positions[i] ?? 1e9))), 0);
+        expect(worst, bone).toBeLessThan(0.005);
+      }
+    },
+  );
+
+  test('is refused for any other foot', () => {
+    for (const other of [
+      { ...modelFoot(), parameters: { ...DEFAULT_FOOT, arch: 0.1 } },
+      { ...modelFoot(), pose: 'seated' as const },
+      mirrorFoot(modelFoot()),
+    ])
+      expect(() => startFrom(fresh, other)).toThrow(RangeError);
   });
 });

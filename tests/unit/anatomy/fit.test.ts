@@ -62,6 +62,7 @@ const footOf = (bones: Partial<Record<BoneId, Mesh>>, heelToSecondHeadMm = 165):
   parameters: { ...DEFAULT_FOOT, heelToSecondHeadMm },
   pose: 'asScanned',
   side: 'right',
+  level: 'display',
   bones: new Map(Object.entries(bones) as [BoneId, Mesh][]),
   leg: new Map(),
   joints: new Map(),

@@ -33,6 +33,7 @@ const load: LoadCaseLike = {
 const shape = readShape();
 const footOf = (parameters: FootParameters): Foot =>
   assembleFoot(shape, parameters, 'standing', {
+    level: 'display',
     bones: new Map([['metatarsal5', buildBone(shape, parameters, 'metatarsal5', 'standing')]]),
     leg: new Map(),
     outline: { positions: new Float32Array(), indices: new Uint32Array() },

@@ -19,6 +19,7 @@ const foot: Foot = {
   parameters: DEFAULT_FOOT,
   pose: 'standing',
   side: 'right',
+  level: 'display',
   bones: model.bones,
   leg: model.leg,
   joints: new Map(),
