@@ -28,7 +28,6 @@ const FAINT = new Set([
   'talus lateralReach',
   'talus body',
   'cuboid beakReach',
-  'cuboid innerWidth',
   'cuneiformIntermediate keelWidth',
   'cuneiformIntermediate middleWidth',
   'cuneiformIntermediate keelLength',
@@ -40,7 +39,6 @@ const FAINT = new Set([
   'cuneiformLateral middleWidth',
   'cuneiformLateral keelForward',
   'cuneiformLateral keelLength',
-  'phalanxMiddle5 baseWidth',
 ]);
 
 const shape = readShape();
@@ -83,12 +81,16 @@ const withValue = (bone: SkeletonId, name: string, value: number): Shape => {
 const stepOf = ({ unit }: Term, value: number): number =>
   unit === 'deg' ? 10 : unit === 'share' ? 0.1 : Math.max(1, Math.abs(value) * 0.2);
 
+/** What was found to move too little, by bone and name, in words. */
+const faint = new Map<string, string>();
+const unknownFaint = (): string[] =>
+  [...faint].filter(([name]) => !FAINT.has(name)).map(([name, found]) => `${name} ${found}`);
+
 test('nothing moves where nothing is changed', () => {
   for (const bone of SKELETON_IDS) expect(moved(shape, bone)).toBe(0);
 });
 
 test('every named value of every bone moves its surface', () => {
-  const dead: string[] = [];
   let count = 0;
   for (const bone of SKELETON_IDS) {
     const values = boneShapeOf(shape, bone).values as Readonly<Record<string, number>>;
@@ -97,12 +99,11 @@ test('every named value of every bone moves its surface', () => {
       const step = stepOf(term, value);
       const most = Math.max(...[step, -step].map((by) => moved(withValue(bone, name, value + by), bone)));
       count++;
-      if (!(most > LEAST_MM || FAINT.has(`${bone} ${name}`)))
-        dead.push(`${bone} ${name} ${value} +/- ${step.toFixed(2)}: ${most.toFixed(3)} mm`);
+      if (!(most > LEAST_MM)) faint.set(`${bone} ${name}`, `${value} +/- ${step.toFixed(2)}: ${most.toFixed(3)} mm`);
     }
   }
   expect(count).toBeGreaterThan(300);
-  expect(dead).toEqual([]);
+  expect(unknownFaint()).toEqual([]);
 }, 120_000);
 
 /** The recipe's parts less one. */
@@ -112,7 +113,6 @@ const without = (parts: Parts, kind: 'masses' | 'hollows' | 'cuts', index: numbe
 });
 
 test('every mass, hollow and cut of every bone is seen when it is left out', () => {
-  const dead: string[] = [];
   let count = 0;
   for (const bone of SKELETON_IDS) {
     const recipe = RECIPES[bone];
@@ -129,11 +129,14 @@ test('every mass, hollow and cut of every bone is seen when it is left out', () 
         spy.mockImplementation((values, site) => without(make(values, site), kind, i));
         const most = moved(shape, bone);
         count++;
-        if (!(most > LEAST_MM || FAINT.has(`${bone} ${each.name}`)))
-          dead.push(`${bone} ${kind} ${each.name}: ${most.toFixed(3)} mm`);
+        if (!(most > LEAST_MM)) faint.set(`${bone} ${each.name}`, `${kind}: ${most.toFixed(3)} mm`);
       }
     spy.mockRestore();
   }
   expect(count).toBeGreaterThan(170);
-  expect(dead).toEqual([]);
+  expect(unknownFaint()).toEqual([]);
 }, 120_000);
+
+test('what is listed as a known miss is one', () => {
+  expect([...FAINT].filter((name) => !faint.has(name))).toEqual([]);
+});
