@@ -8,21 +8,8 @@ import type { Grid } from './grid';
 /** A corner this many steps off is not beside the surface, even where a cut falls off steeply beyond a facet's rim. */
 const FAR = 8;
 
-/** The twelve edges of a cell as pairs of corners; corner bits: 1 = x, 2 = y, 4 = z. */
-const EDGES = [
-  [0, 1],
-  [2, 3],
-  [4, 5],
-  [6, 7],
-  [0, 2],
-  [1, 3],
-  [4, 6],
-  [5, 7],
-  [0, 4],
-  [1, 5],
-  [2, 6],
-  [3, 7],
-] as const;
+/** The twelve edges of a cell, two corners each; corner bits: 1 = x, 2 = y, 4 = z. Flat: walked for every cell. */
+const EDGES = Uint8Array.of(0, 1, 2, 3, 4, 5, 6, 7, 0, 2, 1, 3, 4, 6, 5, 7, 0, 4, 1, 5, 2, 6, 3, 7);
 
 export const surfaceNets = (grid: Grid): Mesh => {
   const [nx, ny, nz] = grid.size;
@@ -30,19 +17,23 @@ export const surfaceNets = (grid: Grid): Mesh => {
   const cellVertex = new Int32Array(nx * ny * nz).fill(-1);
   const positions: number[] = [];
   const far = FAR * step;
-  const offsets = [0, 1, 2, 3, 4, 5, 6, 7].map((c) => (c & 1) + nx * (((c >> 1) & 1) + ny * ((c >> 2) & 1)));
+  const offsets = Int32Array.from(
+    [0, 1, 2, 3, 4, 5, 6, 7],
+    (c) => (c & 1) + nx * (((c >> 1) & 1) + ny * ((c >> 2) & 1)),
+  );
   for (let k = 0; k + 1 < nz; k++)
     for (let j = 0; j + 1 < ny; j++)
       for (let i = 0; i + 1 < nx; i++) {
         const base = i + nx * (j + ny * k);
         if (Math.abs(values[base] as number) > far) continue;
         let inside = 0;
-        for (let c = 0; c < 8; c++) if ((values[base + (offsets[c] ?? 0)] ?? 0) < 0) inside++;
+        for (let c = 0; c < 8; c++) if ((values[base + (offsets[c] as number)] as number) < 0) inside++;
         if (inside === 0 || inside === 8) continue;
         let [sx, sy, sz, count] = [0, 0, 0, 0];
-        for (const [a, b] of EDGES) {
-          const va = values[base + (offsets[a] ?? 0)] ?? 0;
-          const vb = values[base + (offsets[b] ?? 0)] ?? 0;
+        for (let e = 0; e < EDGES.length; e += 2) {
+          const [a, b] = [EDGES[e] as number, EDGES[e + 1] as number];
+          const va = values[base + (offsets[a] as number)] as number;
+          const vb = values[base + (offsets[b] as number)] as number;
           if (va < 0 === vb < 0) continue;
           const t = va / (va - vb);
           sx += (a & 1) + t * ((b & 1) - (a & 1));
