@@ -25,9 +25,9 @@ export {
   H_BOUNDS_MM,
   hOfFootLength,
 } from './parameters';
+export { previewFoot } from './preview';
 export { MT5 } from './region-names';
 export { regionsOf } from './regions';
-export { previewFoot } from './reshape';
 export { type Shape, shapeSchema } from './shape';
 export { sliceMesh } from './slice';
 export { type TurnMade, turnsOf } from './stance/stance';
