@@ -57,13 +57,18 @@ export const poseSchema = v.strictObject({
   standing: v.array(turnSchema),
   /** What winding up the plantar fascia does to the arch: share of the way to a high arch for each degree of that turn upwards. */
   windlass: v.strictObject({ by: v.string(), archPerDegree: figure }),
-  /** Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id. */
+  /**
+   * Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id; those that rest or lie solved
+   * `again`; at last the whole foot moved up or down until the head of a turn that rests lies as high as in standing.
+   */
   poses: v.array(
     v.strictObject({
       id,
       name: v.string(),
       arch: v.optional(figure, 0),
       turns: v.array(v.strictObject({ turn: v.string(), degrees })),
+      again: v.optional(v.array(v.string()), []),
+      restsOn: v.optional(v.string()),
     }),
   ),
 });

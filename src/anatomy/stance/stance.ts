@@ -65,9 +65,24 @@ const pivotOf = (shape: Shape, turn: Turn, carried: Motion): Vec3 => {
   return (joint.kind === 'ball' || joint.kind === 'hinge' ? centreOfCurvature(here, turn.axis) : null) ?? here.centre;
 };
 
-const headOf = (shape: Shape, joint: string, carried: Motion): Vec3 => {
-  const here = carriedJoint(jointNamed(shape, joint), carried);
+/** The joint as the first bone has it where it may have grown towards the second. */
+const grownJoint = (shape: Shape, form: FootForm, id: string): JointShape => {
+  const joint = jointNamed(shape, id);
+  const longer = lengthened(shape, form);
+  const by = longer.has(joint.first) ? undefined : longer.get(joint.second);
+  return by ? { ...joint, centre: add(joint.centre, by) as JointShape['centre'] } : joint;
+};
+
+/** The middle of a metatarsal's head, carried along with the metatarsal. */
+export const headOf = (shape: Shape, form: FootForm, joint: string, carried: Motion): Vec3 => {
+  const here = carriedJoint(grownJoint(shape, form, joint), carried);
   return centreOfCurvature(here, [1, 0, 0]) ?? here.centre;
+};
+
+const turnNamed = (shape: Shape, id: string): Turn => {
+  const turn = shape.pose.standing.find((t) => t.id === id);
+  if (!turn) throw new RangeError(`pose: no turn ${id}`);
+  return turn;
 };
 
 const degreesOf = (shape: Shape, turn: Turn, form: FootForm, pivot: Vec3, carried: Motion): number => {
@@ -75,7 +90,7 @@ const degreesOf = (shape: Shape, turn: Turn, form: FootForm, pivot: Vec3, carrie
     case 'degrees':
       return degreesFor(turn, form);
     case 'rest':
-      return degreesToRest(pivot, headOf(shape, turn.head, carried), turn.height);
+      return degreesToRest(pivot, headOf(shape, form, turn.head, carried), turn.height);
     case 'lie': {
       const bone = bonesIn(shape.pose, turn.bones)[0] as SkeletonId;
       const to = turn.to ? jointNamed(shape, turn.to).centre : boneShapeOf(shape, bone).centre;
@@ -135,10 +150,16 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   // The arch is higher as far as feet have been checked; the bones themselves stay those of this foot.
   const arch = Math.min(1, form.arch + further.arch + archPerDegree * Math.max(0, wound));
   const stance = standing(shape, { ...form, arch });
-  for (const { turn: id, degrees: angle } of further.turns) {
-    const turn = shape.pose.standing.find((t) => t.id === id);
-    if (!turn) throw new RangeError(`pose ${pose}: no turn ${id}`);
-    turnBy(shape, stance, turn, () => angle);
+  for (const { turn: id, degrees: angle } of further.turns) turnBy(shape, stance, turnNamed(shape, id), () => angle);
+  for (const id of further.again) {
+    const turn = turnNamed(shape, id);
+    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, turn, form, pivot, carried));
+  }
+  const rest = further.restsOn === undefined ? undefined : turnNamed(shape, further.restsOn);
+  if (rest?.by === 'rest') {
+    const carried = stance.motions.get(bonesIn(shape.pose, rest.bones)[0] as SkeletonId) ?? STILL;
+    const up = rest.height - headOf(shape, form, rest.head, carried)[1];
+    for (const [bone, m] of stance.motions) stance.motions.set(bone, shifted(m, [0, up, 0]));
   }
   return stance;
 };

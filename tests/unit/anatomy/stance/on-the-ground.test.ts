@@ -1,0 +1,74 @@
+/** Where the built bones touch the ground, by their lowest points, whatever the shape and the pose. Fine surfaces, mm. */
+import { beforeAll, describe, expect, test } from 'vitest';
+import {
+  buildFoot,
+  DEFAULT_FOOT,
+  type Foot,
+  type FootForm,
+  meshBounds,
+  type PoseName,
+  prepareAnatomy,
+} from '../../../../src/anatomy';
+import { radiographicAngles } from '../../../../src/anatomy/angles';
+import { meshOf } from '../../../../src/anatomy/bone-axis';
+import { readShape } from '../../../../src/cli/read-shape';
+import type { BoneId } from '../../../../src/ids';
+import { formInWords, sampleForms } from '../any-form';
+
+const shape = readShape();
+beforeAll(prepareAnatomy);
+
+const footOf = (pose: PoseName, form: Partial<FootForm> = {}): Foot =>
+  buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, 'fine');
+const lowest = (foot: Foot, bone: BoneId): number => meshBounds(meshOf(foot, bone)).min[1];
+/** What carries the front of the foot. */
+const FRONT = [
+  'sesamoidMedial',
+  'sesamoidLateral',
+  'metatarsal2',
+  'metatarsal3',
+  'metatarsal4',
+  'metatarsal5',
+] as const;
+const all = (foot: Foot): number => Math.min(...[...foot.bones.keys()].map((bone) => lowest(foot, bone)));
+const alignment = (foot: Foot): number =>
+  radiographicAngles(foot).find(({ id }) => id === 'hindfootAlignment')?.value ?? Number.NaN;
+
+describe('standing', () => {
+  const longer = [-5, 5].map((firstRayMm) => ({ ...DEFAULT_FOOT, firstRayMm }));
+  test.each([...sampleForms(3), ...longer].map((form) => [formInWords(form), form] as const))(
+    '%s',
+    (_, form) => {
+      const [usual, foot] = [footOf('standing'), footOf('standing', form)];
+      for (const bone of FRONT) expect(Math.abs(lowest(foot, bone) - lowest(usual, bone)), bone).toBeLessThan(1);
+      expect(Math.abs(lowest(foot, 'calcaneus') - lowest(usual, 'calcaneus'))).toBeLessThan(1.5);
+    },
+    60_000,
+  );
+  test('no bone of the usual foot is a millimetre in the ground', () => {
+    expect(all(footOf('standing'))).toBeGreaterThan(-1);
+  });
+});
+
+describe('other poses', () => {
+  test('with the heel raised all heads stay down', () => {
+    const foot = footOf('heelRaise');
+    for (const bone of FRONT) expect(Math.abs(lowest(foot, bone)), bone).toBeLessThan(3);
+    expect(lowest(foot, 'calcaneus')).toBeGreaterThan(40);
+    expect(all(foot)).toBeGreaterThan(-1.5);
+  });
+  test('pushing off the foot is on the first two heads and the first toe', () => {
+    const [foot, standing] = [footOf('pushOff'), footOf('standing')];
+    for (const bone of ['sesamoidMedial', 'sesamoidLateral', 'metatarsal2'] as const)
+      expect(Math.abs(lowest(foot, bone)), bone).toBeLessThan(2.5);
+    expect(Math.abs(lowest(foot, 'phalanxDistal1') - lowest(standing, 'phalanxDistal1'))).toBeLessThan(1);
+    expect(lowest(foot, 'metatarsal5')).toBeGreaterThan(lowest(foot, 'metatarsal2') + 3);
+    expect(all(foot)).toBeGreaterThan(-1.5);
+  });
+  test('turned inwards the sole looks inwards: inner edge up, heel in varus, nothing in the ground', () => {
+    const [foot, standing] = [footOf('inversion'), footOf('standing')];
+    expect(lowest(foot, 'sesamoidMedial') - lowest(foot, 'metatarsal5')).toBeGreaterThan(3);
+    expect(alignment(foot) - alignment(standing)).toBeGreaterThan(4);
+    expect(all(foot)).toBeGreaterThan(-1);
+  });
+});
