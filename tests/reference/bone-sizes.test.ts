@@ -67,7 +67,7 @@ const meshOf = (bone: BoneId): Mesh => {
 
 const expectPlace = (what: string, expected: readonly number[], [x, y, z]: Vec3): void => {
   for (const [k, name] of AXES.entries()) {
-    against(CT, `${what}: centre ${name} / H`, () => ({
+    against({ ...CT, given: true }, `${what}: centre ${name} / H`, () => ({
       expected: expected[k] ?? Number.NaN,
       got: ([z, -x, y][k] ?? Number.NaN) / H,
       ...PLACE,

@@ -10,6 +10,8 @@ export interface Outside {
   /** Table, equation, problem or page. */
   readonly where: string;
   readonly how: 'read' | 'abstract' | 'common practice' | 'from memory';
+  /** The figure went into the content: the row checks that what is built keeps to it, and is no evidence that it is right. */
+  readonly given?: true;
 }
 
 export interface Comparison {

@@ -1,36 +1,51 @@
-/** How far each joint turns up and down from the as-scanned to the standing foot, beside how far people's joints were seen to move. */
+/**
+ * How far each joint turns up and down from the as-scanned to the standing foot, beside how far people's joints were seen to move that
+ * way: the second bone against the first, so that a turn that carries several joints counts at each of them.
+ */
+import { degrees } from '../../units';
 import type { Shape } from '../shape';
-import { turnsOf } from '../stance/stance';
+import { after, inverse, type Motion, moveDirection, STILL } from '../stance/motion';
+import { motionsOf } from '../stance/stance';
 import type { FootForm } from '../types';
 
 export interface JointTurn {
-  /** The joint of the table that the turns are made about. */
+  /** The joint of the table. */
   readonly joint: string;
   /** About the axis across the foot; front end down is positive. */
   readonly degrees: number;
-  /** The widest motion about that axis found for this joint, from one end to the other; null where none was found. */
+  /** The widest motion found from standing towards as scanned, or from end to end where no study gives ways; null: none found. */
   readonly publishedDeg: number | null;
   readonly source: string;
 }
 
 const UP_AND_DOWN = /flexion|extension|transverse axis/;
+/** The front end goes up; the other way of such a motion, down. */
+const UP = /^(extension|dorsiflexion)$/;
+/** Below this a joint without a published figure is not worth a line, deg. */
+const STAYS = 0.5;
 
-/** Every joint that a turn about the axis across the foot is told for, in the order of the turns. */
+const frontDown = (m: Motion): number => {
+  const [, y, z] = moveDirection(m, [0, 0, 1]);
+  return degrees(Math.atan2(-y, z));
+};
+
+/** Every facet of the table that turns or has a published figure. */
 export const jointTurns = (shape: Shape, form: FootForm): readonly JointTurn[] => {
-  const made = new Map(turnsOf(shape, form, 'standing').map(({ id, degrees }) => [id, degrees]));
-  const sums = new Map<string, number>();
-  for (const turn of shape.pose.standing) {
-    if (turn.about === undefined || turn.axis[0] !== 1) continue;
-    sums.set(turn.about, (sums.get(turn.about) ?? 0) + (made.get(turn.id) ?? 0));
-  }
-  return [...sums].map(([joint, degrees]) => {
-    const found = shape.motions.joints
-      .filter(({ joints, motion }) => joints.includes(joint) && UP_AND_DOWN.test(motion))
-      .map(({ total, ways, source, how }) => ({
-        deg: total?.deg ?? (ways ?? []).reduce((sum, way) => sum + way.deg, 0),
-        source: `${source} (${how})`,
-      }))
-      .sort((a, b) => b.deg - a.deg)[0];
-    return { joint, degrees, publishedDeg: found?.deg ?? null, source: found?.source ?? '' };
-  });
+  const motions = motionsOf(shape, form, 'standing');
+  return shape.joints
+    .filter(({ articular }) => articular)
+    .map(({ id, first, second }): JointTurn => {
+      const turned = frontDown(after(motions.get(second) ?? STILL, inverse(motions.get(first) ?? STILL)));
+      // Motions are told from standing; a joint that goes down on standing is scanned bent up, and the other way round.
+      const scannedUp = turned > 0;
+      const found = shape.motions.joints
+        .filter(({ joints, motion }) => joints.includes(id) && UP_AND_DOWN.test(motion))
+        .map(({ total, ways, source, how }) => ({
+          deg: total?.deg ?? ways?.find(({ way }) => UP.test(way) === scannedUp)?.deg ?? 0,
+          source: `${source} (${how})`,
+        }))
+        .sort((a, b) => b.deg - a.deg)[0];
+      return { joint: id, degrees: turned, publishedDeg: found?.deg ?? null, source: found?.source ?? '' };
+    })
+    .filter(({ degrees: turned, publishedDeg }) => publishedDeg !== null || Math.abs(turned) > STAYS);
 };
