@@ -12,7 +12,7 @@ export const DEFAULT_FOOT: FootParameters = {
   firstRayMm: 0,
 };
 
-/** Bounds of the measures of shape inside which every foot has been checked for closed bones that keep clear of each other. */
+/** Bounds of the measures of shape: the tests look at random feet inside them, closed and clear of each other, and at none outside. */
 export const FORM_BOUNDS: Readonly<Record<keyof FootForm, readonly [low: number, high: number]>> = {
   arch: [-1, 1],
   hindfootDeg: [-10, 10],

@@ -66,7 +66,7 @@ export const meary = (foot: Foot): Angle => {
   };
 };
 
-/** The open angle above the arch between plantar line of the calcaneus and axis of the first metatarsal. */
+/** The open angle under the arch between plantar line of the calcaneus and axis of the first metatarsal. */
 export const calcaneusFirstMetatarsal = (foot: Foot): Angle => {
   const [heel, ray] = [plantarLine(foot), shaftLine(foot, 'metatarsal1')];
   return {

@@ -1,6 +1,7 @@
 /**
  * The two angles of the upper border of the calcaneus on the lateral film, by which a crushed heel bone is known. "Highest" is meant
- * with the bone at its usual pitch, so that the angles do not change when the bone is turned. mm and deg, foot frame.
+ * with the bone at its usual pitch, so that the angles do not change when the bone is turned up or down. A bone tilted sideways shows
+ * the film another border, and both angles change, as on real films. mm and deg, foot frame.
  */
 import { add, dot, scale, subtract, type Vec3 } from '../../units';
 import { meshOf } from '../bone-axis';

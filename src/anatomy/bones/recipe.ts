@@ -1,6 +1,7 @@
 /**
  * How a bone is made from its named measures. A recipe lists the measures it needs, in words of the trade, and turns their values
- * (content/anatomy) into masses. It holds proportions and directions, never a length of its own.
+ * (content/anatomy) into masses. What it holds itself are proportions, directions and the
+ * small lengths of what is only drawn (how round an edge is, how far a hollow is led beyond the bone).
  */
 import * as v from 'valibot';
 import { add, cross, scale, type Vec3 } from '../../units';
