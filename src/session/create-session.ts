@@ -43,6 +43,11 @@ export interface LiveSession extends Session {
 
 /** Standing, with nothing measured on it and nothing beside it. */
 const PLAIN_FOOT = { pose: 'standing', angle: null, lookAlike: null } as const;
+/** The bone beside something that can be taken for a fracture was chosen with it, and goes with it. */
+const plainAgain = ({ lookAlike, selectedBone }: SessionState): Partial<SessionState> => ({
+  ...PLAIN_FOOT,
+  selectedBone: lookAlike === null ? selectedBone : null,
+});
 
 const firstState = (content: Content, file: CaseFile): SessionState => ({
   content,
@@ -179,12 +184,13 @@ export const createSession = (options: SessionOptions): LiveSession => {
       const claim = claimFromWhatIf(file, whatIf, key, said);
       if (claim !== null && edit(withClaim(file, claim))) override(without(whatIf, key));
     },
-    ask: (question) => setState({ question }),
+    ask: (question) => setState((state) => (question === state.question ? {} : { question, ...plainAgain(state) })),
     setReader: (reader) => setState({ reader }),
     selectBone: (selectedBone) => setState({ selectedBone }),
     setPose: (pose) => setState({ pose }),
     showAngle: (angle) => setState({ angle }),
     showLookAlike: (lookAlike) => setState({ lookAlike }),
+    plainFoot: () => setState(plainAgain),
     lookFrom: (view) => setState(({ viewTick }) => ({ view, viewTick: viewTick + 1 })),
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),

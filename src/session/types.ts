@@ -76,6 +76,8 @@ export interface SessionCommands {
   readonly setPose: (pose: PoseName) => void;
   readonly showAngle: (angle: string | null) => void;
   readonly showLookAlike: (lookAlike: string | null) => void;
+  /** Standing again, with nothing measured on it and nothing beside it: what was tried there goes with the place it was tried at. */
+  readonly plainFoot: () => void;
   readonly lookFrom: (view: ViewId) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;

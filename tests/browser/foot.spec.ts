@@ -47,6 +47,13 @@ test('a measure is drawn with its value, its usual values and their sources', as
   await expect(lines).toHaveCount(0);
 });
 
+test('a limit is told as a limit and never as a usual value', async ({ page, appUrl }) => {
+  await openFoot(page, appUrl);
+  await page.getByRole('button', { name: /outward set of the first toe/ }).click();
+  await expect(page.locator('.measures')).toContainText('below 15 degrees: adults.');
+  await expect(page.locator('.measures')).toContainText('15.7 degrees: women.');
+});
+
 test('what can be taken for a fracture is drawn beside its bone, with how a fracture differs', async ({
   page,
   appUrl,

@@ -1,6 +1,6 @@
 /** The foot itself, apart from any injury: its shape, how it is held, what is measured on it, what can be taken for a fracture. */
-import { useState } from 'react';
-import { usePages } from '../context';
+import { useEffect, useState } from 'react';
+import { useCommands, usePages } from '../context';
 import { Disclosure } from '../parts/Disclosure';
 import { LookAlikes } from './LookAlikes';
 import { Measures } from './Measures';
@@ -19,12 +19,17 @@ export const FootPart = () => {
   );
 };
 
-const FootTools = () => (
-  <>
-    <ShapeSliders />
-    <PoseChoice />
-    <Measures />
-    <LookAlikes />
-    <TakeAlong />
-  </>
-);
+const FootTools = () => {
+  const { plainFoot } = useCommands();
+  // Closed, left for another question or another page: no pose, line or extra bone stays in a picture that does not name it.
+  useEffect(() => plainFoot, [plainFoot]);
+  return (
+    <>
+      <ShapeSliders />
+      <PoseChoice />
+      <Measures />
+      <LookAlikes />
+      <TakeAlong />
+    </>
+  );
+};

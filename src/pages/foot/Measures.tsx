@@ -5,6 +5,7 @@ import { type Angle, radiographicAngles } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
 import { usePages, useSession } from '../context';
+import { normText, valueText } from './norm-text';
 
 /** From where a measure is drawn as on its film. */
 const VIEWS: Readonly<Record<Angle['view'], ViewId>> = { lateral: 'inner', dorsoplantar: 'top', rear: 'back' };
@@ -12,31 +13,11 @@ const VIEWS: Readonly<Record<Angle['view'], ViewId>> = { lateral: 'inner', dorso
 const measuresOf = (shape: unknown): readonly Measure[] =>
   v.parse(anglesSchema, typeof shape === 'object' && shape !== null && 'angles' in shape ? shape.angles : []);
 
-const useValueText = () => {
-  const { say } = usePages();
-  return (value: number, unit: Angle['unit']): string =>
-    unit === 'share'
-      ? say('foot.percent', { value: Math.round(100 * value) })
-      : unit === 'deg'
-        ? say('foot.degrees', { value: Math.round(value) })
-        : say('foot.millimetres', { value: value.toFixed(1) });
-};
-
 const NormText = ({ norm, unit }: { readonly norm: Norm; readonly unit: Angle['unit'] }) => {
   const { say } = usePages();
-  const text = useValueText();
-  const { mean, sd, low, high } = norm;
-  const range =
-    mean !== undefined
-      ? sd === undefined
-        ? text(mean, unit)
-        : say('foot.meanSd', { mean: text(mean, unit), sd: text(sd, unit) })
-      : low !== undefined && high !== undefined
-        ? say('foot.range', { low: text(low, unit), high: text(high, unit) })
-        : text(low ?? high ?? 0, unit);
   return (
     <li>
-      {say('foot.norm', { range, of: norm.of })}{' '}
+      {say('foot.norm', { range: normText(say, norm, unit), of: norm.of })}{' '}
       <cite>{say('foot.source', { source: norm.source, how: norm.how })}</cite>
       {norm.note === undefined ? null : <> {norm.note}</>}
     </li>
@@ -46,7 +27,6 @@ const NormText = ({ norm, unit }: { readonly norm: Norm; readonly unit: Angle['u
 const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Measure }) => {
   const { say, session } = usePages();
   const reader = useSession((state) => state.reader);
-  const text = useValueText();
   const shown = useSession((state) => state.angle) === angle.id;
   const draw = () => {
     session.commands.showAngle(shown ? null : angle.id);
@@ -56,7 +36,7 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
     <li>
       <button type="button" className="choice measure" aria-pressed={shown} onClick={draw}>
         <span>{reader === 'patient' ? measure.name : (measure.trade[0] ?? measure.name)}</span>{' '}
-        <span className="number">{text(angle.value, angle.unit)}</span>
+        <span className="number">{valueText(say, angle.value, angle.unit)}</span>
       </button>
       {shown && (
         <>

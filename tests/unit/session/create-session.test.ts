@@ -67,6 +67,43 @@ describe('a bad file sets the problem and changes nothing else', () => {
   });
 });
 
+describe('what is tried on the foot itself', () => {
+  const tried = () => {
+    const s = session();
+    s.commands.setPose('heelRaise');
+    s.commands.showAngle('meary');
+    s.commands.selectBone('talus');
+    s.commands.showLookAlike('os-trigonum');
+    return s;
+  };
+  const PLAIN = { pose: 'standing', angle: null, lookAlike: null, selectedBone: null };
+
+  test.each([
+    ['another question', (s: ReturnType<typeof tried>) => s.commands.ask('how')],
+    ['its place being closed', (s: ReturnType<typeof tried>) => s.commands.plainFoot()],
+    ['another case', (s: ReturnType<typeof tried>) => s.commands.openText(writeCase(caseFile('other')))],
+  ])('ends with %s', (_, leave) => {
+    const s = tried();
+    expect(s.getState()).toMatchObject({ pose: 'heelRaise', angle: 'meary', lookAlike: 'os-trigonum' });
+    leave(s);
+    expect(s.getState()).toMatchObject(PLAIN);
+  });
+
+  test('stays while the same question is asked again', () => {
+    const s = tried();
+    s.commands.ask(s.getState().question);
+    expect(s.getState()).toMatchObject({ pose: 'heelRaise', angle: 'meary', lookAlike: 'os-trigonum' });
+  });
+
+  test('leaves a bone that was chosen for itself', () => {
+    const s = session();
+    s.commands.selectBone('cuboid');
+    s.commands.setPose('seated');
+    s.commands.ask('how');
+    expect(s.getState()).toMatchObject({ pose: 'standing', selectedBone: 'cuboid' });
+  });
+});
+
 describe('opening a case', () => {
   test('drops what-if, history, selection, and the picture of the case before', async () => {
     const s = session();
