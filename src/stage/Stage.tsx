@@ -19,7 +19,7 @@ import { stageSay } from './words';
 
 export interface StageProps {
   readonly session: Session;
-  /** A right foot, standing. The left foot is its mirror image, made while drawing. */
+  /** A right foot, in any pose. The left foot is its mirror image, made while drawing. */
   readonly foot: Foot;
   /** For a patient at arm's length: larger labels, thicker contour, no handle on the break. */
   readonly large?: boolean;
@@ -147,6 +147,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
         say={say}
         figure={figure}
         side={sideText(explanation, say)}
+        held={foot.pose === 'standing' ? null : say(`foot.pose.${foot.pose}`)}
         note={narrow ? null : say('stage.outlineNote')}
       >
         {engine !== null && <Controls engine={engine} say={say} onReset={wishes.onReset} />}

@@ -1,10 +1,11 @@
 /** From the session to what the engine shows: scene, labels in the reader's words, type sizes. Pure but for the measure passed in. */
+import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
 import type { BoneId, QuestionId, Reader } from '../ids';
 import type { SessionState } from '../session/types';
 import type { Tokens } from './draw/tokens';
 import type { Showing } from './engine';
-import { boneLabels } from './labels/choose';
+import { boneLabels, capital } from './labels/choose';
 import type { LabelText } from './overlay/labels';
 import { fontsFor, type Measure } from './overlay/shapes';
 import { type BreakScene, sceneOf } from './scene/scene';
@@ -47,6 +48,15 @@ const hereText = ({ at }: BreakScene, say: StageSay): string => {
   return number === undefined ? say(word) : say('stage.here.zone', { here: say(word), number });
 };
 
+/** Nothing stands in the picture without a name, least of all a bone that most people do not have. */
+const besideLabel = ({ id, at }: LookAlike, foot: Foot, reader: Reader): LabelText | null => {
+  const rule = foot.reference.lookAlikes.find((each) => each.id === id);
+  if (rule === undefined) return null;
+  const text = capital(reader === 'study' ? rule.term : rule.plain);
+  const outMm = rule.shape.is === 'ossicle' ? Math.max(...rule.shape.size) : 1;
+  return { id: 'beside', text, second: null, tag: null, spot: { at, outMm }, priority: 900 };
+};
+
 export const showingOf = (input: ShowingInput): Showing => {
   const scene = sceneOf(input.foot, input);
   const say = stageSay(input.content.words);
@@ -59,13 +69,16 @@ export const showingOf = (input: ShowingInput): Showing => {
       text: hereText(scene.breakAt, say),
       second: null,
       tag: filled ? 'filled' : 'open',
+      spot: null,
       priority: 1000,
     });
   }
+  const beside = scene.beside === null ? null : besideLabel(scene.beside, input.foot, input.reader);
+  if (beside !== null) labels.push(beside);
   if (!scene.inQuiz) {
     const room = { narrow: input.narrow, latin: !input.narrow };
     for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, scene, input.reader, room)) {
-      labels.push({ id: bone, text, second, tag: null, priority });
+      labels.push({ id: bone, text, second, tag: null, spot: null, priority });
     }
   }
   return {

@@ -32,6 +32,12 @@ export const STAGE_WORDS = [
   'stage.farther',
   'stage.whole',
   'stage.noPicture',
+  'foot.pose.asScanned',
+  'foot.pose.standing',
+  'foot.pose.seated',
+  'foot.pose.heelRaise',
+  'foot.pose.pushOff',
+  'foot.pose.inversion',
 ] as const;
 export type StageWord = (typeof STAGE_WORDS)[number];
 

@@ -1,22 +1,8 @@
 /** What can be taken for a fracture and is none: each drawn where it lies, with how a break differs from it. */
 import type { LookAlikeRule } from '../../anatomy/look-alike-schema';
-import { lookAlike } from '../../anatomy/look-alikes';
-import { meshCentroid } from '../../anatomy/mesh';
 import type { Foot } from '../../anatomy/types';
-import type { ViewId } from '../../session/types';
-import { subtract } from '../../units';
 import { usePages, useSession } from '../context';
-
-/** The named view that looks at a place from outside its bone. */
-const viewOf = (foot: Foot, rule: LookAlikeRule): ViewId => {
-  const bone = foot.bones.get(rule.bone);
-  if (bone === undefined) return 'outer';
-  const [x, y, z] = subtract(lookAlike(foot, rule.id).at, meshCentroid(bone));
-  const most = Math.max(Math.abs(x), Math.abs(y), Math.abs(z));
-  if (Math.abs(x) === most) return x > 0 ? 'inner' : 'outer';
-  if (Math.abs(y) === most) return y > 0 ? 'top' : 'sole';
-  return z > 0 ? 'front' : 'back';
-};
+import { viewOf } from './view-of';
 
 const Entry = ({ rule, foot }: { readonly rule: LookAlikeRule; readonly foot: Foot }) => {
   const { say, session } = usePages();
@@ -31,7 +17,7 @@ const Entry = ({ rule, foot }: { readonly rule: LookAlikeRule; readonly foot: Fo
   return (
     <li>
       <button type="button" className="choice" aria-pressed={shown} onClick={show}>
-        {reader === 'patient' ? rule.plain : rule.term}
+        {reader === 'study' ? rule.term : rule.plain}
       </button>
       {shown && (
         <>

@@ -20,7 +20,7 @@ const MOST: Readonly<Record<Reader, { readonly wide: number; readonly narrow: nu
   study: { wide: 9, narrow: 5 },
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const neighboursOf = (foot: Foot, bone: BoneId): BoneId[] => [
   ...new Set(

@@ -1,5 +1,6 @@
 /** The margin labels and the one "here" of a picture as shapes. Pure. */
 
+import type { Vec3 } from '../../units';
 import type { LabelItem, PlacedLabel } from '../labels/layout';
 import type { Point } from '../types';
 import type { Font, Fonts, Measure, Shape } from './shapes';
@@ -12,6 +13,8 @@ export interface LabelText {
   readonly second: string | null;
   /** `filled`: the one "here". `open`: here, but not confirmed, or a what-if. */
   readonly tag: 'filled' | 'open' | null;
+  /** Of something that is no bone of the foot: where it lies, mm, and how far it stands out of what is behind it. */
+  readonly spot: { readonly at: Vec3; readonly outMm: number } | null;
   readonly priority: number;
 }
 

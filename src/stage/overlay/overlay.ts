@@ -64,6 +64,13 @@ const seenOf = (scene: BreakScene, mesh: PlateMesh, eye: Vec3): Vec3[] =>
     return hit.bone === scene.at.bone && dot(subtract(hit.point, p), eye) < 1.2;
   });
 
+/** A spot that no bone hides. */
+const seenSpot = ({ at, outMm }: NonNullable<LabelText['spot']>, mesh: PlateMesh, eye: Vec3): Vec3 | undefined => {
+  const from: Vec3 = [at[0] + eye[0] * 600, at[1] + eye[1] * 600, at[2] + eye[2] * 600];
+  const hit = firstHit(mesh, from, flipAll(eye));
+  return hit === null || dot(subtract(hit.point, at), eye) < outMm / 2 ? at : undefined;
+};
+
 /** The seen point that lies furthest in a direction of the picture. */
 const seenTowards = (points: readonly Point[], direction: Point): number =>
   points.reduce((best, p, i) => {
@@ -97,7 +104,7 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   const breakMiddle = breakAt === null ? null : (middleOf(breakSeen) ?? toScreen(breakAt.centre));
   const anchors = anchorsOf(
     mesh,
-    input.labels.filter(({ tag }) => tag === null).map(({ id }) => id as BoneId),
+    input.labels.filter(({ tag, spot }) => tag === null && spot === null).map(({ id }) => id as BoneId),
     eye,
     input.before.anchors,
     // Off the zones and the break, which have marks of their own.
@@ -107,7 +114,7 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   );
   const sides = new Map<string, 'low' | 'high'>();
   const items: { label: LabelText; item: LabelItem }[] = input.labels.flatMap((label) => {
-    const anchor = label.tag === null ? anchors.get(label.id as BoneId) : undefined;
+    const anchor = label.spot === null ? anchors.get(label.id as BoneId) : seenSpot(label.spot, mesh, eye);
     const middle = label.tag === null ? (anchor === undefined ? null : toScreen(anchor)) : breakMiddle;
     if (middle === null) return [];
     const known = input.atRest ? undefined : input.before.sides.get(label.id);

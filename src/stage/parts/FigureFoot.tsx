@@ -10,13 +10,15 @@ interface FigureFootProps {
   readonly say: StageSay;
   readonly figure: number;
   readonly side: string;
+  /** How the foot is held, where it is not standing. */
+  readonly held: string | null;
   readonly note: string | null;
   readonly children: ReactNode;
 }
 
 const nothing = (): (() => void) => () => undefined;
 
-export const FigureFoot = ({ engine, say, figure, side, note, children }: FigureFootProps) => {
+export const FigureFoot = ({ engine, say, figure, side, held, note, children }: FigureFootProps) => {
   const mmPerPx = useSyncExternalStore(engine?.subscribe ?? nothing, () => engine?.getFrame()?.camera.mmPerPx ?? null);
   const view = useSyncExternalStore<ViewId | null>(
     engine?.subscribe ?? nothing,
@@ -26,7 +28,8 @@ export const FigureFoot = ({ engine, say, figure, side, note, children }: Figure
     <div className="stage-foot">
       <figcaption>
         <b>{say('stage.figure', { n: figure })}</b> {side}
-        {view !== null && `, ${say(`stage.view.${view}`)}`}.{note !== null && <small> {note}</small>}
+        {view !== null && `, ${say(`stage.view.${view}`)}`}.{held !== null && <b> {held}.</b>}
+        {note !== null && <small> {note}</small>}
       </figcaption>
       {children}
       {mmPerPx !== null && <ScaleBar mmPerPx={mmPerPx} />}

@@ -1,0 +1,70 @@
+/** A bone that most people do not have never stands in the picture without its name. */
+import { describe, expect, test } from 'vitest';
+import { readContent } from '../../../src/cli/read-content';
+import { viewOf } from '../../../src/pages/foot/view-of';
+import type { ViewId } from '../../../src/session/types';
+import { frameView, labelSpace, shownOf } from '../../../src/stage/camera/framing';
+import { plateMesh } from '../../../src/stage/draw/plate-mesh';
+import { PAPER, tokensFrom } from '../../../src/stage/draw/tokens';
+import { NO_MEMORY, overlayOf } from '../../../src/stage/overlay/overlay';
+import { type ShowingInput, showingOf } from '../../../src/stage/showing';
+import { modelFoot } from '../../tools/model-foot';
+
+const foot = modelFoot();
+const mesh = plateMesh(foot.bones);
+const content = readContent();
+const rules = foot.reference.lookAlikes;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const input = (lookAlike: string, reader: ShowingInput['reader']): ShowingInput => ({
+  foot,
+  content,
+  explanation: null,
+  question: 'where',
+  reader,
+  selectedBone: null,
+  quiz: null,
+  dragMm: null,
+  angle: null,
+  lookAlike,
+  tokens: tokensFrom(PAPER),
+  measure: (text, { px }) => text.length * px * 0.5,
+  labelPx: 15,
+  contourPx: 1.9,
+  narrow: false,
+});
+
+const textsIn = (given: ShowingInput, view: ViewId): string[] => {
+  const showing = showingOf(given);
+  const size = { width: 1000, height: 700 };
+  const { camera, mode } = frameView(shownOf(mesh, foot.outline), view, null, false, size, labelSpace(showing));
+  const { shapes } = overlayOf({
+    ...showing,
+    mesh,
+    camera,
+    size,
+    mode,
+    before: NO_MEMORY,
+    atRest: true,
+  });
+  return shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+};
+
+describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
+  test('is named in the picture, in the words of who looks', () => {
+    const view = viewOf(foot, rule);
+    expect(textsIn(input(id, 'patient'), view)).toContain(capital(rule.plain));
+    expect(textsIn(input(id, 'broadcast'), view)).toContain(capital(rule.plain));
+    expect(textsIn(input(id, 'study'), view)).toContain(capital(rule.term));
+  });
+});
+
+test('what a bone hides is not pointed at', () => {
+  const trigonum = rules.find(({ id }) => id === 'os-trigonum');
+  if (trigonum === undefined) throw new Error('no os trigonum');
+  expect(textsIn(input('os-trigonum', 'patient'), 'front')).not.toContain(capital(trigonum.plain));
+});
+
+test('nothing is named that is not drawn', () => {
+  expect(showingOf(input('', 'patient')).labels.map(({ id }) => id)).not.toContain('beside');
+});
