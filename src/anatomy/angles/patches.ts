@@ -13,7 +13,7 @@ export interface Patch {
 }
 
 /** Middles of the equal parts of a triangle. */
-export const cutUp = (a: Vec3, b: Vec3, c: Vec3): Vec3[] => {
+const cutUp = (a: Vec3, b: Vec3, c: Vec3): Vec3[] => {
   const [u, v] = [subtract(b, a), subtract(c, a)];
   const middles: Vec3[] = [];
   for (let i = 0; i < PARTS; i++)
