@@ -178,7 +178,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
       if (problem === null) override(patched(getState().whatIf, patch));
       else refuse(problem);
     },
-    dropWhatIf: (key) => override(key === undefined ? NO_WHAT_IF : without(getState().whatIf, key)),
+    dropWhatIf: (...keys) => override(keys.length === 0 ? NO_WHAT_IF : without(getState().whatIf, ...keys)),
     claimWhatIf: (key, said) => {
       const { file, whatIf } = getState();
       const claim = claimFromWhatIf(file, whatIf, key, said);

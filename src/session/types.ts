@@ -66,8 +66,8 @@ export interface SessionCommands {
   /** Several changes of the same case as one step that can be undone. */
   readonly changeCase: (file: CaseFile) => void;
   readonly setWhatIf: (patch: Partial<WhatIf>) => void;
-  /** One override, or all of them. */
-  readonly dropWhatIf: (key?: keyof WhatIf) => void;
+  /** These overrides, or all of them. */
+  readonly dropWhatIf: (...keys: readonly (keyof WhatIf)[]) => void;
   /** Makes one override a claim, as said, and drops it. */
   readonly claimWhatIf: (key: ClaimableKey, said: Said) => void;
   readonly ask: (question: QuestionId) => void;

@@ -11,12 +11,22 @@ const within = (value: number, [low, high]: readonly [number, number]): boolean 
 const CLAIMABLE: readonly ClaimableKey[] = ['place', 'massKg', 'footShape', 'activity'];
 const GUESSED: Said = { status: 'inferred', source: { kind: 'generalKnowledge' } };
 
+export const without = (whatIf: WhatIf, ...keys: readonly (keyof WhatIf)[]): WhatIf =>
+  Object.fromEntries(Object.entries(whatIf).filter(([key]) => !keys.some((dropped) => dropped === key)));
+
+/** The arch can be tried by its name and by its measure: what is tried last holds, and the other goes. */
+const withOneArch = (whatIf: WhatIf, patch: Partial<WhatIf>): WhatIf => {
+  if (patch.foot?.arch !== undefined) return without(whatIf, 'footShape');
+  if (patch.footShape === undefined || whatIf.foot === undefined) return whatIf;
+  const { arch: _, ...foot } = whatIf.foot;
+  return Object.keys(foot).length === 0 ? without(whatIf, 'foot') : { ...whatIf, foot };
+};
+
 /** Keys set to undefined are dropped. */
 export const patched = (whatIf: WhatIf, patch: Partial<WhatIf>): WhatIf =>
-  Object.fromEntries(Object.entries({ ...whatIf, ...patch }).filter(([, value]) => value !== undefined));
-
-export const without = (whatIf: WhatIf, key: keyof WhatIf): WhatIf =>
-  Object.fromEntries(Object.entries(whatIf).filter(([other]) => other !== key));
+  Object.fromEntries(
+    Object.entries(withOneArch({ ...whatIf, ...patch }, patch)).filter(([, value]) => value !== undefined),
+  );
 
 export const sameData = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 

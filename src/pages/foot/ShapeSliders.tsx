@@ -78,7 +78,7 @@ export const ShapeSliders = () => {
   const { say, session } = usePages();
   const foot = useFoot();
   const tryOut = useTry();
-  const tried = useSession((state) => state.whatIf.foot !== undefined);
+  const tried = useSession(({ whatIf }) => whatIf.foot !== undefined || whatIf.footShape !== undefined);
   const lengthMm = Math.round(footLengthOf(foot.heelToSecondHeadMm));
   return (
     <section aria-labelledby="foot-shape">
@@ -125,7 +125,12 @@ export const ShapeSliders = () => {
         text={say('foot.millimetres', { value: lengthMm })}
         onChange={(next) => tryOut({ heelToSecondHeadMm: hOfFootLength(next) })}
       />
-      <button type="button" className="button" disabled={!tried} onClick={() => session.commands.dropWhatIf('foot')}>
+      <button
+        type="button"
+        className="button"
+        disabled={!tried}
+        onClick={() => session.commands.dropWhatIf('foot', 'footShape')}
+      >
         {say('foot.asBefore')}
       </button>
       <p className="disclaimer">{say('foot.fewFeet')}</p>
