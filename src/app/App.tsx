@@ -1,5 +1,6 @@
 /** Puts the screens, the 3D figure and the makers of pictures together. */
 import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
 import type { Side } from '../ids';
 import { DEMOS, makeSay, PagesProvider, type PagesValue, PICTURE_WORDS_ID, Rescue, Shell } from '../pages';
@@ -21,6 +22,7 @@ const MESSAGE_MS = 6000;
 
 interface FigureProperties {
   readonly session: Session;
+  readonly feet: Feet;
   readonly foot: Foot | null;
   readonly large: boolean;
   readonly what: string;
@@ -28,28 +30,40 @@ interface FigureProperties {
   readonly none: ReactNode;
 }
 
-const Figure = ({ session, foot, large, what, waiting, none }: FigureProperties) =>
-  foot === null ? (
+const nothing = (): (() => void) => () => undefined;
+
+/** Lines of a measure lie on the foot they were taken of: while another is measured there are none. */
+const useMeasured = (session: Session, { measures }: Feet): Angle | null => {
+  const asked = useSyncExternalStore(session.subscribe, () => session.getState().angle);
+  const { angles, state } = useSyncExternalStore(asked === null ? nothing : measures.follow, measures.get);
+  return state === 'current' ? (angles.find(({ id }) => id === asked) ?? null) : null;
+};
+
+const Figure = ({ session, feet, foot, large, what, waiting, none }: FigureProperties) => {
+  const measured = useMeasured(session, feet);
+  return foot === null ? (
     waiting
   ) : (
     <StageGuard instead={none} what={what}>
       <Suspense fallback={waiting}>
-        <Stage session={session} foot={foot} large={large} describedBy={PICTURE_WORDS_ID} />
+        <Stage session={session} foot={foot} measured={measured} large={large} describedBy={PICTURE_WORDS_ID} />
       </Suspense>
     </StageGuard>
   );
+};
 
-const usePictures = (session: Session, foot: Foot | null) => {
+const usePictures = (session: Session, feet: Feet) => {
+  /** Every telling is made of the case alone: on the standing foot of its explanation, whatever is tried on the screen. */
   const input = useCallback(
-    (text: Still) => {
+    async (text: Still) => {
       const { content, explanation, reader } = session.getState();
-      return foot === null || explanation === null
-        ? null
-        : { foot, content, explanation, reader, text, question: text.question };
+      if (explanation === null) return null;
+      const foot = await feet.standing(explanation.foot);
+      return { foot, content, explanation, reader, text, question: text.question };
     },
-    [session, foot],
+    [session, feet],
   );
-  const orNothing = useCallback(async (draw: () => Promise<Blob>): Promise<Blob | null> => {
+  const orNothing = useCallback(async (draw: () => Promise<Blob | null>): Promise<Blob | null> => {
     try {
       return await draw();
     } catch (failure) {
@@ -58,26 +72,29 @@ const usePictures = (session: Session, foot: Foot | null) => {
     }
   }, []);
   const drawStill = useCallback(
-    async (text: Still) => {
-      const given = input(text);
-      return given === null ? null : orNothing(async () => (await import('../render')).renderStill(given));
-    },
+    (text: Still) =>
+      orNothing(async () => {
+        const given = await input(text);
+        return given === null ? null : (await import('../render')).renderStill(given);
+      }),
     [input, orNothing],
   );
   const drawFigure = useCallback(
-    async (text: Still) => {
-      const given = input(text);
-      return given === null ? null : orNothing(async () => (await import('../render')).renderFigure(given));
-    },
+    (text: Still) =>
+      orNothing(async () => {
+        const given = await input(text);
+        return given === null ? null : (await import('../render')).renderFigure(given);
+      }),
     [input, orNothing],
   );
   const saveModel = useCallback(
-    async (kind: 'glb' | 'stl', side: Side) => {
-      if (foot === null) return null;
-      const notes = bodyNotes(session.getState().content);
-      return orNothing(async () => (await import('../render')).modelFile({ kind, foot, side, notes }));
-    },
-    [session, foot, orNothing],
+    (kind: 'glb' | 'stl', side: Side) =>
+      orNothing(async () => {
+        const notes = bodyNotes(session.getState().content);
+        const foot = await feet.exact();
+        return (await import('../render')).modelFile({ kind, foot, side, notes });
+      }),
+    [session, feet, orNothing],
   );
   return { drawStill, drawFigure, saveModel };
 };
@@ -86,7 +103,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
   const { address, go, hrefOf } = useAddress(session);
   const foot = useSyncExternalStore(feet.subscribe, feet.getFoot);
   const say = useMemo(() => makeSay(session.getState().content.words), [session]);
-  const { drawStill, drawFigure, saveModel } = usePictures(session, foot);
+  const { drawStill, drawFigure, saveModel } = usePictures(session, feet);
   const [message, setMessage] = useState('');
   useEffect(() => {
     if (message === '') return;
@@ -103,6 +120,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
     stage: (
       <Figure
         session={session}
+        feet={feet}
         foot={foot}
         large={address.page === 'show'}
         what={address.question}
@@ -115,6 +133,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
       />
     ),
     foot,
+    measures: feet.measures,
     drawStill,
     drawFigure,
     saveModel,

@@ -1,159 +1,126 @@
 /**
- * Which foot the stage shows. The usual foot comes ready-made as a file; any other is built in a worker, and until it is there
- * the one before stays. A right foot always: the left is its mirror image, made while drawing.
+ * Which foot the stage shows, and what is measured on it. The usual foot comes ready-made as a file; any other is built in a worker,
+ * and until it is there the one before stays. A right foot always: the left is its mirror image, made while drawing.
  */
 import * as v from 'valibot';
-import { assembleFoot, DEFAULT_FOOT, decodeGlb, previewFoot, type Shape, shapeSchema } from '../anatomy';
-import type { Foot, FootParameters, Level, PoseName } from '../anatomy/types';
-import type { Session } from '../session/types';
-import type { BuiltFoot, ToFootWorker } from './foot-worker';
-import workerUrl from './foot-worker?worker&url';
-import { trustedWorkerUrl } from './trusted-types';
-
-const keyOf = (parameters: FootParameters, pose: PoseName): string =>
-  `${pose} ${JSON.stringify(parameters, Object.keys(parameters).sort())}`;
-
-/**
- * One worker for the page's life: it keeps the bones that every other foot starts from, as shipped when they could be read. Answers
- * come in the order asked.
- */
-const footBuilder = (
-  shape: unknown,
-  usual: Promise<Foot>,
-): ((parameters: FootParameters, pose: PoseName) => Promise<Foot>) => {
-  let worker: Worker | null = null;
-  const waiting: { resolve: (foot: Foot) => void; reject: (error: Error) => void }[] = [];
-  const start = (shipped: Foot | null): Worker => {
-    const made = new Worker(trustedWorkerUrl(workerUrl), { type: 'module' });
-    made.onmessage = ({ data }: MessageEvent<BuiltFoot>) => {
-      const next = waiting.shift();
-      if ('foot' in data) next?.resolve(data.foot);
-      else next?.reject(new Error(data.failed));
-    };
-    made.onerror = (event) => {
-      made.terminate();
-      worker = null;
-      for (const { reject } of waiting.splice(0)) reject(new Error(event.message));
-    };
-    const first: ToFootWorker = { shape, usual: shipped };
-    made.postMessage(first);
-    return made;
-  };
-  return async (parameters, pose) => {
-    const shipped = await usual.catch(() => null);
-    return new Promise((resolve, reject) => {
-      worker ??= start(shipped);
-      waiting.push({ resolve, reject });
-      const asked: ToFootWorker = { parameters, pose };
-      worker.postMessage(asked);
-    });
-  };
-};
-
-const FILES: Readonly<Record<Level, string>> = {
-  display: 'models/foot-right.glb',
-  fine: 'models/foot-right-fine.glb',
-};
-
-/** The default foot as it is shipped: few facets to draw, or many to compute on. */
-export const usualFoot = async (shape: unknown, level: Level): Promise<Foot> => {
-  const answer = await fetch(new URL(FILES[level], document.baseURI));
-  if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
-  const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
-  return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', { ...model, level });
-};
-
-/** Feet kept ready, the usual one apart. */
-const KEPT = 8;
+import { DEFAULT_FOOT, previewFoot, type Shape, shapeSchema } from '../anatomy';
+import type { Foot, FootParameters, PoseName } from '../anatomy/types';
+import type { Measures } from '../pages';
+import { latestOnly } from '../session';
+import type { Session, SessionState } from '../session/types';
+import type { FootMakers } from './foot-makers';
+import { kept, type Wanted, wantedOf } from './kept';
 
 export interface Feet {
   readonly getFoot: () => Foot | null;
   readonly subscribe: (listener: () => void) => () => void;
+  /** The exact foot that is asked for now, never a preview of it. */
+  readonly exact: () => Promise<Foot>;
+  /** The standing foot of these parameters: what explanations and every telling of them are made on. */
+  readonly standing: (parameters: FootParameters) => Promise<Foot>;
+  /** Taken only while somebody follows them. */
+  readonly measures: {
+    readonly get: () => Measures;
+    readonly follow: (listener: () => void) => () => void;
+  };
 }
 
-interface Wanted {
-  readonly key: string;
-  readonly parameters: FootParameters;
-  readonly pose: PoseName;
-}
-const wantedOf = (parameters: FootParameters, pose: PoseName): Wanted => ({
-  key: keyOf(parameters, pose),
-  parameters,
-  pose,
+const parametersOf = ({ explanation, whatIf }: SessionState): FootParameters => ({
+  ...(explanation?.foot ?? DEFAULT_FOOT),
+  ...whatIf.foot,
 });
 
-export const followFoot = (session: Session, usual: Promise<Foot>): Feet => {
+export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootMakers): Feet => {
   const listeners = new Set<() => void>();
-  const build = footBuilder(session.getState().content.shape, usual);
+  const followers = new Set<() => void>();
   const usualOne = wantedOf(DEFAULT_FOOT, 'standing');
-  const built = new Map([[usualOne.key, usual]]);
+  const footFor = kept((asked) => (asked.key === usualOne.key ? usual : makers.build(asked.parameters, asked.pose)));
+  const anglesFor = kept(({ parameters, pose }) => makers.measure(parameters, pose));
+  // What is overtaken while another is made is never made.
+  const newestFoot = latestOnly(footFor);
+  const newestAngles = latestOnly(anglesFor);
   let shown: Foot | null = null;
   let wanted = usualOne;
+  /** The one whose exact foot is shown; another while a preview is. */
   let exact: Wanted | null = null;
-  let busy = false;
+  let measured: { readonly of: string; readonly angles: Measures['angles'] } | null = null;
+  let measures: Measures = { angles: [], state: 'coming' };
   let shape: Shape | null = null;
 
+  const tellMeasures = (): void => {
+    const current = measured?.of === wanted.key && exact === wanted;
+    const angles = measured?.angles ?? [];
+    measures = { angles, state: !current ? 'coming' : angles.length === 0 ? 'none' : 'current' };
+    for (const listener of followers) listener();
+  };
+  const measure = async () => {
+    const target = wanted;
+    if (followers.size === 0 || exact !== target || measured?.of === target.key) return;
+    const angles = await newestAngles(target).catch((failure: unknown) => {
+      // Bones that no longer meet have no measures.
+      console.warn(failure);
+      return [];
+    });
+    if (angles === null) return;
+    measured = { of: target.key, angles };
+    tellMeasures();
+  };
   const show = (foot: Foot): void => {
     shown = foot;
     for (const listener of listeners) listener();
   };
-  const footFor = ({ key, parameters, pose }: Wanted): Promise<Foot> => {
-    const ready = built.get(key) ?? build(parameters, pose);
-    built.set(key, ready);
-    const oldest = [...built.keys()].find((other) => other !== key && other !== usualOne.key);
-    if (built.size > KEPT && oldest !== undefined) built.delete(oldest);
-    return ready;
-  };
-  /** One foot at a time: what is overtaken while another is built is never built. */
   const fetchWanted = async () => {
-    if (busy) return;
-    busy = true;
-    for (let last: Wanted | null = null; last !== wanted; ) {
-      const target: Wanted = wanted;
-      last = target;
-      try {
-        const foot = await footFor(target);
-        if (wanted === target) {
-          exact = target;
-          show(foot);
-        }
-      } catch (failure) {
-        // Try again when it is asked for next; the pages work without the picture.
-        built.delete(target.key);
-        console.error(failure);
-      }
+    const target = wanted;
+    try {
+      const foot = await newestFoot(target);
+      if (foot === null || wanted !== target) return;
+      exact = target;
+      show(foot);
+      tellMeasures();
+      void measure();
+    } catch (failure) {
+      // Try again when it is asked for next; the pages work without the picture.
+      console.error(failure);
     }
-    busy = false;
   };
   const want = (parameters: FootParameters, pose: PoseName): void => {
     const next = wantedOf(parameters, pose);
     if (next.key === wanted.key) return;
     wanted = next;
+    tellMeasures();
     void fetchWanted();
   };
   /** Follows a hand on a slider at once with a foot whose surfaces are nearly right; the exact one takes its place. */
   const preview = async (parameters: FootParameters) => {
     const from = await usual;
-    if (keyOf(parameters, 'standing') !== wanted.key || exact === wanted) return;
+    if (wantedOf(parameters, 'standing').key !== wanted.key || exact === wanted) return;
     shape ??= v.parse(shapeSchema, session.getState().content.shape);
     show(previewFoot(shape, from, parameters));
   };
   void fetchWanted();
   session.subscribe((state, previous) => {
     const { whatIf, pose, explanation } = state;
-    const known = explanation?.foot ?? DEFAULT_FOOT;
     const tried = whatIf.foot !== previous.whatIf.foot && whatIf.foot !== undefined;
-    if (tried) {
-      const parameters = { ...known, ...whatIf.foot };
-      want(parameters, pose);
-      if (pose === 'standing') void preview(parameters);
-    } else if (explanation?.foot !== previous.explanation?.foot || pose !== previous.pose) want(known, pose);
+    if (!tried && explanation?.foot === previous.explanation?.foot && pose === previous.pose) return;
+    const parameters = parametersOf(state);
+    want(parameters, pose);
+    if (tried && pose === 'standing') void preview(parameters);
   });
   return {
     getFoot: () => shown,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    exact: () => footFor(wanted),
+    standing: (parameters) => footFor(wantedOf(parameters, 'standing')),
+    measures: {
+      get: () => measures,
+      follow: (listener) => {
+        followers.add(listener);
+        void measure();
+        return () => followers.delete(listener);
+      },
     },
   };
 };

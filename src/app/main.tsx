@@ -12,12 +12,15 @@ import { browserStorage, createExplainRunner, createSession } from '../session';
 import explainWorkerUrl from '../session/explain-worker?worker&url';
 import { App } from './App';
 import { demoCase } from './demos';
-import { followFoot, usualFoot } from './feet';
+import { followFoot } from './feet';
+import { footMakers } from './foot-makers';
 import { followLook } from './look';
 import { trustedWorkerUrl } from './trusted-types';
+import { usualFoot } from './usual-foot';
 
 const asked = readAddress(location.hash);
 const usual = usualFoot(content.shape, 'display');
+const usualFine = usualFoot(content.shape, 'fine');
 let foot: Foot | null = null;
 void usual.then((read) => {
   foot = read;
@@ -27,7 +30,7 @@ const session = createSession({
   file: demoCase(asked.demo ?? 'demo-handball'),
   runExplain: createExplainRunner({
     content,
-    foot: usualFoot(content.shape, 'fine'),
+    foot: usualFine,
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
   }),
   checkFile: (file) => (foot === null ? [] : checkCase(file, content, foot)),
@@ -38,7 +41,7 @@ const session = createSession({
 session.commands.ask(asked.question);
 session.commands.setReader(asked.reader);
 followLook(session);
-const feet = followFoot(session, usual);
+const feet = followFoot(session, usual, footMakers(content.shape, usual, usualFine));
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no root element');

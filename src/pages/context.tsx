@@ -1,5 +1,6 @@
 /** What every screen needs: the session, the words, the address and what the app lends it from layers pages may not import. */
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
+import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
 import type { CaseFile } from '../cases/schema';
 import type { Side } from '../ids';
@@ -7,6 +8,12 @@ import type { Session, SessionState } from '../session/types';
 import type { Still } from '../telling';
 import type { Address } from './places';
 import type { Say } from './words';
+
+/** What is measured on the foot in the picture. While it is coming, the values are of the foot before. */
+export interface Measures {
+  readonly angles: readonly Angle[];
+  readonly state: 'coming' | 'current' | 'none';
+}
 
 export interface PagesValue {
   readonly session: Session;
@@ -20,6 +27,8 @@ export interface PagesValue {
   readonly stage: ReactNode;
   /** The foot the stage shows; null until it is there. The quiz cuts its zones from it. */
   readonly foot: Foot | null;
+  /** Measured on its fine surface, away from the page, and only while somebody follows. */
+  readonly measures: { readonly get: () => Measures; readonly follow: (listener: () => void) => () => void };
   /** A still of a question, made off screen; null where the device can draw none. */
   readonly drawStill: (text: Still) => Promise<Blob | null>;
   /** The figure of the handout, likewise. */

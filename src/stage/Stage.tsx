@@ -1,5 +1,6 @@
 /** The 3D figure: reads the session, sends commands. Loaded lazily; the pages around it work without it. */
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
 import { QUESTION_IDS } from '../ids';
 import type { Session, ViewId } from '../session/types';
@@ -21,13 +22,15 @@ export interface StageProps {
   readonly session: Session;
   /** A right foot, in any pose. The left foot is its mirror image, made while drawing. */
   readonly foot: Foot;
+  /** The measure that was asked for, once it is taken of this foot. */
+  readonly measured: Angle | null;
   /** For a patient at arm's length: larger labels, thicker contour, no handle on the break. */
   readonly large?: boolean;
   /** Id of the text that describes the picture. */
   readonly describedBy?: string;
 }
 
-export const Stage = ({ session, foot, large = false, describedBy }: StageProps) => {
+export const Stage = ({ session, foot, measured, large = false, describedBy }: StageProps) => {
   const state = useSyncExternalStore(session.subscribe, session.getState);
   const [surface, setSurface] = useState<HTMLDivElement | null>(null);
   const [root, setRoot] = useState<HTMLElement | null>(null);
@@ -35,7 +38,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure } = useLook(surface, state.theme);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
-  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale, angle, lookAlike } = state;
+  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale, lookAlike } = state;
   const narrow = size !== null && size.width < NARROW_PX;
 
   const showing = useMemo(() => {
@@ -51,7 +54,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
       selectedBone,
       quiz,
       dragMm,
-      angle,
+      measured,
       lookAlike,
       tokens,
       measure,
@@ -68,7 +71,7 @@ export const Stage = ({ session, foot, large = false, describedBy }: StageProps)
     selectedBone,
     quiz,
     dragMm,
-    angle,
+    measured,
     lookAlike,
     tokens,
     measure,

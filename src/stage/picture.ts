@@ -56,7 +56,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     selectedBone: null,
     quiz: null,
     dragMm: null,
-    angle: null,
+    measured: null,
     lookAlike: null,
     measure: measureWith(context),
   });

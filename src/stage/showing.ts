@@ -1,4 +1,5 @@
 /** From the session to what the engine shows: scene, labels in the reader's words, type sizes. Pure but for the measure passed in. */
+import type { Angle } from '../anatomy/angles';
 import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
 import type { BoneId, QuestionId, Reader } from '../ids';
@@ -21,7 +22,7 @@ export interface ShowingInput {
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
   readonly dragMm: number | null;
-  readonly angle: string | null;
+  readonly measured: Angle | null;
   readonly lookAlike: string | null;
   readonly tokens: Tokens;
   readonly measure: Measure;

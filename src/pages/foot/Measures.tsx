@@ -1,7 +1,7 @@
 /** What is measured on films of a foot, measured on this one: value, usual values with their source, and the lines in the picture. */
-import { useMemo } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import * as v from 'valibot';
-import { type Angle, radiographicAngles } from '../../anatomy/angles';
+import type { Angle } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
 import { usePages, useSession } from '../context';
@@ -60,17 +60,24 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
 };
 
 export const Measures = () => {
-  const { say, foot } = usePages();
+  const { say, measures: taken } = usePages();
   const shape = useSession((state) => state.content.shape);
   const measures = useMemo(() => measuresOf(shape), [shape]);
-  const angles = useMemo(() => (foot === null ? [] : radiographicAngles(foot)), [foot]);
+  const { angles, state } = useSyncExternalStore(taken.follow, taken.get);
   return (
     <section aria-labelledby="foot-measures">
       <h2 id="foot-measures" className="fold-head">
         {say('foot.measures')}
       </h2>
       <p>{say('foot.measuresHint')}</p>
-      <ul className="plain-list measures">
+      <p className="measures-state" role="status">
+        {state === 'none'
+          ? say('foot.measuresNone')
+          : state === 'current'
+            ? ''
+            : say(angles.length === 0 ? 'note.working' : 'foot.measuresComing')}
+      </p>
+      <ul className="plain-list measures" data-state={state} aria-busy={state === 'coming'}>
         {angles.map((angle) => {
           const measure = measures.find(({ id }) => id === angle.id);
           return measure === undefined ? null : <Entry key={angle.id} angle={angle} measure={measure} />;

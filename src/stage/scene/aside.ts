@@ -1,20 +1,8 @@
-/** What a person asked to see on the foot besides the injury: a measure of films, or something that can be taken for a fracture. */
-import { type Angle, radiographicAngles } from '../../anatomy/angles';
+/** What a person asked to see on the foot besides the injury: something that can be taken for a fracture. */
 import { type LookAlike, lookAlike } from '../../anatomy/look-alikes';
 import type { Foot } from '../../anatomy/types';
 import type { Vec3 } from '../../units';
 import type { Stroke } from '../draw/strokes';
-
-const measured = new WeakMap<Foot, readonly Angle[]>();
-
-const anglesOf = (foot: Foot): readonly Angle[] => {
-  const known = measured.get(foot) ?? radiographicAngles(foot);
-  measured.set(foot, known);
-  return known;
-};
-
-export const measureOn = (foot: Foot, id: string | null): Angle | null =>
-  id === null ? null : (anglesOf(foot).find((angle) => angle.id === id) ?? null);
 
 export const besideOn = (foot: Foot, id: string | null): LookAlike | null => {
   const rule = foot.reference.lookAlikes.find((each) => each.id === id);

@@ -17,7 +17,7 @@ import { plateMesh } from '../draw/plate-mesh';
 import type { Stroke } from '../draw/strokes';
 import type { TokenName } from '../draw/tokens';
 import type { BreakAt, Explanation } from '../types';
-import { besideOn, measureOn } from './aside';
+import { besideOn } from './aside';
 import { bloodField, stressField, topStress, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 
@@ -30,8 +30,9 @@ export interface SceneInput {
   /** The break under a dragging hand, ahead of the explanation. */
   readonly dragMm: number | null;
   readonly contourPx: number;
-  /** A measure of films, and something that can be taken for a fracture, by their ids. */
-  readonly angle: string | null;
+  /** A measure of films, as it was taken of this foot. */
+  readonly measured: Angle | null;
+  /** Something that can be taken for a fracture, by its id. */
   readonly lookAlike: string | null;
 }
 
@@ -176,7 +177,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     borders: [],
     breakAt: null,
     screw: null,
-    measured: measureOn(foot, input.angle),
+    measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
     explanation: e,
     question,

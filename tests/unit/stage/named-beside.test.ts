@@ -25,7 +25,7 @@ const input = (lookAlike: string, reader: ShowingInput['reader']): ShowingInput 
   selectedBone: null,
   quiz: null,
   dragMm: null,
-  angle: null,
+  measured: null,
   lookAlike,
   tokens: tokensFrom(PAPER),
   measure: (text, { px }) => text.length * px * 0.5,

@@ -76,7 +76,7 @@ const input = (change: Partial<ShowingInput> = {}): ShowingInput => ({
   selectedBone: null,
   quiz: null,
   dragMm: null,
-  angle: null,
+  measured: null,
   lookAlike: null,
   tokens: tokensFrom(PAPER),
   measure: (text, { px }) => text.length * px * 0.5,
