@@ -35,7 +35,8 @@ export const builtJoint = (id: string): Vec3 => {
 
 const DORSAL: Vec3 = [0, 1, 0];
 
-const axisAlong = (mesh: Mesh, way: Vec3): BoneAxis => {
+/** The axis of a bone along a given way, from its hindmost to its foremost point. */
+export const axisAlong = (mesh: Mesh, way: Vec3): BoneAxis => {
   const axis = normalize(way);
   const dorsal = normalize(subtract(DORSAL, scale(axis, dot(DORSAL, axis))));
   const stations = verticesOf(mesh).map((p) => dot(p, axis));

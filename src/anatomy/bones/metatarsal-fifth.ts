@@ -8,7 +8,6 @@ export const metatarsalFifth = recipe(
   {
     ...metatarsalTerms,
     condyleDrop,
-    lateralBow: mm('bow of the shaft outwards at its middle'),
     baseOut: mm('how far the middle of the base lies outwards of the facet of the cuboid, along the roll'),
     styloidBack: mm('how far the tip of the tuberosity reaches back beyond that facet'),
     styloidOut: mm('how far its tip lies outwards of the middle of the base, along the roll'),
@@ -19,7 +18,6 @@ export const metatarsalFifth = recipe(
     const ray = rayOf(v, site, {
       base: 'cuboid-metatarsal5',
       toe: 'metatarsal5-phalanxProximal5',
-      lateralBow: v.lateralBow,
       baseOut: v.baseOut,
       condyles: lesserCondyles(v.condyleDrop),
     });

@@ -18,6 +18,7 @@ export const metatarsalTerms = {
   waistHeight: mm('height at the waist'),
   waistAt: share('place of the waist from base to head'),
   dorsalBow: mm('bow of the shaft upwards at its middle'),
+  lateralBow: mm('bow of the shaft outwards at its middle, inwards where negative'),
   headWidth: mm('width of the head'),
   headHeight: mm('height of the head'),
   pitDepth: mm('depth of the hollows at the sides of the head where the collateral ligaments start'),
@@ -46,15 +47,13 @@ export interface RayPlan {
   /** The facet behind the base, and that of the toe. */
   readonly base: string;
   readonly toe: string;
-  /** Bow of the shaft outwards at its middle, mm. */
-  readonly lateralBow?: number;
   /** How far the middle of the base lies from its facet along the roll, outwards, where the facet is not behind it; mm. */
   readonly baseOut?: number;
   readonly condyles: Condyles;
 }
 
 export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
-  const { lateralBow = 0, baseOut = 0 } = plan;
+  const { baseOut = 0 } = plan;
   const behind = site.facet(plan.base);
   const headLength = v.headHeight * 0.92;
   const head = below(site.facet(plan.toe), headLength * 0.45);
@@ -78,7 +77,7 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
   const at = (s: number, inwards = 0, upwards = 0): Vec3 =>
     add(
       add(first, scale(along, lengthMm * s)),
-      add(scale(side, inwards - lateralBow * 4 * s * (1 - s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s))),
+      add(scale(side, inwards - v.lateralBow * 4 * s * (1 - s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s))),
     );
   const atBase = (s: number, inwards: number, upwards: number): Vec3 =>
     add(at(s), add(scale(rolledSide, inwards), scale(rolledTop, upwards)));
@@ -110,9 +109,9 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
         width: v.midWidth,
         height: v.midHeight,
         roll: v.baseRoll * 0.2,
-        corner: 2.8,
+        corner: 2.3,
       },
-      { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight, corner: 2.8 },
+      { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight, corner: 2.3 },
       { name: 'neck', at: at(0.88), width: v.waistWidth * 1.04, height: v.waistHeight * 1.04 },
       { name: 'headStart', at: at(1), width: v.headWidth * 0.7, height: v.headHeight * 0.7 },
     ],
