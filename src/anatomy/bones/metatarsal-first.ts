@@ -16,7 +16,7 @@ export const metatarsalFirst = recipe(
     const ray = rayOf(v, site, {
       base: 'cuneiformMedial-metatarsal1',
       toe: 'metatarsal1-phalanxProximal1',
-      condyles: { apart: 0.82, width: 0.22, drop: v.headHeight * 0.2 },
+      condyles: { apart: 0.82, width: 0.22, drop: v.headHeight * 0.22, outerLower: -0.1 },
     });
     const radius = v.headWidth * 0.16;
     const underHead = (inwards: number, ahead: number, drop: number) =>
@@ -29,7 +29,7 @@ export const metatarsalFirst = recipe(
       radius: [radius, radius] as const,
       join: 'fine' as const,
     });
-    const thin = v.cristaHeight * 0.7;
+    const thin = v.cristaHeight * 0.6;
     const notch = v.baseHeight * 0.3;
     return {
       masses: [

@@ -10,11 +10,15 @@ export interface HeadValues {
   readonly headHeight: number;
   readonly pitDepth: number;
 }
-/** Where the condyles stand, as a share of the half width of the head; their width as a share of it; how far below the head, mm. */
+/**
+ * Where the condyles stand, as a share of the half width of the head; their width as a share of it; how far below the head, mm; by
+ * which share of that the outer one stands lower and the inner one higher.
+ */
 export interface Condyles {
   readonly apart: number;
   readonly width: number;
   readonly drop: number;
+  readonly outerLower: number;
 }
 export interface HeadFrame {
   readonly along: Vec3;
@@ -49,7 +53,7 @@ export const headMasses = (v: HeadValues, f: HeadFrame, condyles: Condyles): Mas
     join: 'fine',
   },
   ...SIDES.flatMap(({ to, of }): Mass[] => {
-    const drop = condyles.drop * (to === 1 ? 0.85 : 1.15);
+    const drop = condyles.drop * (1 - to * condyles.outerLower);
     return [
       {
         is: 'ellipsoid',

@@ -25,7 +25,7 @@ export const metatarsalTerms = {
 } as const;
 /** The first has none: its condyles are the edges of the sesamoid grooves. */
 export const condyleDrop = mm('how far the condyles stand below the head');
-export const lesserCondyles = (drop: number): Condyles => ({ apart: 0.56, width: 0.38, drop });
+export const lesserCondyles = (drop: number): Condyles => ({ apart: 0.56, width: 0.38, drop, outerLower: 0.15 });
 export type MetatarsalValues = Values<typeof metatarsalTerms>;
 
 /** What recipes for single rays build on: the frame of the bone and its common masses. */
