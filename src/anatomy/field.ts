@@ -80,6 +80,27 @@ const roller = (s: Extract<Mass, { is: 'roller' }>, centre: Vec3): Field => {
   };
 };
 
+const drum = (s: Extract<Mass, { is: 'drum' }>, centre: Vec3): Field => {
+  const axis = normalize(s.along);
+  const front = normalize(subtract(s.front, scale(axis, dot(s.front, axis))));
+  const c = add(centre, s.at);
+  const [behind, ahead] = s.width;
+  const half = (behind + ahead) / 4;
+  /** How much each wall goes outwards for a step ahead. */
+  const splay = (ahead - behind) / (4 * s.radius);
+  const steep = Math.sqrt(1 + splay * splay);
+  return (x, y, z) => {
+    const px = x - c[0];
+    const py = y - c[1];
+    const pz = z - c[2];
+    const along = px * axis[0] + py * axis[1] + pz * axis[2];
+    const forwards = px * front[0] + py * front[1] + pz * front[2];
+    const out = distance(px - axis[0] * along, py - axis[1] * along, pz - axis[2] * along) - s.radius + s.round;
+    const end = (Math.abs(along) - half - splay * forwards) / steep + s.round;
+    return distance(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
+  };
+};
+
 interface Station {
   readonly at: Vec3;
   readonly m: Vec3;
@@ -204,6 +225,8 @@ export const fieldOf = (s: Mass, centre: Vec3): { readonly field: Field; readonl
     }
     case 'roller':
       return { field: roller(s, centre), box: around([add(centre, s.at)], distance(s.radius, s.width / 2)) };
+    case 'drum':
+      return { field: drum(s, centre), box: around([add(centre, s.at)], distance(s.radius, Math.max(...s.width))) };
     case 'shaft': {
       const reach = Math.max(...s.sections.map((q) => Math.max(q.width, q.height))) * 0.6;
       return {

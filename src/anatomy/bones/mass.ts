@@ -47,6 +47,19 @@ export interface Roller extends Common {
   readonly width: number;
   readonly round: number;
 }
+/**
+ * A wedge-shaped drum about `along`: `width[0]` wide where its circle ends behind and `width[1]` where it ends ahead, towards
+ * `front`; its rims rounded.
+ */
+export interface Drum extends Common {
+  readonly is: 'drum';
+  readonly at: Vec3;
+  readonly along: Vec3;
+  readonly front: Vec3;
+  readonly radius: number;
+  readonly width: readonly [behind: number, ahead: number];
+  readonly round: number;
+}
 /** A section of a shaft. `corner` 2 = ellipse, 4 = nearly a rectangle; `roll` deg about the axis. */
 export interface Section {
   readonly name: string;
@@ -62,7 +75,7 @@ export interface Shaft extends Common {
   readonly up?: Vec3;
   readonly sections: readonly Section[];
 }
-export type Mass = Ellipsoid | Block | Rod | Roller | Shaft;
+export type Mass = Ellipsoid | Block | Rod | Roller | Drum | Shaft;
 
 /** A flat cut: what lies beyond `at` along `normal` goes. */
 export interface Cut {

@@ -10,10 +10,6 @@ export const talus = recipe(
     domeRadius: mm('radius of the trochlea about the ankle axis'),
     trochleaFrontWidth: mm('width of the trochlea in front'),
     trochleaBackWidth: mm('width of the trochlea behind'),
-    trochleaGroove: mm('depth of the groove between the two rims'),
-    bodyHeight: mm('height of the body under the trochlea'),
-    bodyDepth: mm('front to back of the body'),
-    lateralReach: mm('how far the lateral process reaches outwards beyond the trochlea'),
     lateralDepth: mm('front to back of the lateral process'),
     lateralHeight: mm('height of the lateral process'),
     posteriorReach: mm('how far the posterior process reaches back beyond the facet'),
@@ -35,48 +31,30 @@ export const talus = recipe(
     // The facet's centre lies inside the curve by the depth of its arc's centroid.
     const axis = below(d, v.domeRadius - d.extents[1] ** 2 / (32 * v.domeRadius));
     const across = d.major;
-    const head = below(n, v.headLength * 0.46);
+    const head = below(n, v.headLength * 0.46, -0.15);
     const root: Vec3 = add(axis, [0.5, -v.domeRadius * 0.1, v.domeRadius * 0.5]);
     const way = normalize(subtract(head, root));
     const tilt = (v.headTilt * Math.PI) / 180;
-    const outside = axis[0] - v.trochleaFrontWidth / 2;
     const backRim = p.at[2] - p.extents[1] / 2;
     return {
       masses: [
         {
-          is: 'roller',
-          name: 'trochleaFront',
-          at: add(axis, [0, -0.6, v.domeRadius * 0.12]),
+          is: 'drum',
+          name: 'trochlea',
+          at: axis,
           along: across,
-          // Beyond the joint's surface, which trims it.
-          radius: v.domeRadius + 1,
-          width: v.trochleaFrontWidth,
-          round: 2.5,
-        },
-        {
-          is: 'roller',
-          name: 'trochleaBack',
-          at: add(axis, [0.8, 0, -v.domeRadius * 0.06]),
-          along: across,
+          front: scale(d.minor, -1),
+          // Beyond the joint's surface, which trims it and gives it its groove.
           radius: v.domeRadius + 1.5,
-          width: v.trochleaBackWidth,
-          round: 2.5,
-          join: 'fine',
-        },
-        {
-          is: 'block',
-          name: 'body',
-          at: add(p.at, [0.5, v.bodyHeight / 2 - 1, 3]),
-          size: [v.trochleaBackWidth * 1.02, v.bodyHeight, v.bodyDepth],
-          round: 5,
-          along: [0.05, -0.05, 1],
-          join: 'fine',
+          width: [v.trochleaBackWidth, v.trochleaFrontWidth],
+          round: 1.5,
         },
         {
           is: 'ellipsoid',
           name: 'lateralProcess',
-          at: [outside - v.lateralReach * 0.1, p.at[1] + v.lateralHeight * 0.3, axis[2] - 1],
-          size: [v.lateralReach * 2.2, v.lateralHeight, v.lateralDepth],
+          // Between the facet for the fibula above and the outer end of the posterior facet below.
+          at: add(p.at, [-p.extents[0] * 0.42, v.lateralHeight * 0.2, 3]),
+          size: [v.lateralHeight * 0.7, v.lateralHeight, v.lateralDepth],
           along: [0, -0.12, 1],
           up: [-0.35, 0.94, 0],
         },
@@ -109,27 +87,19 @@ export const talus = recipe(
       hollows: [
         {
           is: 'rod',
-          name: 'groove',
-          from: add(axis, [0, v.domeRadius + 14 - v.trochleaGroove, -22]),
-          to: add(axis, [0.5, v.domeRadius + 14 - v.trochleaGroove, 18]),
-          radius: [14, 14],
-          join: 'fine',
-        },
-        {
-          is: 'rod',
           name: 'sulcus',
-          from: add(p.at, [-17, 1, p.extents[1] * 0.5 + v.sulcusDepth * 1.3]),
+          from: add(p.at, [-20, v.sulcusDepth * 0.8, p.extents[1] * 0.5 + v.sulcusDepth * 1.7]),
           to: add(p.at, [14, 0, p.extents[1] * 0.5 + v.sulcusDepth * 0.25]),
-          radius: [v.sulcusDepth, v.sulcusDepth * 0.55],
+          radius: [v.sulcusDepth * 1.8, v.sulcusDepth * 0.5],
           join: 'fine',
         },
         {
           is: 'rod',
           name: 'neckTop',
-          from: add(root, [-20, v.neckHeight / 2 + v.neckHollow * 0.75, v.domeRadius * 0.42]),
-          to: add(root, [20, v.neckHeight / 2 + v.neckHollow * 0.75, v.domeRadius * 0.34]),
+          from: add(root, [-20, v.neckHeight / 2 + v.neckHollow * 0.75, v.domeRadius * 0.56]),
+          to: add(root, [20, v.neckHeight / 2 + v.neckHollow * 0.75, v.domeRadius * 0.5]),
           radius: [v.neckHollow, v.neckHollow],
-          join: 'usual',
+          join: 'fine',
         },
         {
           is: 'rod',

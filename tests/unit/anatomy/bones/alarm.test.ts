@@ -24,9 +24,6 @@ const LEAST_MM = 0.15;
 const FAINT = new Set([
   'calcaneus grooveDepth',
   'calcaneus flexorGroove',
-  'talus bodyHeight',
-  'talus lateralReach',
-  'talus body',
   'cuboid beakReach',
   'cuneiformIntermediate keelWidth',
   'cuneiformIntermediate middleWidth',
