@@ -1,67 +1,88 @@
 /**
- * Intermediate and lateral cuneiform: wedges driven in from the back of the foot, a broad dorsal plate over a narrow keel. They
- * differ only in measures and in the metatarsal they carry.
+ * Intermediate and lateral cuneiform: wedges driven in from the back of the foot. A broad dorsal face narrows to a crest on the
+ * sole, and the side that faces the other of the two is hollowed in front of its facet, where the ligament between them holds. They
+ * differ only in measures, in that side and in the metatarsal they carry.
  */
 import { add, cross, normalize, scale, subtract, type Vec3 } from '../../units';
 import { deg, mm, type Recipe, recipe } from './recipe';
 
-export const cuneiformWedge = (behind: string, ahead: string): Recipe =>
+export const cuneiformWedge = (behind: string, ahead: string, hollowed: 'inner' | 'outer'): Recipe =>
   recipe(
     {
-      dorsalLength: mm('length of the dorsal plate'),
-      dorsalWidth: mm('width of the dorsal plate'),
-      dorsalThickness: mm('thickness of the dorsal plate'),
-      height: mm('from the dorsal plate to the keel'),
+      dorsalHeight: mm('from the middle of the facets behind and in front up to the dorsal face'),
+      dorsalLength: mm('length of the dorsal face'),
+      dorsalWidth: mm('width of the dorsal face'),
+      dorsalRise: mm('how far the dorsal face bulges'),
       middleWidth: mm('thickness at mid height'),
-      keelWidth: mm('thickness of the keel at the sole'),
-      keelLength: mm('length of the keel'),
-      keelForward: mm('how far the keel lies in front of the middle'),
-      lean: deg('lean of the wedge, its keel inwards'),
-      tilt: deg('tilt of the wedge, its keel forwards'),
-      plateTurn: deg('turn of the dorsal plate about the height, its front inwards'),
+      crestDepth: mm('from that middle down to the crest on the sole'),
+      crestLength: mm('length of the crest'),
+      crestWidth: mm('thickness of the crest'),
+      crestForward: mm('how far the crest lies in front of the middle'),
+      lean: deg('lean of the wedge, its crest inwards'),
+      tilt: deg('tilt of the wedge, its crest backwards'),
+      ligamentHollow: mm('depth of the hollow for the ligament between the two'),
+      hollowForward: mm('how far that hollow lies in front of the middle'),
     },
     (v, site) => {
       const n = site.facet(behind);
       const m = site.facet(ahead);
       const along = normalize(subtract(m.at, n.at));
-      const [lean, tilt, turn] = [v.lean, v.tilt, v.plateTurn].map((d) => (d * Math.PI) / 180) as [
-        number,
-        number,
-        number,
-      ];
-      const side = normalize(cross([-Math.sin(lean), Math.cos(lean), Math.tan(tilt)], along));
-      const top = cross(along, side);
+      const [lean, tilt] = [v.lean, v.tilt].map((d) => (d * Math.PI) / 180) as [number, number];
+      const side = normalize(cross([-Math.sin(lean), Math.cos(lean), 0], along));
+      const straight = cross(along, side);
+      const top = add(scale(straight, Math.cos(tilt)), scale(along, Math.sin(tilt)));
       const middle = scale(add(n.at, m.at), 0.5);
       const at = (inwards: number, upwards: number, forwards: number): Vec3 =>
         add(add(middle, scale(side, inwards)), add(scale(top, upwards), scale(along, forwards)));
-      const plateWay = normalize(add(scale(along, Math.cos(turn)), scale(side, Math.sin(turn))));
+      const away = hollowed === 'inner' ? 1 : -1;
+      const hollowRadius = v.ligamentHollow + 3;
       return {
         masses: [
           {
-            is: 'block',
-            name: 'dorsalPlate',
-            at: at(0, v.height / 2 - v.dorsalThickness / 2, 0),
-            size: [v.dorsalWidth, v.dorsalThickness, v.dorsalLength],
-            round: v.dorsalThickness * 0.48,
-            along: plateWay,
-            up: top,
-          },
-          {
-            is: 'block',
-            name: 'body',
-            at: at(0, 0, 0),
-            size: [v.middleWidth, v.height * 0.86, v.dorsalLength * 0.96],
-            round: v.middleWidth * 0.48,
-            along,
-            up: top,
+            is: 'shaft',
+            name: 'wedge',
+            up: along,
+            sections: [
+              {
+                name: 'crest',
+                at: at(0, -v.crestDepth, v.crestForward),
+                width: v.crestWidth,
+                height: v.crestLength,
+              },
+              {
+                name: 'middle',
+                at: at(0, 0, v.crestForward * 0.3),
+                width: v.middleWidth,
+                height: (v.dorsalLength + v.crestLength) * 0.56,
+                corner: 3.5,
+              },
+              {
+                name: 'dorsum',
+                at: at(0, v.dorsalHeight, 0),
+                width: v.dorsalWidth,
+                height: v.dorsalLength,
+                corner: 4.5,
+              },
+            ],
           },
           {
             is: 'ellipsoid',
-            name: 'keel',
-            at: at(0, -v.height * 0.36, v.keelForward),
-            size: [v.keelWidth, v.height * 0.42, v.keelLength],
+            name: 'dorsalFace',
+            at: at(0, v.dorsalHeight, 0),
+            size: [v.dorsalWidth * 0.85, v.dorsalRise * 2, v.dorsalLength * 0.85],
             along,
             up: top,
+            join: 'fine',
+          },
+        ],
+        hollows: [
+          {
+            is: 'rod',
+            name: 'ligamentHollow',
+            from: at(away * (v.crestWidth / 2 + 3), -v.crestDepth * 1.2, v.hollowForward),
+            to: at(away * (v.middleWidth / 2 + 3), v.dorsalHeight * 0.3, v.hollowForward),
+            radius: [hollowRadius, hollowRadius],
+            join: 'fine',
           },
         ],
       };

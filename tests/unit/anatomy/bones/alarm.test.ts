@@ -25,17 +25,6 @@ const FAINT = new Set([
   'calcaneus grooveDepth',
   'calcaneus flexorGroove',
   'cuboid beakReach',
-  'cuneiformIntermediate keelWidth',
-  'cuneiformIntermediate middleWidth',
-  'cuneiformIntermediate keelLength',
-  'cuneiformIntermediate tilt',
-  'cuneiformIntermediate keelForward',
-  'cuneiformIntermediate plateTurn',
-  'cuneiformIntermediate lean',
-  'cuneiformIntermediate keel',
-  'cuneiformLateral middleWidth',
-  'cuneiformLateral keelForward',
-  'cuneiformLateral keelLength',
 ]);
 
 const shape = readShape();
