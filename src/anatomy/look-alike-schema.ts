@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { boneId } from '../ids/schema';
 import { text } from '../units/schema';
+import { howRead } from './how-read';
 import { placeSchema } from './region-schema';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
@@ -48,7 +49,7 @@ const lookAlike = v.strictObject({
   bone: boneId,
   term: text(80),
   plain: text(80),
-  where: text(300),
+  where: v.strictObject({ plain: text(200), study: text(300) }),
   /** Shares of people or feet, each with who was counted and where it was read. */
   howOften: v.pipe(
     v.array(
@@ -56,7 +57,7 @@ const lookAlike = v.strictObject({
         percent: v.tuple([percent, percent]),
         of: text(160),
         source: text(200),
-        mark: v.picklist(['seen', 'weak', 'from memory']),
+        how: howRead,
       }),
     ),
     v.minLength(1),

@@ -29,22 +29,45 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'literal',
 ]);
 
-const seenIn = (value: unknown, where: string, seen: boolean): ListedWord[] => {
+/** What is printed of the measures and look-alikes of the foot: there a source is the reference itself. */
+const SEEN_OF_FOOT: ReadonlySet<string> = new Set([
+  ...SEEN_FIELDS,
+  'name',
+  'trade',
+  'definition',
+  'of',
+  'source',
+  'text',
+]);
+/** Keys of content/anatomy with words that people see; the others are shapes. */
+const WORDS_OF_FOOT = ['angles', 'lookAlikes'] as const;
+
+const seenIn = (value: unknown, where: string, seen: boolean, fields = SEEN_FIELDS): ListedWord[] => {
   if (typeof value === 'string') return seen ? [{ where, text: value }] : [];
-  if (Array.isArray(value)) return value.flatMap((item, i) => seenIn(item, `${where}/${i}`, seen));
+  if (Array.isArray(value)) return value.flatMap((item, i) => seenIn(item, `${where}/${i}`, seen, fields));
   if (value === null || typeof value !== 'object') return [];
-  return Object.entries(value).flatMap(([key, item]) => seenIn(item, `${where}/${key}`, SEEN_FIELDS.has(key)));
+  return Object.entries(value).flatMap(([key, item]) => seenIn(item, `${where}/${key}`, fields.has(key), fields));
 };
 
 const idIn = (record: unknown, index: number): string =>
   record !== null && typeof record === 'object' && 'id' in record ? String(record.id) : String(index);
 
+const recordsOf = (shape: unknown, key: string): readonly unknown[] => {
+  const records = typeof shape === 'object' && shape !== null ? (shape as Record<string, unknown>)[key] : undefined;
+  return Array.isArray(records) ? records : [];
+};
+
 export const wordsOfContent = (content: Content): ListedWord[] => {
-  const { words, shape: _, reviews: __, ...kinds } = content;
+  const { words, shape, reviews: _, ...kinds } = content;
   return [
     ...Object.entries(words).map(([key, text]) => ({ where: `content/words/${key}`, text })),
     ...Object.entries(kinds).flatMap(([kind, records]) =>
       records.flatMap((record: unknown, i: number) => seenIn(record, `content/${kind}/${idIn(record, i)}`, false)),
+    ),
+    ...WORDS_OF_FOOT.flatMap((key) =>
+      recordsOf(shape, key).flatMap((record, i) =>
+        seenIn(record, `content/anatomy/${key}/${idIn(record, i)}`, false, SEEN_OF_FOOT),
+      ),
     ),
   ];
 };

@@ -13,9 +13,9 @@ const FINE_MODEL = new URL('../../public/models/foot-right-fine.glb', import.met
 
 const READY = '.stage[data-ready="true"]';
 const frames = async (page: Page): Promise<number> => Number(await page.locator('.stage').getAttribute('data-frames'));
-const openFoot = async (page: Page, url: string): Promise<void> => {
+const openFoot = async (page: Page, url: string, reader = 'patient'): Promise<void> => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
-  await page.goto(`${url}#question=where`);
+  await page.goto(`${url}#question=where&reader=${reader}`);
   await page.waitForSelector(READY);
   await page.getByText('The foot itself: shape, pose, measures').click();
   await expect(page.getByRole('heading', { name: 'The shape of the foot' })).toBeVisible();
@@ -48,15 +48,27 @@ test('a measure is drawn with its value, its usual values and their sources', as
   await openFoot(page, appUrl);
   const lines = page.locator('.stage-picture svg text', { hasText: /^-?\d+°$/ });
   await expect(lines).toHaveCount(0);
-  const button = page.getByRole('button', { name: /bend between talus and first metatarsal/ });
+  const button = page.getByRole('button', { name: /bend along the inner arch/ });
   await button.click();
   await expect(button).toHaveAttribute('aria-pressed', 'true');
   await page.waitForSelector(READY);
   await expect(lines).toHaveCount(1);
-  await expect(page.locator('.measures')).toContainText('-4 degrees to 4 degrees');
-  await expect(page.locator('.measures')).toContainText('How well readers agree:');
+  const measures = page.locator('.measures');
+  await expect(measures).toContainText('-4 degrees to 4 degrees');
+  await expect(measures).toContainText('(seen in its abstract)');
+  // Words of the trade are for those who study it.
+  await expect(measures).not.toContainText('How well readers agree:');
+  await expect(measures).not.toContainText('talus');
   await button.click();
   await expect(lines).toHaveCount(0);
+});
+
+test('those who study see how a measure is drawn and how well readers agree', async ({ page, appUrl }) => {
+  await openFoot(page, appUrl, 'study');
+  await page.getByRole('button', { name: /lateral talus-first metatarsal angle/ }).click();
+  const measures = page.locator('.measures');
+  await expect(measures).toContainText('Tilt of the axis of the talus less that of the first metatarsal');
+  await expect(measures).toContainText('How well readers agree:');
 });
 
 test('what is shown is what the fine surface of the shipped foot measures, in the list and in the picture', async ({
@@ -124,9 +136,9 @@ test('a still is of the standing foot, whatever was tried a moment before', asyn
 
 test('a limit is told as a limit and never as a usual value', async ({ page, appUrl }) => {
   await openFoot(page, appUrl);
-  await page.getByRole('button', { name: /outward set of the first toe/ }).click();
+  await page.getByRole('button', { name: /outward set of the big toe/ }).click();
   await expect(page.locator('.measures')).toContainText('below 15 degrees: adults.');
-  await expect(page.locator('.measures')).toContainText('15.7 degrees: women.');
+  await expect(page.locator('.measures')).toContainText('15.7 degrees on average: women.');
 });
 
 test('what can be taken for a fracture is drawn beside its bone, with how a fracture differs', async ({

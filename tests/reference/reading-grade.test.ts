@@ -1,5 +1,8 @@
 /** Patient text of each demo, as a patient reads it, held to the reading grade that patient material should not pass. */
+import * as v from 'valibot';
 import { expect, test } from 'vitest';
+import { anglesSchema } from '../../src/anatomy/angles/schema';
+import { readShape } from '../../src/cli/read-shape';
 import { QUESTION_IDS, type QuestionId } from '../../src/ids';
 import { plainText, wordQuestion } from '../../src/wording';
 import { against } from '../tools/against';
@@ -39,6 +42,25 @@ test.each(DEMOS)('no long question of %s hides behind the easier ones', (name) =
     const reading = readingOf(textOf(name, [id]));
     if (reading.words >= 100) expect(reading.grade, id).toBeLessThanOrEqual(LIMIT);
   }
+});
+
+/** The foot itself: its measures and what can be taken for a fracture, in the words a patient reads of them. */
+const measures = v.parse(anglesSchema, readShape().angles);
+const { lookAlikes } = readShape();
+const ofTheFoot: readonly (readonly [string, string])[] = [
+  ...measures.map(({ id, name, plain }) => [id, `${name}. ${plain}`] as const),
+  ...lookAlikes.map(({ id, plain, where, differs }) => [id, `${plain}. ${where.plain} ${differs.patient}`] as const),
+];
+
+against(ADVICE, 'patient text of the measures and look-alikes', () => {
+  const { grade, words } = readingOf(ofTheFoot.map(([, text]) => text).join(' '));
+  expect(words).toBeGreaterThanOrEqual(100);
+  const limit = `grade ${LIMIT} or easier`;
+  return { expected: limit, got: grade <= LIMIT ? limit : `grade ${grade.toFixed(1)}` };
+});
+
+test.each(ofTheFoot)('the words on %s are not harder than the rest', (_, text) => {
+  expect(readingOf(text).grade).toBeLessThanOrEqual(LIMIT);
 });
 
 test('a hard text would be caught', () => {

@@ -3,6 +3,7 @@
  * on. Joints by their ids in content/anatomy/joints.yaml. deg.
  */
 import * as v from 'valibot';
+import { howRead } from '../how-read';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
 const text = v.pipe(v.string(), v.minLength(2));
@@ -10,7 +11,7 @@ const joint = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/))
 
 const source = {
   source: text,
-  how: v.picklist(['read', 'abstract', 'common practice', 'from memory']),
+  how: howRead,
   note: v.optional(text),
 };
 

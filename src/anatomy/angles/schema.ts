@@ -3,16 +3,13 @@
  * well people agree who draw it. Every figure stands beside its source and how that was read.
  */
 import * as v from 'valibot';
+import { howRead } from '../how-read';
 import { ANGLE_IDS } from './angle';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
 const text = v.pipe(v.string(), v.minLength(2));
 
-const source = {
-  source: text,
-  /** common practice: teaching without a study behind it that was seen. */
-  how: v.picklist(['read', 'abstract', 'common practice', 'from memory']),
-};
+const source = { source: text, how: howRead };
 
 const norm = v.pipe(
   v.strictObject({
@@ -37,6 +34,9 @@ const measure = v.strictObject({
   id: v.picklist(ANGLE_IDS),
   name: text,
   trade: v.pipe(v.array(text), v.minLength(1)),
+  /** What it tells, in words for everybody. */
+  plain: text,
+  /** How it is drawn, in words of the trade. */
   definition: text,
   view: v.picklist(['lateral', 'dorsoplantar', 'rear']),
   unit: v.picklist(['deg', 'mm', 'share']),

@@ -2,6 +2,8 @@
 import type { LookAlikeRule } from '../../anatomy/look-alike-schema';
 import type { Foot } from '../../anatomy/types';
 import { usePages, useSession } from '../context';
+import { Draft } from './Draft';
+import { SourceText } from './SourceText';
 import { viewOf } from './view-of';
 
 const Entry = ({ rule, foot }: { readonly rule: LookAlikeRule; readonly foot: Foot }) => {
@@ -21,23 +23,25 @@ const Entry = ({ rule, foot }: { readonly rule: LookAlikeRule; readonly foot: Fo
       </button>
       {shown && (
         <>
-          <p>{rule.where}</p>
+          <p>{reader === 'study' ? rule.where.study : rule.where.plain}</p>
           <p>{rule.differs[reader]}</p>
           <p>
             {to === null ? say('foot.ageFrom', { from }) : say('foot.ages', { from, to })}{' '}
             <cite>{rule.ages.source}</cite>
           </p>
           <ul className="plain-list">
-            {rule.howOften.map(({ percent: [low, high], of, source, mark }) => (
+            {rule.howOften.map(({ percent: [low, high], of, source, how }) => (
               <li key={source}>
                 {say('foot.howOften', { percent: low === high ? `${low}` : `${low}-${high}`, of })}{' '}
-                <cite>{say('foot.source', { source, how: mark })}</cite>
+                <SourceText source={source} how={how} />
               </li>
             ))}
           </ul>
-          <p>
-            <cite>{rule.source}</cite>
-          </p>
+          {reader === 'study' && (
+            <p>
+              <cite>{rule.source}</cite>
+            </p>
+          )}
         </>
       )}
     </li>
@@ -52,6 +56,7 @@ export const LookAlikes = () => {
         {say('foot.lookAlikes')}
       </h2>
       <p>{say('foot.lookAlikesHint')}</p>
+      <Draft file="anatomy/look-alikes.yaml" />
       <ul className="plain-list look-alikes">
         {foot?.reference.lookAlikes.map((rule) => (
           <Entry key={rule.id} rule={rule} foot={foot} />

@@ -5,7 +5,9 @@ import type { Angle } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
 import { usePages, useSession } from '../context';
+import { Draft } from './Draft';
 import { normText, valueText } from './norm-text';
+import { SourceText } from './SourceText';
 
 /** From where a measure is drawn as on its film. */
 const VIEWS: Readonly<Record<Angle['view'], ViewId>> = { lateral: 'inner', dorsoplantar: 'top', rear: 'back' };
@@ -15,18 +17,38 @@ const measuresOf = (shape: unknown): readonly Measure[] =>
 
 const NormText = ({ norm, unit }: { readonly norm: Norm; readonly unit: Angle['unit'] }) => {
   const { say } = usePages();
+  const study = useSession((state) => state.reader) === 'study';
   return (
     <li>
-      {say('foot.norm', { range: normText(say, norm, unit), of: norm.of })}{' '}
-      <cite>{say('foot.source', { source: norm.source, how: norm.how })}</cite>
-      {norm.note === undefined ? null : <> {norm.note}</>}
+      {say('foot.norm', { range: normText(say, norm, unit, study), of: norm.of })}{' '}
+      <SourceText source={norm.source} how={norm.how} />
+      {study && norm.note !== undefined && <> {norm.note}</>}
     </li>
+  );
+};
+
+/** How far readers of films agree: for those who read them. */
+const Repeatable = ({ of }: { readonly of: Measure['repeatable'] }) => {
+  const { say } = usePages();
+  return (
+    <>
+      <p>
+        <b>{say('foot.repeatable')}</b> {of.length === 0 && say('foot.repeatableUnknown')}
+      </p>
+      <ul className="plain-list">
+        {of.map(({ text, source, how }) => (
+          <li key={text}>
+            {text} <SourceText source={source} how={how} />
+          </li>
+        ))}
+      </ul>
+    </>
   );
 };
 
 const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Measure }) => {
   const { say, session } = usePages();
-  const reader = useSession((state) => state.reader);
+  const study = useSession((state) => state.reader) === 'study';
   const shown = useSession((state) => state.angle) === angle.id;
   const draw = () => {
     session.commands.showAngle(shown ? null : angle.id);
@@ -35,24 +57,19 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
   return (
     <li>
       <button type="button" className="choice measure" aria-pressed={shown} onClick={draw}>
-        <span>{reader === 'patient' ? measure.name : (measure.trade[0] ?? measure.name)}</span>{' '}
+        <span>{study ? (measure.trade[0] ?? measure.name) : measure.name}</span>{' '}
         <span className="number">{valueText(say, angle.value, angle.unit)}</span>
       </button>
       {shown && (
         <>
-          <p>{measure.definition}</p>
+          <p>{study ? measure.definition : measure.plain}</p>
           <ul className="plain-list">
             {measure.norms.length === 0 && <li>{say('foot.noNorm')}</li>}
             {measure.norms.map((norm) => (
               <NormText key={`${norm.of} ${norm.source}`} norm={norm} unit={angle.unit} />
             ))}
           </ul>
-          <p>
-            <b>{say('foot.repeatable')}</b>{' '}
-            {measure.repeatable.length === 0
-              ? say('foot.repeatableUnknown')
-              : measure.repeatable.map((r) => `${r.text} (${r.source}; ${r.how})`).join(' ')}
-          </p>
+          {study && <Repeatable of={measure.repeatable} />}
         </>
       )}
     </li>
@@ -70,6 +87,7 @@ export const Measures = () => {
         {say('foot.measures')}
       </h2>
       <p>{say('foot.measuresHint')}</p>
+      <Draft file="anatomy/angles.yaml" />
       <p className="measures-state" role="status">
         {state === 'none'
           ? say('foot.measuresNone')

@@ -19,14 +19,17 @@ const fixed = (value: number, decimals: number): string => value.toFixed(decimal
 export const valueText = (say: Say, value: number, unit: Unit): string =>
   say(WORD[unit], { value: fixed(shown(value, unit), unit === 'mm' ? 1 : 0) });
 
-/** The range of a norm, its mean and spread, or the limit it sets. */
-export const normText = (say: Say, { mean, sd, low, high }: Norm, unit: Unit): string => {
+/** The range of a norm, its mean (with its spread for who reads that), or the limit it sets. */
+export const normText = (say: Say, { mean, sd, low, high }: Norm, unit: Unit, withSpread: boolean): string => {
   const whole = [mean, sd, low, high].every(
     (figure) => figure === undefined || Number.isInteger(Math.round(10 * shown(figure, unit)) / 10),
   );
   const text = (figure: number): string =>
     say(WORD[unit], { value: fixed(shown(figure, unit), whole && unit !== 'mm' ? 0 : 1) });
-  if (mean !== undefined) return sd === undefined ? text(mean) : say('foot.meanSd', { mean: text(mean), sd: text(sd) });
+  if (mean !== undefined)
+    return sd === undefined || !withSpread
+      ? say('foot.mean', { mean: text(mean) })
+      : say('foot.meanSd', { mean: text(mean), sd: text(sd) });
   if (low !== undefined && high !== undefined) return say('foot.range', { low: text(low), high: text(high) });
   if (high !== undefined) return say('foot.below', { value: text(high) });
   if (low !== undefined) return say('foot.above', { value: text(low) });
