@@ -26,7 +26,12 @@ export type NodeNotes = Readonly<Record<string, string>>;
 const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => Math.round(p * 1000) / (1000 * MM_PER_METRE));
 
 /** Async so that a heavier writer may take its place. Two calls with equal feet give equal bytes. */
-export const encodeGlb = async (foot: Foot, notes: ReadonlyMap<string, NodeNotes>): Promise<Uint8Array> => {
+export const encodeGlb = async (
+  foot: Foot,
+  notes: ReadonlyMap<string, NodeNotes>,
+  /** What else is to be known of the whole foot. */
+  about: NodeNotes = {},
+): Promise<Uint8Array> => {
   const named: [string, Mesh][] = [...foot.bones, ...foot.leg, [OUTLINE, foot.outline]];
   const parts: Uint8Array[] = [];
   const bufferViews: object[] = [];
@@ -70,6 +75,7 @@ export const encodeGlb = async (foot: Foot, notes: ReadonlyMap<string, NodeNotes
       pose: foot.pose,
       side: foot.side,
       note: 'illustration: shape modelled on few feet; outline drawn',
+      ...about,
     },
   };
   const text = padded(new TextEncoder().encode(JSON.stringify(json)), 0x20);

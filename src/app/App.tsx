@@ -88,11 +88,12 @@ const usePictures = (session: Session, feet: Feet) => {
     [input, orNothing],
   );
   const saveModel = useCallback(
-    (kind: 'glb' | 'stl', side: Side) =>
+    (kind: 'glb' | 'stl', side: Side | null) =>
       orNothing(async () => {
-        const notes = bodyNotes(session.getState().content);
+        const { content, whatIf: tried } = session.getState();
+        const [notes, whatIf] = [bodyNotes(content), Object.keys(tried).length > 0];
         const foot = await feet.exact();
-        return (await import('../render')).modelFile({ kind, foot, side, notes });
+        return (await import('../render')).modelFile({ kind, foot, side, whatIf, notes });
       }),
     [session, feet, orNothing],
   );

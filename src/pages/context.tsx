@@ -34,7 +34,7 @@ export interface PagesValue {
   /** The figure of the handout, likewise. */
   readonly drawFigure: (text: Still) => Promise<Blob | null>;
   /** The foot in the picture as a file of that kind; null where it can't be made. */
-  readonly saveModel: (kind: 'glb' | 'stl', side: Side) => Promise<Blob | null>;
+  readonly saveModel: (kind: 'glb' | 'stl', side: Side | null) => Promise<Blob | null>;
   readonly demoCase: (id: string) => CaseFile | null;
 }
 

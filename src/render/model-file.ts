@@ -10,7 +10,10 @@ export interface ModelFileInput {
   readonly kind: 'glb' | 'stl';
   /** A right foot. */
   readonly foot: Foot;
-  readonly side: Side;
+  /** Null: not stated, drawn as a right foot. */
+  readonly side: Side | null;
+  /** Something of it was changed to see what would follow. */
+  readonly whatIf: boolean;
   readonly notes: ReadonlyMap<string, NodeNotes>;
 }
 
@@ -21,16 +24,30 @@ const geometryOf = ({ positions, indices }: Surface): BufferGeometry => {
   return geometry;
 };
 
-export const stlOf = (foot: Foot): Uint8Array<ArrayBuffer> => {
+/** What a file says of itself: a foot whose side nobody stated is not passed on as a right one, nor a what-if as a person's. */
+const aboutOf = ({ foot, side, whatIf }: ModelFileInput) => ({
+  ...(side === null ? { sideStated: 'not stated, drawn as a right foot' } : {}),
+  ...(whatIf ? { whatIf: 'a what-if, not the foot of the case' } : {}),
+  ...(foot.pose === 'standing' ? {} : { held: foot.pose }),
+});
+
+const HEADER_BYTES = 80;
+
+const stlOf = (foot: Foot, about: Readonly<Record<string, string>>): Uint8Array<ArrayBuffer> => {
   const group = new Group();
   for (const surface of [...foot.bones.values(), ...foot.leg.values()]) group.add(new Mesh(geometryOf(surface)));
   const view = new STLExporter().parse(group, { binary: true });
-  return new Uint8Array(view.buffer as ArrayBuffer, view.byteOffset, view.byteLength);
+  const bytes = new Uint8Array(view.buffer as ArrayBuffer, view.byteOffset, view.byteLength);
+  const header = ['Underfoot, mm', ...Object.values(about)].join('; ');
+  bytes.set(new TextEncoder().encode(header).subarray(0, HEADER_BYTES));
+  return bytes;
 };
 
-export const modelFile = async ({ kind, foot, side, notes }: ModelFileInput): Promise<Blob> => {
+export const modelFile = async (input: ModelFileInput): Promise<Blob> => {
+  const { kind, foot, side, notes } = input;
+  const about = aboutOf(input);
   const sided = side === 'left' ? mirrorFoot(foot) : foot;
   return kind === 'stl'
-    ? new Blob([stlOf(sided)], { type: 'model/stl' })
-    : new Blob([(await encodeGlb(sided, notes)) as Uint8Array<ArrayBuffer>], { type: 'model/gltf-binary' });
+    ? new Blob([stlOf(sided, about)], { type: 'model/stl' })
+    : new Blob([(await encodeGlb(sided, notes, about)) as Uint8Array<ArrayBuffer>], { type: 'model/gltf-binary' });
 };

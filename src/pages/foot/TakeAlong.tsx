@@ -2,20 +2,22 @@
 import { useState } from 'react';
 import { saveBlob } from '../case/save-file';
 import { usePages, useSession } from '../context';
+import { modelFileName } from './model-file-name';
 
 export const MODEL_KINDS = ['glb', 'stl'] as const;
 
 export const TakeAlong = () => {
-  const { say, saveModel, announce } = usePages();
+  const { say, session, saveModel, announce } = usePages();
   const [busy, setBusy] = useState(false);
-  const side = useSession((state) => state.explanation?.side);
-  const left = side?.state === 'stated' && side.side === 'left';
+  const stated = useSession((state) => state.explanation?.side);
+  const side = stated?.state === 'stated' ? stated.side : null;
   const save = async (kind: (typeof MODEL_KINDS)[number]) => {
+    const { pose, whatIf } = session.getState();
     setBusy(true);
-    const blob = await saveModel(kind, left ? 'left' : 'right');
+    const blob = await saveModel(kind, side);
     setBusy(false);
     if (blob === null) announce(say('foot.files.none'));
-    else saveBlob(blob, `foot-${left ? 'left' : 'right'}.${kind}`);
+    else saveBlob(blob, modelFileName({ kind, side, pose, whatIf: Object.keys(whatIf).length > 0 }));
   };
   return (
     <section aria-labelledby="foot-files">
