@@ -16,7 +16,7 @@ const lengthened = ([a, b]: readonly [Point, Point]): [Point, Point] => {
   ];
 };
 
-export const valueText = ({ value, unit }: Angle): string =>
+const valueText = ({ value, unit }: Angle): string =>
   unit === 'deg' ? `${Math.round(value)}°` : unit === 'mm' ? `${value.toFixed(1)} mm` : `${Math.round(100 * value)} %`;
 
 export const measureShapes = (angle: Angle, toScreen: Project, fonts: Fonts): Shape[] => {

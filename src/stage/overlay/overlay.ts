@@ -71,6 +71,13 @@ const seenSpot = ({ at, outMm }: NonNullable<LabelText['spot']>, mesh: PlateMesh
   return hit === null || dot(subtract(hit.point, at), eye) < outMm / 2 ? at : undefined;
 };
 
+/** It stands before that point: a leader that ended there would name the wrong thing. */
+const covers = ({ at, outMm }: NonNullable<LabelText['spot']>, p: Vec3, eye: Vec3): boolean => {
+  const off = subtract(p, at);
+  const depth = dot(off, eye);
+  return depth < 0 && Math.sqrt(Math.max(0, dot(off, off) - depth * depth)) < outMm / 2;
+};
+
 /** The seen point that lies furthest in a direction of the picture. */
 const seenTowards = (points: readonly Point[], direction: Point): number =>
   points.reduce((best, p, i) => {
@@ -113,8 +120,11 @@ export const overlayOf = (input: OverlayInput): Overlay => {
       : null,
   );
   const sides = new Map<string, 'low' | 'high'>();
+  const spots = input.labels.flatMap(({ spot }) => spot ?? []);
   const items: { label: LabelText; item: LabelItem }[] = input.labels.flatMap((label) => {
-    const anchor = label.spot === null ? anchors.get(label.id as BoneId) : seenSpot(label.spot, mesh, eye);
+    const onBone = anchors.get(label.id as BoneId);
+    const covered = onBone !== undefined && spots.some((spot) => covers(spot, onBone, eye));
+    const anchor = label.spot === null ? (covered ? undefined : onBone) : seenSpot(label.spot, mesh, eye);
     const middle = label.tag === null ? (anchor === undefined ? null : toScreen(anchor)) : breakMiddle;
     if (middle === null) return [];
     const known = input.atRest ? undefined : input.before.sides.get(label.id);

@@ -65,6 +65,13 @@ test('what a bone hides is not pointed at', () => {
   expect(textsIn(input('os-trigonum', 'patient'), 'front')).not.toContain(capital(trigonum.plain));
 });
 
+test('no leader of a bone ends on what stands before that bone', () => {
+  // Seen from behind, the navicular would be pointed at through the os trigonum.
+  const named = (lookAlike: string) => textsIn({ ...input(lookAlike, 'patient'), selectedBone: 'talus' }, 'back');
+  expect(named('')).toContain('Inner midfoot bone');
+  expect(named('os-trigonum')).not.toContain('Inner midfoot bone');
+});
+
 test('nothing is named that is not drawn', () => {
   expect(showingOf(input('', 'patient')).labels.map(({ id }) => id)).not.toContain('beside');
 });
