@@ -44,7 +44,7 @@ const Figure = ({ session, feet, foot, large, what, waiting, none }: FigurePrope
   return foot === null ? (
     waiting
   ) : (
-    <StageGuard instead={none} what={what}>
+    <StageGuard instead={none} what={what} foot={foot}>
       <Suspense fallback={waiting}>
         <Stage session={session} foot={foot} measured={measured} large={large} describedBy={PICTURE_WORDS_ID} />
       </Suspense>

@@ -24,7 +24,7 @@ export const plantarLine = (foot: Foot): Segment => {
 /** By how much the plantar line rises in a usual standing foot, deg: only says which points are highest. */
 const USUAL_PITCH = 20;
 
-export interface Uprights {
+interface Uprights {
   readonly forwards: Vec3;
   readonly up: Vec3;
 }

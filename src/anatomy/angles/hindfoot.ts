@@ -40,7 +40,7 @@ const within = (loop: readonly Vec3[], stationOf: (p: Vec3) => number, limit: nu
   });
 
 /** Upwards through the heel, half-way between its medial and lateral border, widths being measured across the line itself. */
-export const heelAxis = (foot: Foot): Segment => {
+const heelAxis = (foot: Foot): Segment => {
   const mesh = meshOf(foot, 'calcaneus');
   const { origin, axis, lengthMm } = boneAxis(foot, 'calcaneus');
   const stationOf = (p: Vec3): number => dot(subtract(p, origin), axis);

@@ -10,7 +10,7 @@ import type { Foot } from '../types';
 import type { Segment } from './angle';
 
 /** A vertex of the bone and where it lies: share of the bone's length in the view, 0 behind. */
-export interface OutlinePoint {
+interface OutlinePoint {
   readonly at: Vec3;
   readonly share: number;
 }

@@ -13,7 +13,7 @@ import type { Angle, Segment } from './angle';
 import { shaftLine } from './shaft';
 import { tarsalEnds } from './tarsus';
 
-export type LesserRay = 1 | 3 | 4 | 5;
+type LesserRay = 1 | 3 | 4 | 5;
 
 /** Where two lines cross as seen from above, at the height of the first. Throws RangeError for parallel lines. */
 const crossing = ([a, b]: Segment, [c, d]: Segment): Vec3 => {

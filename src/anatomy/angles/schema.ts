@@ -55,7 +55,7 @@ export const anglesSchema = v.pipe(
   ),
 );
 
-export type Verdict = 'inside' | 'inside two sd' | 'outside' | 'no spread known' | 'no norm known';
+type Verdict = 'inside' | 'inside two sd' | 'outside' | 'no spread known' | 'no norm known';
 
 /** Where a value lies against a norm: in its range, or within one or two standard deviations of its mean. */
 export const verdictOn = (value: number, norm: Norm | undefined): Verdict => {

@@ -3,7 +3,7 @@ import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../../un
 import { sliceMesh } from '../slice';
 import type { Mesh } from '../types';
 
-export interface SectionMiddle {
+interface SectionMiddle {
   readonly at: Vec3;
   readonly areaMm2: number;
 }

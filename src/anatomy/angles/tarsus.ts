@@ -6,7 +6,7 @@ import { jointEnd } from './facing';
 const MEDIAL: Vec3 = [1, 0, 0];
 const LATERAL: Vec3 = [-1, 0, 0];
 
-export interface TarsalEnds {
+interface TarsalEnds {
   /** Medial ends of the talonavicular and the first tarsometatarsal joint. */
   readonly medialBack: Vec3;
   readonly medialFront: Vec3;

@@ -1,0 +1,94 @@
+/** The place of a break: stated, only the bone, in dispute, dragged. */
+import { describe, expect, it } from 'vitest';
+import { type InjuryId, idOf, type RegionId } from '../../../src/ids';
+import { caseOf, explained, findingNamed, REPORTED } from '../../tools/explained';
+
+const zone = (n: 1 | 2 | 3) => ({ by: 'region', region: idOf<RegionId>(`mt5-zone-${n}`) }) as const;
+const injury = (id: string) => idOf<InjuryId>(id);
+
+describe('where', () => {
+  it('takes the class from the place only as an inference, and only when one class fits', () => {
+    const explanation = explained(caseOf(['place', zone(2)]));
+    expect(explanation.injury).toBe('mt5-metaphyseal');
+    expect(findingNamed(explanation, 'where.class')?.message.args).toMatchObject({ claim: { status: 'inferred' } });
+    expect(explanation.given).toBe('inferred');
+  });
+
+  it('does not infer a class that has been ruled out', () => {
+    const explanation = explained(
+      caseOf(
+        ['place', zone(2)],
+        ['injury', injury('mt5-metaphyseal'), { status: 'ruledOut', source: { kind: 'imaging' } }],
+      ),
+    );
+    expect(explanation.injury).toBeNull();
+    expect(findingNamed(explanation, 'where.classOpen')).toBeDefined();
+  });
+
+  it('carries the weaker status of bone and place to the headline and the drawn break', () => {
+    const explanation = explained(caseOf(['bone', 'metatarsal5'], ['place', zone(3), REPORTED]));
+    expect(findingNamed(explanation, 'where.headline')?.message.args).toMatchObject({ claim: { status: 'reported' } });
+    expect(explanation.breakAt?.status).toBe('reported');
+  });
+
+  it('draws a named part at its middle and says so', () => {
+    const { breakAt, zones } = explained(caseOf(['place', zone(2)]));
+    const home = zones.find((z) => z.region === 'mt5-zone-2');
+    expect(breakAt?.precision).toBe('region');
+    expect(breakAt?.sMm).toBeCloseTo(((home?.fromMm ?? 0) + (home?.toMm ?? 0)) / 2, 1);
+  });
+
+  it('puts a stated distance into the zone that holds it', () => {
+    const { zones } = explained(caseOf(['place', zone(2)]));
+    for (const z of zones) {
+      const mm = (z.fromMm + z.toMm) / 2;
+      const { breakAt } = explained(caseOf(['bone', 'metatarsal5'], ['place', { by: 'distance', mm }]));
+      expect(breakAt?.region).toBe(z.region);
+    }
+  });
+
+  it('draws nothing where two places are claimed', () => {
+    const explanation = explained(caseOf(['bone', 'metatarsal5'], ['place', zone(2)], ['place', zone(3)]));
+    expect(explanation.breakAt).toBeNull();
+    expect(findingNamed(explanation, 'where.place')?.message.id).toBe('contradiction');
+    expect(explanation.given).toBe('contradiction');
+  });
+
+  it('says when place and class do not fit', () => {
+    const explanation = explained(caseOf(['place', zone(3)], ['injury', injury('mt5-metaphyseal')]));
+    expect(findingNamed(explanation, 'where.placeAgainstClass')?.message.args).toMatchObject({
+      stated: 'mt5-zone-3',
+      expected: 'mt5-zone-2',
+    });
+  });
+
+  it('handles two sides as a contradiction and draws a right foot by default', () => {
+    const explanation = explained(caseOf(['side', 'left', REPORTED], ['side', 'right', REPORTED]));
+    expect(explanation.side).toEqual({ state: 'contradiction' });
+    expect(findingNamed(explanation, 'where.sideDefault')).toBeDefined();
+  });
+});
+
+describe('a dragged break', () => {
+  const file = caseOf(['bone', 'metatarsal5'], ['injury', injury('mt5-metaphyseal')], ['place', zone(2)]);
+  const moved = explained(file, { place: zone(3) });
+
+  it('takes zone, class and wording with it', () => {
+    expect(moved.breakAt).toMatchObject({ region: 'mt5-zone-3', whatIf: true, status: 'inferred' });
+    expect(moved.injury).toBe('mt5-proximal-shaft');
+    expect(findingNamed(moved, 'where.headline')?.message.args).toMatchObject({ region: 'mt5-zone-3' });
+  });
+
+  it('marks what follows from it, and leaves what the case says alone', () => {
+    for (const id of ['where.headline', 'where.zoneBorder', 'why.headline', 'why.breakLeaves', 'back.headline'])
+      expect([id, findingNamed(moved, id)?.whatIf]).toEqual([id, true]);
+    expect(findingNamed(moved, 'where.injury')).toMatchObject({
+      whatIf: false,
+      message: { args: { claim: { status: 'confirmed' } } },
+    });
+  });
+
+  it('is gone when it is dropped', () => {
+    expect(explained(file, {})).toEqual(explained(file));
+  });
+});
