@@ -24,7 +24,6 @@ const LEAST_MM = 0.15;
 const FAINT = new Set([
   'calcaneus grooveDepth',
   'calcaneus flexorGroove',
-  'cuboid beakReach',
 ]);
 
 const shape = readShape();

@@ -143,6 +143,23 @@ describe('cuboid', () => {
       );
     expect(border(1) / border(-1)).toBeGreaterThan(1.3);
   });
+
+  test('a shallow groove crosses the sole in front of a ridge', () => {
+    const back = joint('calcaneus-cuboid').centre;
+    const front = scale(add(joint('cuboid-metatarsal4').centre, joint('cuboid-metatarsal5').centre), 0.5);
+    const along = normalize(subtract(front, back));
+    const up = normalize(subtract([0, 1, 0], scale(along, along[1])));
+    const low = (share: number): number => {
+      const from = add(add(back, scale(subtract(front, back), share)), scale(up, -30));
+      return dot(subtract(met(bone('cuboid'), from, up), back), up);
+    };
+    const ridge = Math.min(...[0.3, 0.4, 0.5].map(low));
+    const groove = Math.max(...[0.6, 0.65, 0.7, 0.75, 0.8].map(low));
+    const lip = Math.min(...[0.85, 0.9, 0.95].map(low));
+    expect(groove - ridge).toBeGreaterThan(2);
+    expect(groove - ridge).toBeLessThan(7);
+    expect(groove - lip).toBeGreaterThan(0.5);
+  });
 });
 
 describe('cuneiforms', () => {
@@ -183,6 +200,21 @@ describe('cuneiforms', () => {
       expect(back / sole).toBeGreaterThan(1.5);
     },
   );
+  /** How far the side that faces the other wedge lies towards it, so far in front of the middle of their facet and a little below. */
+  const sideOf = (id: 'cuneiformIntermediate' | 'cuneiformLateral', forwards: number): number => {
+    const facet = joint('cuneiformIntermediate-cuneiformLateral');
+    const towards = scale(normalize(facet.normal), id === facet.first ? 1 : -1);
+    const ahead = normalize(subtract(joint(ENDS[id][1]).centre, joint(ENDS[id][0]).centre));
+    const at = add(facet.centre, add(scale(ahead, forwards), scale([0, -1, 0], 4)));
+    return dot(subtract(met(bone(id), add(at, scale(towards, 20)), scale(towards, -1)), at), towards);
+  };
+  test('between the two wedges the intermediate one falls away in front of its facet', () => {
+    expect(sideOf('cuneiformIntermediate', -2) - sideOf('cuneiformIntermediate', 5)).toBeGreaterThan(1);
+  });
+  test('and the lateral one is hollow between its facets for it and for the second metatarsal', () => {
+    const edges = (sideOf('cuneiformLateral', -2) + sideOf('cuneiformLateral', 8)) / 2;
+    expect(edges - sideOf('cuneiformLateral', 3)).toBeGreaterThan(0.3);
+  });
   test('the medial one the other way round', () => {
     const [sole = 0, back = 0] = widths('cuneiformMedial', [0.2, 0.8]);
     expect(sole / back).toBeGreaterThan(1.3);
