@@ -32,12 +32,13 @@ const normOf = (norm: Norm | undefined, unit: Angle['unit']): string => {
 };
 
 const rows = measures.map(({ id, unit, norms: [norm] }, i) => {
-  const value = standing[i]?.value ?? Number.NaN;
+  // What the app shows is measured on the fine surface too.
+  const value = fine[i]?.value ?? Number.NaN;
   return [
     id,
     unit,
+    written(standing[i]?.value, unit),
     written(value, unit),
-    written(fine[i]?.value, unit),
     written(scanned[i]?.value, unit),
     normOf(norm, unit),
     verdictOn(value, norm),
@@ -51,7 +52,7 @@ const head = [
   'fine',
   'as scanned',
   'norm (standing)',
-  'standing lies',
+  'fine lies',
   'source of the norm',
 ];
 const table = [head, ...rows];

@@ -1,5 +1,6 @@
 /** How long feet take: the whole foot cold, a slider's preview, the exact foot of another shape. ms; never a timed test. */
 import { buildFoot, DEFAULT_FOOT, prepareAnatomy, previewFoot, startFrom } from '../../src/anatomy';
+import { radiographicAngles } from '../../src/anatomy/angles';
 import { readShape } from '../../src/cli/read-shape';
 import { modelFoot } from '../tools/model-foot';
 
@@ -18,6 +19,8 @@ export const timesOfFeet = async (): Promise<string> => {
   const cold = timed(() => buildFoot(shape, DEFAULT_FOOT, 'standing'));
   const usual = buildFoot(shape, DEFAULT_FOOT, 'standing');
   const fine = timed(() => buildFoot(shape, DEFAULT_FOOT, 'standing', 'fine'));
+  const fineFoot = buildFoot(shape, DEFAULT_FOOT, 'standing', 'fine');
+  const measures = median(Array.from({ length: RUNS }, () => timed(() => radiographicAngles(fineFoot))));
   const shapes = Array.from({ length: RUNS }, (_, i) => ({ ...DEFAULT_FOOT, arch: (i - 3) / 4, adductusDeg: i }));
   // What the app does: its worker starts from the shipped foot.
   const fresh = readShape();
@@ -26,7 +29,7 @@ export const timesOfFeet = async (): Promise<string> => {
   const preview = median(shapes.map((form) => timed(() => previewFoot(shape, usual, { ...form }))));
   const exact = median(shapes.map((form) => timed(() => buildFoot(shape, { ...form }, 'standing'))));
   return (
-    `foot: cold ${cold.toFixed(0)} ms, its fine surfaces then ${fine.toFixed(0)} ms; first foot of another shape from the shipped ` +
+    `foot: cold ${cold.toFixed(0)} ms, its fine surfaces then ${fine.toFixed(0)} ms, its measures ${measures.toFixed(0)} ms; first foot of another shape from the shipped ` +
     `one ${first.toFixed(0)} ms; slider: preview ${preview.toFixed(0)} ms, exact foot ${exact.toFixed(0)} ms (median of ${RUNS} shapes)`
   );
 };

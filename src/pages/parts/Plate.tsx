@@ -29,8 +29,24 @@ export const usePictureWords = (): { readonly short: string; readonly long: stri
   );
 };
 
+/** What a person tried on the foot stands in the picture, so it stands in its words. */
+const useTried = (): string => {
+  const { say, foot } = usePages();
+  const reader = useSession((state) => state.reader);
+  const lookAlike = useSession((state) => state.lookAlike);
+  const rule = foot?.reference.lookAlikes.find(({ id }) => id === lookAlike);
+  const what = rule === undefined ? null : reader === 'study' ? rule.term : rule.plain;
+  return [
+    foot === null || foot.pose === 'standing' ? '' : `${say(`foot.pose.${foot.pose}`)}.`,
+    what === null ? '' : say('plate.beside', { what }),
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+};
+
 export const Plate = () => {
   const { say, stage } = usePages();
+  const tried = useTried();
   const stale = useSession((state) => state.stale);
   const inQuiz = useSession((state) => state.quiz !== null);
   const whatIf = useSession((state) => Object.keys(state.whatIf).length > 0);
@@ -40,7 +56,7 @@ export const Plate = () => {
       {stage}
       {whatIf && !inQuiz && <p className="plate-tag what-if-tag">{say('whatIf.tag')}</p>}
       <p id={PICTURE_WORDS_ID} className="unseen">
-        {inQuiz || words === null ? say('plate.noWords') : words.short}
+        {inQuiz || words === null ? say('plate.noWords') : `${words.short} ${tried}`.trim()}
       </p>
     </div>
   );
