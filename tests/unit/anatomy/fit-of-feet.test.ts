@@ -23,7 +23,6 @@ const gapsOutside = ({ joints }: Fit, [low, high]: readonly [number, number]): s
  */
 const DEEPEST: Readonly<Record<string, number>> = {
   'calcaneus and fibula': 1.1,
-  'phalanxProximal4 and phalanxProximal5': 1.2,
 };
 
 const deeperThan = ({ overlaps }: Fit, limit: number, known: Readonly<Record<string, number>> = {}): string[] =>
