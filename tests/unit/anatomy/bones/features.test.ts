@@ -120,6 +120,22 @@ describe('navicular', () => {
     for (const at of rim) expect(depth(0, 0) - at).toBeGreaterThan(0.5);
   });
 
+  test('its front is three facets that turn away from each other at two ridges', () => {
+    const facets = ['navicular-cuneiformMedial', 'navicular-cuneiformIntermediate', 'navicular-cuneiformLateral'].map(
+      joint,
+    );
+    const ahead = normalize(facets.reduce<Vec3>((sum, { normal }) => add(sum, normal), [0, 0, 0]));
+    const front = (at: Vec3): Vec3 => met(bone('navicular'), add(at, scale(ahead, 25)), scale(ahead, -1));
+    const [a, b, c] = facets.map(({ centre }) => front(centre)) as [Vec3, Vec3, Vec3];
+    for (const [from, to] of [
+      [a, b],
+      [b, c],
+    ] as const) {
+      const chord = scale(add(from, to), 0.5);
+      expect(dot(subtract(front(chord), chord), ahead)).toBeGreaterThan(0.6);
+    }
+  });
+
   test('its tuberosity hangs down at the inner end', () => {
     const points = verticesOf(bone('navicular'));
     const inner = points.reduce((a, b) => (b[0] > a[0] ? b : a));
