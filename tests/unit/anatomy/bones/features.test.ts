@@ -60,6 +60,28 @@ describe('calcaneus', () => {
   });
 });
 
+describe('calcaneus from below', () => {
+  /** The sole of the tuberosity, mm above the ground, so far inwards, 18 mm in front of its back. */
+  const soleAt = (x: number): number => met(bone('calcaneus'), [x, -40, 18], [0, 1, 0])[1];
+
+  test('a large medial and a small lateral process with a notch between', () => {
+    const lowest = (from: number, to: number): number =>
+      Math.min(...Array.from({ length: to - from + 1 }, (_, i) => soleAt(from + i)));
+    const [lateral, medial] = [lowest(-15, -11), lowest(2, 9)];
+    const notch = Math.max(...[-9, -8, -7, -6, -5].map(soleAt));
+    expect(notch - lateral).toBeGreaterThan(2);
+    expect(notch - medial).toBeGreaterThan(5);
+    expect(lateral - medial).toBeGreaterThan(2);
+  });
+
+  test('the sole rises from the processes to an anterior tubercle, not up again in front of it', () => {
+    const cuboid = joint('calcaneus-cuboid').centre;
+    const height = (z: number): number => met(bone('calcaneus'), [cuboid[0] + 4, -40, z], [0, 1, 0])[1];
+    expect(height(58) - height(30)).toBeLessThan(11);
+    expect(height(58) - height(30)).toBeGreaterThan(4);
+  });
+});
+
 describe('talus', () => {
   test('the trochlea is wider in front than behind', () => {
     const dome = joint('tibia-talus');
