@@ -1,66 +1,93 @@
-/** A distal phalanx: a broad base, a waist, and the spade (ungual tuft) that carries the nail, flat at the sole. */
-import { add, cross, normalize, scale, subtract, type Vec3 } from '../../units';
-import { mm, type Recipe, recipe } from './recipe';
+/**
+ * A distal phalanx: a broad base with the tubercle of the long flexor at its sole, a waist, and the flat tuft that carries the nail,
+ * a crescent whose two horns point back. Its length runs below the middle of its facet, through its own middle.
+ */
+import { add, cross, dot, normalize, radians, scale, type Vec3 } from '../../units';
+import type { Mass } from './mass';
+import { flanks } from './phalanx-flanks';
+import { deg, mm, type Recipe, recipe } from './recipe';
 
 export const phalanxDistal = (behind: string): Recipe =>
   recipe(
     {
-      length: mm('from the base to the tip'),
+      length: mm('from the facet to the tip'),
+      rise: deg('how far its length rises above the way from the middle of the facet to the middle of the bone'),
+      roll: deg('turn of its dorsum outwards'),
       baseWidth: mm('width of the base'),
       baseHeight: mm('height of the base'),
+      baseLength: mm('thickness of the base, square to its facet'),
+      flexorTubercle: mm('how far the tubercle of the long flexor stands below the base'),
       waistWidth: mm('width at the waist'),
       waistHeight: mm('height at the waist'),
       tuftWidth: mm('width of the tuft'),
       tuftHeight: mm('height of the tuft'),
       tuftLength: mm('length of the tuft'),
-      soleFlat: mm('how much is taken flat from the sole'),
     },
     (v, site) => {
       const b = site.facet(behind);
-      // The bone's centre is the origin of its masses: from the joint through it runs the bone.
-      const along = normalize(subtract([0, 0, 0], b.at));
-      const side = normalize(cross([0, 1, 0], along));
+      // The bone's centre is the origin of its masses: its length runs through it.
+      const through = normalize(scale(b.at, -1));
+      const across = normalize(cross([0, 1, 0], through));
+      const [rise, roll] = [radians(v.rise), radians(v.roll)];
+      const along = add(scale(through, Math.cos(rise)), scale(cross(through, across), Math.sin(rise)));
+      const side = add(scale(across, Math.cos(roll)), scale(cross(along, across), Math.sin(roll)));
       const top = cross(along, side);
-      const at = (mmAlong: number, upwards = 0): Vec3 => add(add(b.at, scale(along, mmAlong)), scale(top, upwards));
-      const sole = -v.baseHeight / 2;
+      const facetAt = dot(b.at, along);
+      const at = (share: number, inwards = 0, upwards = 0): Vec3 =>
+        add(scale(along, facetAt + share * v.length), add(scale(side, inwards), scale(top, upwards)));
+      const tip = v.tuftHeight / 2;
+      const back = 1 - v.tuftLength / v.length;
+      const horn = (name: string, to: 1 | -1): Mass => ({
+        is: 'rod',
+        name,
+        from: at(1 - tip / v.length, to * v.tuftWidth * 0.14),
+        to: at(back, to * (v.tuftWidth / 2 - tip * 0.8)),
+        radius: [tip, tip * 0.8],
+        join: 'fine',
+      });
       return {
         masses: [
           {
+            is: 'block',
+            name: 'base',
+            at: add(scale(along, dot(b.at, b.out) / dot(along, b.out)), scale(b.out, 0.5 - v.baseLength / 2)),
+            size: [v.baseWidth, v.baseHeight, v.baseLength + 1],
+            round: v.baseLength * 0.4,
+            along: scale(b.out, -1),
+            up: top,
+          },
+          {
             is: 'shaft',
             name: 'shaft',
+            up: top,
+            join: 'fine',
             sections: [
-              { name: 'base', at: at(-0.4), width: v.baseWidth, height: v.baseHeight, corner: 2.5 },
-              {
-                name: 'baseEnd',
-                at: at(v.length * 0.22),
-                width: v.baseWidth * 0.86,
-                height: v.baseHeight * 0.82,
-                corner: 2.4,
-              },
-              {
-                name: 'waist',
-                at: at(v.length * 0.5, -v.baseHeight * 0.06),
-                width: v.waistWidth,
-                height: v.waistHeight,
-              },
-              {
-                name: 'tuft',
-                at: at(v.length * 0.84, -v.baseHeight * 0.12),
-                width: v.tuftWidth * 0.9,
-                height: v.tuftHeight,
-              },
+              { name: 'base', at: at(0.06), width: v.baseWidth * 0.8, height: v.baseHeight * 0.84, corner: 2.5 },
+              { name: 'baseEnd', at: at(0.26), width: v.baseWidth * 0.76, height: v.baseHeight * 0.72, corner: 2.4 },
+              { name: 'waist', at: at(0.48), width: v.waistWidth, height: v.waistHeight },
+              { name: 'tuft', at: at(0.82), width: v.tuftWidth * 0.72, height: v.tuftHeight * 0.9 },
             ],
           },
           {
             is: 'ellipsoid',
-            name: 'tuft',
-            at: at(v.length - v.tuftLength / 2, -v.baseHeight * 0.12),
-            size: [v.tuftWidth, v.tuftHeight, v.tuftLength],
+            name: 'flexorTubercle',
+            at: at(0.12, 0, -v.baseHeight * 0.25),
+            size: [v.baseWidth * 0.56, v.baseHeight * 0.5 + v.flexorTubercle * 2, v.length * 0.36],
             along,
+            up: top,
             join: 'fine',
           },
+          horn('innerHorn', 1),
+          horn('outerHorn', -1),
         ],
-        cuts: [{ name: 'sole', at: at(v.length * 0.5, sole + v.soleFlat), normal: scale(top, -1), join: 'fine' }],
+        hollows: flanks({
+          at: at(0.46),
+          side,
+          top,
+          width: v.waistWidth,
+          tall: v.baseHeight,
+          round: v.length * 0.11,
+        }),
       };
     },
   );

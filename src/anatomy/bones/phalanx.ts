@@ -3,6 +3,7 @@
  */
 import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import type { Mass } from './mass';
+import { flanks } from './phalanx-flanks';
 import { mm, type Recipe, recipe, share } from './recipe';
 
 export const phalanx = (behind: string, ahead: string): Recipe =>
@@ -11,6 +12,8 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       baseWidth: mm('width of the base'),
       baseHeight: mm('height of the base'),
       baseLength: mm('length of the base before it narrows'),
+      baseInwards: mm('how far the base reaches inwards past the middle of its facet'),
+      baseDown: mm('how far the base reaches down past the middle of its facet'),
       waistWidth: mm('width at the waist'),
       waistHeight: mm('height at the waist'),
       waistAt: share('place of the waist from base to pulley'),
@@ -28,8 +31,11 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       const long = length(subtract(axle, b.at));
       const side = normalize(cross([0, 1, 0], along));
       const top = cross(along, side);
-      const at = (s: number, upwards = 0): Vec3 =>
-        add(add(b.at, scale(along, long * s)), scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)));
+      const at = (s: number, upwards = 0, inwards = 0): Vec3 =>
+        add(
+          add(b.at, scale(along, long * s)),
+          add(scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)), scale(side, inwards)),
+        );
       const radius = v.pulleyHeight / 2;
       const disc = (name: string, aside: number, r: number, width: number): Mass => ({
         is: 'roller',
@@ -42,31 +48,36 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
         join: 'fine',
       });
       const thick = v.waistHeight;
-      // In the shortest, pads of both joints would fill the waist.
-      const round = length(subtract(p.at, b.at)) * 0.18;
-      const flank = (name: string, to: 1 | -1): Mass => {
-        const middle = add(at(v.waistAt), scale(side, to * (v.waistWidth / 2 + round)));
-        return {
-          is: 'rod',
-          name,
-          from: add(middle, scale(top, -v.baseHeight)),
-          to: add(middle, scale(top, v.baseHeight)),
-          radius: [round, round],
-          join: 'fine',
-        };
-      };
+      // The base is square to its facet, wherever the shaft goes from there.
+      const base = add(b.at, add(scale(side, v.baseInwards), scale(top, -v.baseDown)));
+      const atBase = (depth: number): Vec3 => add(base, scale(b.out, -depth));
+      const baseEnd = v.baseLength / long;
       return {
         masses: [
           {
             is: 'shaft',
+            name: 'base',
+            up: top,
+            sections: [
+              { name: 'rim', at: atBase(-v.baseLength * 0.4), width: v.baseWidth, height: v.baseHeight, corner: 3 },
+              { name: 'rimEnd', at: atBase(v.baseLength * 0.7), width: v.baseWidth, height: v.baseHeight, corner: 3 },
+            ],
+          },
+          {
+            is: 'shaft',
             name: 'shaft',
             sections: [
-              { name: 'base', at: at(-0.02), width: v.baseWidth, height: v.baseHeight, corner: 2.4 },
+              {
+                name: 'base',
+                at: at(0.05, -v.baseDown, v.baseInwards),
+                width: v.baseWidth * 0.9,
+                height: v.baseHeight * 0.9,
+              },
               {
                 name: 'baseEnd',
-                at: at(v.baseLength / long),
-                width: v.baseWidth * 0.9,
-                height: v.baseHeight * 0.88,
+                at: at(baseEnd, -v.baseDown * (1 - baseEnd), v.baseInwards * (1 - baseEnd)),
+                width: v.baseWidth * 0.88,
+                height: v.baseHeight * 0.86,
                 corner: 2.4,
               },
               { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight },
@@ -79,8 +90,15 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
           disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
         ],
         hollows: [
-          flank('innerFlank', 1),
-          flank('outerFlank', -1),
+          // In the shortest, pads of both joints would fill the waist.
+          ...flanks({
+            at: at(v.waistAt),
+            side,
+            top,
+            width: v.waistWidth,
+            tall: v.baseHeight,
+            round: length(subtract(p.at, b.at)) * 0.11,
+          }),
           {
             is: 'block',
             name: 'sole',

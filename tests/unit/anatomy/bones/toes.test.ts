@@ -1,12 +1,15 @@
 /** Phalanges and sesamoids: what an anatomist names them by, measured on the built surfaces. As scanned, mm. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { meshCentroid, meshVolume, prepareAnatomy } from '../../../../src/anatomy';
+import { frameOfJoint } from '../../../../src/anatomy/joint-surface';
 import { verticesOf } from '../../../../src/anatomy/mesh';
+import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
 import { add, dot, scale, subtract, type Vec3 } from '../../../../src/units';
 import { type BuiltBone, builtBone, builtJoint, stations } from '../../../tools/built-bone';
 import { closestOn, isInside } from '../../../tools/surface';
 
+const shape = readShape();
 const LESSER = [2, 3, 4, 5] as const;
 const built = new Map<BoneId, BuiltBone>();
 const bone = (id: BoneId): BuiltBone => built.get(id) as BuiltBone;
@@ -48,6 +51,15 @@ const reach = ({ axis, mesh }: BuiltBone, end: 'head' | 'base', aside: number, u
   }
   return s;
 };
+
+/** The facet of a joint on its second bone: `out` points away from that bone. */
+const facetOn = (id: string) => {
+  const joint = shape.joints.find((each) => each.id === id);
+  if (!joint) throw new RangeError(`no joint ${id}`);
+  const { u, v, w } = frameOfJoint(joint);
+  return { centre: joint.centre, out: scale(w, -1), major: u, minor: v, extents: joint.extents };
+};
+
 const PULLEYS: readonly BoneId[] = ['phalanxProximal1', ...LESSER.map((k) => `phalanxProximal${k}` as const)];
 
 describe('phalanges', () => {
@@ -68,11 +80,20 @@ describe('phalanges', () => {
     },
   );
 
-  test.each(PULLEYS)('%s: base hollow for the head behind it', (id) => {
-    const base = bone(id).at(0.12);
-    const behind = (share: number): number =>
-      reach(bone(id), 'base', base.centre[1] + (share * base.width) / 2, base.centre[0]);
-    expect(behind(0) - Math.min(behind(-0.75), behind(0.75))).toBeGreaterThan(0.6);
+  // Square to the facet and from its middle: the base stands aslant on the shaft, and that of the first toe reaches inwards.
+  test.each(PULLEYS)('%s: base an oval hollow for the head behind it', (id) => {
+    const joint = id.replace('phalanxProximal', 'metatarsal');
+    const { mesh } = bone(id);
+    const { centre, out, major, minor, extents } = facetOn(`${joint}-${id}`);
+    const behind = (alongMajor: number, alongMinor: number): number => {
+      const aside = add(scale(major, (alongMajor * extents[0]) / 2), scale(minor, (alongMinor * extents[1]) / 2));
+      const at = add(centre, add(aside, scale(out, 6)));
+      return dot(out, subtract(closestAlong(mesh, at, scale(out, -1)), centre));
+    };
+    const rim = [behind(0.85, 0), behind(-0.85, 0), behind(0, 0.85), behind(0, -0.85)];
+    const depth = rim.map((each) => each - behind(0, 0));
+    expect(Math.min(...depth)).toBeGreaterThan(0.45);
+    expect(depth.reduce((sum, d) => sum + d, 0) / 4).toBeGreaterThan(0.07 * Math.min(...extents));
   });
 
   test.each(PULLEYS)('%s: hollow along the sole, not along the back of the toe', (id) => {
