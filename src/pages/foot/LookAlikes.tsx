@@ -1,19 +1,18 @@
 /** What can be taken for a fracture and is none: each drawn where it lies, with how a break differs from it. */
 import type { LookAlikeRule } from '../../anatomy/look-alike-schema';
-import type { Foot } from '../../anatomy/types';
 import { usePages, useSession } from '../context';
 import { Draft } from './Draft';
 import { SourceText } from './SourceText';
 import { viewOf } from './view-of';
 
-const Entry = ({ rule, foot }: { readonly rule: LookAlikeRule; readonly foot: Foot }) => {
+const Entry = ({ rule }: { readonly rule: LookAlikeRule }) => {
   const { say, session } = usePages();
   const reader = useSession((state) => state.reader);
   const shown = useSession((state) => state.lookAlike) === rule.id;
   const show = () => {
     session.commands.showLookAlike(shown ? null : rule.id);
     session.commands.selectBone(shown ? null : rule.bone);
-    if (!shown) session.commands.lookFrom(viewOf(foot, rule));
+    if (!shown) session.commands.lookFrom(viewOf(rule));
   };
   const { from, to } = rule.ages;
   return (
@@ -59,7 +58,7 @@ export const LookAlikes = () => {
       <Draft file="anatomy/look-alikes.yaml" />
       <ul className="plain-list look-alikes">
         {foot?.reference.lookAlikes.map((rule) => (
-          <Entry key={rule.id} rule={rule} foot={foot} />
+          <Entry key={rule.id} rule={rule} />
         ))}
       </ul>
     </section>

@@ -57,7 +57,7 @@ const textsIn = (given: ShowingInput, view: ViewId): string[] =>
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
   test('is named in the picture, in the words of who looks', () => {
-    const view = viewOf(foot, rule);
+    const view = viewOf(rule);
     expect(textsIn(input(id, 'patient'), view)).toContain(capital(rule.plain));
     expect(textsIn(input(id, 'broadcast'), view)).toContain(capital(rule.plain));
     expect(textsIn(input(id, 'study'), view)).toContain(capital(rule.term));
