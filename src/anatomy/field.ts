@@ -66,20 +66,7 @@ export const rod = (from: Vec3, to: Vec3, radius: readonly [number, number]): Fi
   };
 };
 
-const roller = (s: Extract<Mass, { is: 'roller' }>, centre: Vec3): Field => {
-  const axis = normalize(s.along);
-  const c = add(centre, s.at);
-  return (x, y, z) => {
-    const px = x - c[0];
-    const py = y - c[1];
-    const pz = z - c[2];
-    const along = px * axis[0] + py * axis[1] + pz * axis[2];
-    const out = distance(px - axis[0] * along, py - axis[1] * along, pz - axis[2] * along) - s.radius + s.round;
-    const end = Math.abs(along) - s.width / 2 + s.round;
-    return distance(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
-  };
-};
-
+/** A cylinder whose ends go apart from behind to the front. */
 const drum = (s: Extract<Mass, { is: 'drum' }>, centre: Vec3): Field => {
   const axis = normalize(s.along);
   const front = normalize(subtract(s.front, scale(axis, dot(s.front, axis))));
@@ -99,6 +86,12 @@ const drum = (s: Extract<Mass, { is: 'drum' }>, centre: Vec3): Field => {
     const end = (Math.abs(along) - half - splay * forwards) / steep + s.round;
     return distance(Math.max(out, 0), Math.max(end, 0)) + Math.min(Math.max(out, end), 0) - s.round;
   };
+};
+
+/** A roller is a drum with parallel ends, whichever way its front is. */
+const straight = ({ name, at, along, radius, width, round }: Extract<Mass, { is: 'roller' }>) => {
+  const [, front] = frameOf(along, [0, 1, 0]);
+  return { is: 'drum', name, at, along, front, radius, width: [width, width], round } as const;
 };
 
 interface Station {
@@ -224,7 +217,7 @@ export const fieldOf = (s: Mass, centre: Vec3): { readonly field: Field; readonl
       return { field: rod(ends[0], ends[1], s.radius), box: around(ends, Math.max(...s.radius)) };
     }
     case 'roller':
-      return { field: roller(s, centre), box: around([add(centre, s.at)], distance(s.radius, s.width / 2)) };
+      return { field: drum(straight(s), centre), box: around([add(centre, s.at)], distance(s.radius, s.width / 2)) };
     case 'drum':
       return { field: drum(s, centre), box: around([add(centre, s.at)], distance(s.radius, Math.max(...s.width))) };
     case 'shaft': {

@@ -64,11 +64,11 @@ process.stdout.write(
     .replace(/ +$/gm, '')}\n`,
 );
 
-const turns = jointTurns(shape, DEFAULT_FOOT).map(({ joint, degrees, publishedDeg, source }) =>
+const turns = jointTurns(shape, DEFAULT_FOOT).map(({ joint, degrees, published }) =>
   [
     joint.padEnd(42),
     degrees.toFixed(1).padStart(6),
-    publishedDeg === null ? '     -' : `${publishedDeg.toFixed(1).padStart(6)}  ${source}`,
+    published === null ? '     -' : `${published.deg.toFixed(1).padStart(6)}  ${published.source} (${published.how})`,
   ].join('  '),
 );
 process.stdout.write(

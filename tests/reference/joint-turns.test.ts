@@ -22,28 +22,24 @@ const UNKNOWN: readonly string[] = [
   'tibia-talus-medial',
 ];
 
-for (const { joint, degrees, publishedDeg, source } of turns) {
-  if (publishedDeg === null) continue;
-  const [, name, how] = /^(.*) \(([^)]*)\)$/.exec(source) ?? [];
+for (const { joint, degrees, published } of turns) {
+  if (published === null) continue;
+  const { deg, source, how } = published;
   const compare = MISSED.includes(joint) ? knownMiss : against;
   compare(
-    {
-      source: name ?? source,
-      where: 'widest motion that way, content/anatomy/motions.yaml',
-      how: how as 'from memory',
-    },
+    { source, where: 'widest motion that way, content/anatomy/motions.yaml', how },
     `${joint}: turn from as scanned to standing, deg`,
     () => ({
       expected: 0,
       got: degrees,
-      tolerance: publishedDeg,
+      tolerance: deg,
       why: 'as far as people’s joints were seen to move',
     }),
   );
 }
 
 test('joints without a published figure are those named', () => {
-  const unnamed = turns.filter(({ joint, publishedDeg }) => publishedDeg === null && !UNKNOWN.includes(joint));
+  const unnamed = turns.filter(({ joint, published }) => published === null && !UNKNOWN.includes(joint));
   expect(unnamed.map(({ joint }) => joint)).toEqual([]);
 });
 test('the joints of every ray are told', () => {

@@ -3,6 +3,7 @@
  * way: the second bone against the first, so that a turn that carries several joints counts at each of them.
  */
 import { degrees } from '../../units';
+import type { HowRead } from '../how-read';
 import type { Shape } from '../shape';
 import { after, inverse, type Motion, moveDirection, STILL } from '../stance/motion';
 import { motionsOf } from '../stance/stance';
@@ -14,8 +15,7 @@ export interface JointTurn {
   /** About the axis across the foot; front end down is positive. */
   readonly degrees: number;
   /** The widest motion found from standing towards as scanned, or from end to end where no study gives ways; null: none found. */
-  readonly publishedDeg: number | null;
-  readonly source: string;
+  readonly published: { readonly deg: number; readonly source: string; readonly how: HowRead } | null;
 }
 
 const UP_AND_DOWN = /flexion|extension|transverse axis/;
@@ -42,10 +42,11 @@ export const jointTurns = (shape: Shape, form: FootForm): readonly JointTurn[] =
         .filter(({ joints, motion }) => joints.includes(id) && UP_AND_DOWN.test(motion))
         .map(({ total, ways, source, how }) => ({
           deg: total?.deg ?? ways?.find(({ way }) => UP.test(way) === scannedUp)?.deg ?? 0,
-          source: `${source} (${how})`,
+          source,
+          how,
         }))
         .sort((a, b) => b.deg - a.deg)[0];
-      return { joint: id, degrees: turned, publishedDeg: found?.deg ?? null, source: found?.source ?? '' };
+      return { joint: id, degrees: turned, published: found ?? null };
     })
-    .filter(({ degrees: turned, publishedDeg }) => publishedDeg !== null || Math.abs(turned) > STAYS);
+    .filter(({ degrees: turned, published }) => published !== null || Math.abs(turned) > STAYS);
 };
