@@ -1,6 +1,6 @@
 /** Any shape of foot inside the bounds that are checked. */
 import fc from 'fast-check';
-import { FORM_BOUNDS, type FootForm } from '../../../src/anatomy';
+import { DEFAULT_FOOT, FORM_BOUNDS, type FootForm } from '../../../src/anatomy';
 
 /** Evenly: a double of fast-check is spread over its bits, and its numbers prefer the ends: nearly every shape would lie there. */
 const within = (measure: keyof FootForm): fc.Arbitrary<number> => {
@@ -19,6 +19,12 @@ export const anyForm: fc.Arbitrary<FootForm> = fc.record({
 /** So many of them, the same on every run. */
 export const sampleForms = (count: number): readonly FootForm[] =>
   fc.sample(anyForm, { seed: 20_261_128, numRuns: count });
+
+/** The feet at the ends of every measure at once. */
+export const cornerForms: readonly FootForm[] = Object.entries(FORM_BOUNDS).reduce<FootForm[]>(
+  (forms, [measure, ends]) => forms.flatMap((form) => ends.map((end) => ({ ...form, [measure]: end }))),
+  [DEFAULT_FOOT],
+);
 
 export const formInWords = (form: FootForm): string =>
   Object.entries(form)
