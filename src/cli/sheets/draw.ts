@@ -34,7 +34,21 @@ const pointsOf = (mesh: Mesh): Vec3[] =>
     mesh.positions[3 * i + 2] ?? 0,
   ]);
 
-/** One view of closed surfaces in place, filling a square of `size` pixels. */
+/** Share of the picture left free round what is drawn, each side; a bar of so many mm lies in it, below. */
+const MARGIN = 0.04;
+const barMm = (widestMm: number): number => (widestMm > 120 ? 50 : 10);
+
+const drawBar = ({ n, ink }: Raster, long: number): void => {
+  const [left, bottom] = [Math.round(MARGIN * n), n - 1 - Math.round((MARGIN * n) / 4)];
+  const right = left + Math.round(long);
+  const tick = Math.round((MARGIN * n) / 4);
+  for (let x = left; x <= right; x++) {
+    const high = x < left + FINE || x > right - FINE ? 2 * tick : FINE - 1;
+    for (let y = bottom - high; y <= bottom; y++) ink[y * n + x] = INK.contour;
+  }
+};
+
+/** One view of closed surfaces in place, filling a square of `size` pixels, with a bar that tells their size. */
 export const drawView = (meshes: readonly Mesh[], view: View, size: number): Picture => {
   const n = size * FINE;
   const all = meshes.map(pointsOf);
@@ -45,7 +59,7 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
   };
   const axes = [view.right, view.up, view.eye].map((d) => ({ d, range: range(d) }));
   const widest = Math.max(...axes.map(({ range: [low, high] }) => high - low));
-  const px = n / (widest * 1.08);
+  const px = (n * (1 - 2 * MARGIN)) / widest;
   const [x, y, z] = axes.map(
     ({ d, range: [low, high] }) =>
       (p: Vec3) =>
@@ -68,6 +82,7 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
   meshes.forEach((mesh, which) => {
     drawLines(canvas, linesOf(mesh, projected[which] ?? []), CONTOUR_WIDTH);
   });
+  drawBar(canvas, barMm(widest) * px);
   return shrunk(canvas);
 };
 
