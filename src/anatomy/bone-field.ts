@@ -128,34 +128,33 @@ export const boneField = (shape: Shape, bone: SkeletonId, joints = jointsAt(shap
     const cutting = surfaces.filter((j) => j.surface.shape.id !== solid.past);
     const pads = cutting.filter((j) => j.padded && owners.get(j.surface.shape.id) === solid);
     const terms: Terms = { masses: solid.masses, pads, hollows, cuts, surfaces: cutting };
-    return { terms, field: joinTerms(terms, warp.back), box: solid.masses.map((m) => m.box).reduce(union) };
+    return { terms, box: solid.masses.map((m) => m.box).reduce(union) };
   });
   const seam = shape.defaults.blends.fine;
   const box = bodies.map((b) => b.box).reduce(union);
-  const joinedValue = (values: readonly number[]): number => values.reduce((d, value) => smoothMin(d, value, seam));
-  const together = (fields: readonly Field[]): Field => {
-    const [only, ...others] = fields;
+  const together = (terms: readonly Terms[], back: Warp['back']): Field => {
+    const [only, ...others] = terms.map((t) => joinTerms(t, back));
     if (only === undefined) throw new RangeError(`${bone} has no mass`);
     if (others.length === 0) return only;
     return (x, y, z) => {
       let d = only(x, y, z);
-      for (const field of others) d = smoothMin(d, field(x, y, z), seam);
+      for (const other of others) d = smoothMin(d, other(x, y, z), seam);
       return d;
     };
   };
-  const field = together(bodies.map((b) => b.field));
-  const local: LocalField = (centre, radius) => {
-    const middles = bodies.map((b) => b.field(...centre));
-    const near = (): Field => {
-      const back = linearly(warp, centre, radius);
-      const terms = bodies.map((b, i) => termsNear(b.terms, warp.back, centre, radius, middles[i] as number));
-      return together(terms.map((t) => joinTerms(t, back)));
+  const localOf = (terms: readonly Terms[]): LocalField => {
+    const termsAt = (centre: Vec3, radius: number): readonly Terms[] =>
+      terms.map((t) => termsNear(t, warp.back, centre, radius));
+    return {
+      value: together(terms, warp.back),
+      near: (centre, radius) => localOf(termsAt(centre, radius)),
+      often: (centre, radius) => together(termsAt(centre, radius), linearly(warp, centre, radius)),
     };
-    return { middle: joinedValue(middles), near };
   };
+  const local = localOf(bodies.map((b) => b.terms));
   const reach = 3 + warp.most;
   return {
-    field,
+    field: local.value,
     local,
     box: {
       min: [box.min[0] - reach, box.min[1] - reach, box.min[2] - reach],

@@ -13,27 +13,37 @@ export interface Grid {
 }
 
 /** A field that can say what it is near a place: cheaper there, the same within the ball. */
-export type LocalField = (centre: Vec3, radius: number) => { readonly middle: number; readonly near: () => Field };
+export interface LocalField {
+  readonly value: Field;
+  /** For more balls within this one. */
+  readonly near: (centre: Vec3, radius: number) => LocalField;
+  /** For many points. */
+  readonly often: (centre: Vec3, radius: number) => Field;
+}
 
 /** A field that is the same everywhere it is asked for. */
-export const everywhere =
-  (field: Field): LocalField =>
-  ([x, y, z]) => ({ middle: field(x, y, z), near: () => field });
+export const everywhere = (field: Field): LocalField => {
+  const local: LocalField = { value: field, near: () => local, often: () => field };
+  return local;
+};
 
-/** Grid points of a block and of its parts, each way. */
+/** Grid points of a region, of its blocks and of their parts, each way. */
+const REGION = 8;
 const BLOCK = 4;
 const PART = 2;
 /** No field here changes faster than this, mm a mm (ellipsoids near their centres are the worst). */
 export const STEEPEST = 1.3;
 /** Grid points that the rounding reaches. */
 const REACH = 2;
+/** A whole region is left out only where nothing of it can be read later: its blocks further off than they must be. */
+const REGION_REACH = 6;
 
 /** From the middle of a cube of so many grid points a side to its corners, steps. */
 const radiusOf = (points: number): number => ((points - 1) / 2) * Math.sqrt(3);
 
 /**
- * Samples a field over a box with a margin, so that the surface closes inside the grid. Blocks far from it, and parts of near blocks,
- * keep the value of their middle.
+ * Samples a field over a box with a margin, so that the surface closes inside the grid. Regions and blocks far from it, and parts of
+ * near blocks, keep the value of their middle.
  */
 export const sampleGrid = (local: LocalField, box: Box, step: number): Grid => {
   const margin = 3 * step;
@@ -45,62 +55,64 @@ export const sampleGrid = (local: LocalField, box: Box, step: number): Grid => {
   const origin: Vec3 = [box.min[0] - margin, box.min[1] - margin, box.min[2] - margin];
   const values = new Float32Array(nx * ny * nz);
   const place = (k: 0 | 1 | 2, i: number): number => origin[k] + i * step;
-  const isFar = (middle: number, points: number): boolean =>
-    Math.abs(middle) > STEEPEST * step * (radiusOf(points) + REACH);
-  const fill = (i0: number, j0: number, k0: number, points: number, value: Field | number): void => {
+  const middleOf = ([i, j, k]: Vec3, points: number): Vec3 => {
+    const half = (points - 1) / 2;
+    return [place(0, i + half), place(1, j + half), place(2, k + half)];
+  };
+  const isFar = (middle: number, points: number, reach: number): boolean =>
+    Math.abs(middle) > STEEPEST * step * (radiusOf(points) + reach);
+  const fill = ([i0, j0, k0]: Vec3, points: number, value: Field | number): void => {
     for (let k = k0; k < Math.min(nz, k0 + points); k++)
       for (let j = j0; j < Math.min(ny, j0 + points); j++)
         for (let i = i0; i < Math.min(nx, i0 + points); i++)
           values[i + nx * (j + ny * k)] =
             typeof value === 'number' ? value : value(place(0, i), place(1, j), place(2, k));
   };
-  const half = (BLOCK - 1) / 2;
-  const halfPart = (PART - 1) / 2;
-  for (let k0 = 0; k0 < nz; k0 += BLOCK)
-    for (let j0 = 0; j0 < ny; j0 += BLOCK)
-      for (let i0 = 0; i0 < nx; i0 += BLOCK) {
-        const { middle, near } = local(
-          [place(0, i0 + half), place(1, j0 + half), place(2, k0 + half)],
-          step * radiusOf(BLOCK),
-        );
-        if (isFar(middle, BLOCK)) {
-          fill(i0, j0, k0, BLOCK, middle);
-          continue;
-        }
-        const field = near();
-        for (let k = k0; k < Math.min(nz, k0 + BLOCK); k += PART)
-          for (let j = j0; j < Math.min(ny, j0 + BLOCK); j += PART)
-            for (let i = i0; i < Math.min(nx, i0 + BLOCK); i += PART) {
-              const here = field(place(0, i + halfPart), place(1, j + halfPart), place(2, k + halfPart));
-              fill(i, j, k, PART, isFar(here, PART) ? here : field);
-            }
-      }
+  /** Every cube of so many points a side among the points from a corner on, as far as the grid goes. */
+  const cubes = (corner: Vec3, points: number, cube: number, each: (corner: Vec3) => void): void => {
+    for (let k = corner[2]; k < Math.min(nz, corner[2] + points); k += cube)
+      for (let j = corner[1]; j < Math.min(ny, corner[1] + points); j += cube)
+        for (let i = corner[0]; i < Math.min(nx, corner[0] + points); i += cube) each([i, j, k]);
+  };
+  cubes([0, 0, 0], Math.max(nx, ny, nz), REGION, (region) => {
+    const centre = middleOf(region, REGION);
+    const about = local.value(...centre);
+    if (isFar(about, REGION, REGION_REACH)) return fill(region, REGION, about);
+    const here = local.near(centre, step * radiusOf(REGION));
+    cubes(region, REGION, BLOCK, (block) => {
+      const middle = middleOf(block, BLOCK);
+      const value = here.value(...middle);
+      if (isFar(value, BLOCK, REACH)) return fill(block, BLOCK, value);
+      const field = here.often(middle, step * radiusOf(BLOCK));
+      cubes(block, BLOCK, PART, (part) => {
+        const inPart = field(...middleOf(part, PART));
+        fill(part, PART, isFar(inPart, PART, REACH) ? inPart : field);
+      });
+    });
+  });
   return { origin, step, size: [nx, ny, nz], values };
 };
 
-/** Binomial blur (1 2 1) / 4 along each direction: rounds every crease a little. */
-const blurred = (grid: Grid, passes: number): Float32Array => {
-  const [nx, ny, nz] = grid.size;
-  let from = grid.values;
-  let to: Float32Array = new Float32Array(from.length);
-  const lines = [
-    [1, nx],
-    [nx, ny],
-    [nx * ny, nz],
-  ] as const;
-  for (let pass = 0; pass < passes; pass++) {
-    for (const [stride, n] of lines) {
-      to.set(from);
-      for (let block = 0; block < from.length; block += stride * n) {
-        const end = block + stride * (n - 1);
-        for (let i = block + stride; i < end; i++) {
-          to[i] = ((from[i - stride] as number) + 2 * (from[i] as number) + (from[i + stride] as number)) / 4;
+/** Writes the means (1 2 1) / 4 of a run of numbers, a stride apart: a function of its own, so that it is compiled soon. */
+const blurRun = (from: Float32Array, to: Float32Array, start: number, end: number, stride: number): void => {
+  for (let i = start; i < end; i++)
+    to[i] = ((from[i - stride] as number) + 2 * (from[i] as number) + (from[i + stride] as number)) / 4;
+};
+
+/** Binomial blur along each direction, so many times: rounds every crease a little. The border of the grid stays. */
+const blurred = ({ size, values }: Grid, passes: number): Float32Array => {
+  const [nx, ny, nz] = size;
+  let from = new Float32Array(values);
+  let to = new Float32Array(values);
+  for (let pass = 0; pass < passes; pass++)
+    for (const stride of [1, nx, nx * ny]) {
+      for (let k = 1; k + 1 < nz; k++)
+        for (let j = 1; j + 1 < ny; j++) {
+          const row = nx * (j + ny * k);
+          blurRun(from, to, row + 1, row + nx - 1, stride);
         }
-      }
-      if (from === grid.values) from = new Float32Array(from.length);
       [from, to] = [to, from];
     }
-  }
   return from;
 };
 
