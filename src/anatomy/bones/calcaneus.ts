@@ -16,7 +16,7 @@ export const calcaneus = recipe(
     heelWidth: mm('greatest width of the tuberosity'),
     tuberosityHeight: mm('height of the tuberosity without its processes'),
     tuberosityDepth: mm('front to back of the tuberosity'),
-    tuberosityLean: deg('lean of the back surface, its top forwards'),
+    tuberosityLean: deg('lean of the back surface, its top backwards'),
     medialProcessWidth: mm('width of the medial process'),
     lateralProcessWidth: mm('width of the lateral process'),
     processDrop: mm('from the middle of the tuberosity down to the tip of the medial process'),
@@ -44,15 +44,17 @@ export const calcaneus = recipe(
     const p = site.facet(POSTERIOR);
     const m = site.facet(MIDDLE);
     const c = site.facet(CUBOID);
-    const heel: Vec3 = add(p.at, [-1, -v.heelDrop, -v.heelLength]);
+    const heel: Vec3 = add(p.at, [0.5, -v.heelDrop, -v.heelLength]);
     const lean = (v.tuberosityLean * Math.PI) / 180;
     const back: Vec3 = [-0.06, Math.sin(lean), Math.cos(lean)];
     const front = below(c, v.anteriorLength / 2);
     const way = normalize(subtract(front, heel));
+    /** Square to the bone's long axis, towards the sole. */
+    const sole: Vec3 = normalize([0, -way[2], way[1]]);
     const middle = add(heel, scale(subtract(front, heel), 0.5));
-    const outside = middle[0] - v.bodyWidth / 2;
+    const outside = middle[0] + 0.3 - v.bodyWidth / 2;
     // The tabled facet is the middle and the anterior one together: the shelf carries its inner hind half, the beak its front.
-    const shelf = add(below(m, v.shelfThickness / 2, -0.4, -0.35), [v.shelfOverhang * 0.12, 0, 0]);
+    const shelf = add(below(m, v.shelfThickness * 0.54, -0.7, -0.1), [v.shelfOverhang * 0.12 - 4, 0, 1.5]);
     return {
       masses: [
         {
@@ -60,21 +62,21 @@ export const calcaneus = recipe(
           name: 'tuberosity',
           at: heel,
           size: [v.heelWidth, v.tuberosityHeight, v.tuberosityDepth],
-          round: v.heelWidth * 0.29,
+          round: v.heelWidth * 0.34,
           along: back,
         },
         {
           is: 'ellipsoid',
           name: 'medialProcess',
-          at: add(heel, [v.heelWidth * 0.18, 10 - v.processDrop, v.processLength * 0.1]),
-          size: [v.medialProcessWidth, 22, v.processLength],
+          at: add(heel, [v.heelWidth * 0.19, 11 - v.processDrop, v.processLength * 0.12]),
+          size: [v.medialProcessWidth, 24, v.processLength],
           along: way,
           join: 'usual',
         },
         {
           is: 'ellipsoid',
           name: 'lateralProcess',
-          at: add(heel, [-v.heelWidth * 0.34, 10.6 - v.processDrop, v.processLength * 0.14]),
+          at: add(heel, [-v.heelWidth * 0.34, 11.6 - v.processDrop, v.processLength * 0.14]),
           size: [v.lateralProcessWidth, 18, v.processLength * 0.65],
           along: way,
           join: 'usual',
@@ -82,7 +84,7 @@ export const calcaneus = recipe(
         {
           is: 'block',
           name: 'body',
-          at: add(middle, [-1.5, -4, 0]),
+          at: add(middle, [0.3, -4.5, 0]),
           size: [v.bodyWidth, v.bodyHeight, 50],
           round: v.bodyWidth * 0.36,
           along: way,
@@ -91,10 +93,10 @@ export const calcaneus = recipe(
         {
           is: 'rod',
           name: 'superiorSlope',
-          from: add(heel, [0, v.tuberosityHeight / 2 - v.slopeHeight, -1]),
-          to: add(below(p, v.slopeHeight), [0, 0, -10]),
+          from: add(heel, [0, v.tuberosityHeight / 2 - v.slopeHeight - 3, 0]),
+          to: add(below(p, v.slopeHeight + 3), [0, 0, -10]),
           radius: [v.slopeHeight, v.slopeHeight],
-          join: 'broad',
+          join: 'usual',
         },
         {
           is: 'block',
@@ -107,11 +109,13 @@ export const calcaneus = recipe(
           join: 'usual',
         },
         {
-          is: 'ellipsoid',
+          is: 'block',
           name: 'sustentaculum',
           at: shelf,
-          size: [v.shelfOverhang * 1.9, v.shelfThickness, v.shelfLength],
-          along: [0.12, 0.05, 1],
+          size: [v.shelfOverhang * 1.6, v.shelfThickness, v.shelfLength],
+          round: v.shelfThickness * 0.49,
+          along: [-0.3, -m.out[2], m.out[1]],
+          up: m.out,
           join: 'usual',
           past: POSTERIOR,
         },
@@ -129,8 +133,8 @@ export const calcaneus = recipe(
           is: 'block',
           name: 'anteriorProcess',
           // A beak rises above the facet for the cuboid.
-          at: add(front, [0, v.anteriorHeight * 0.08, 0]),
-          size: [v.anteriorWidth, v.anteriorHeight * 1.16, v.anteriorLength],
+          at: add(front, [0, v.anteriorHeight * 0.03, 0]),
+          size: [v.anteriorWidth, v.anteriorHeight * 1.12, v.anteriorLength],
           round: 6,
           along: c.out,
           join: 'usual',
@@ -138,35 +142,36 @@ export const calcaneus = recipe(
         {
           is: 'ellipsoid',
           name: 'anteriorTubercle',
-          at: add(below(c, v.tubercleWidth * 0.55, 0, 0), [1, -v.anteriorHeight * 0.5, 0]),
+          at: add(below(c, v.tubercleWidth * 0.55, 0, 0), [1, -v.anteriorHeight * 0.6, -1]),
           size: [v.tubercleWidth, 11, v.tubercleWidth],
           along: c.out,
           join: 'usual',
         },
         {
-          is: 'ellipsoid',
+          is: 'rod',
           name: 'fibularTrochlea',
-          at: [outside - v.trochleaHeight * 0.3, middle[1] - 1, middle[2] + 4],
-          size: [v.trochleaHeight * 2.2, 6, 13],
-          along: [0, -0.4, 0.9],
-          join: 'fine',
+          // An oblique ridge, forwards and down.
+          from: [outside + 4 - v.trochleaHeight, middle[1] + 1, middle[2] + 5],
+          to: [outside + 3.5 - v.trochleaHeight, middle[1] - 4, middle[2] + 15],
+          radius: [3.5, 3],
+          join: 'usual',
         },
       ],
       hollows: [
         {
           is: 'rod',
           name: 'flexorGroove',
-          from: add(shelf, [-v.shelfOverhang * 0.08, -v.shelfThickness / 2 - v.grooveDepth * 0.55, -v.shelfLength]),
-          to: add(shelf, [-v.shelfOverhang * 0.08, -v.shelfThickness / 2 - v.grooveDepth * 0.55, v.shelfLength]),
+          from: add(shelf, [v.shelfOverhang * 0.3, -v.shelfThickness / 2 - v.grooveDepth * 0.7, -v.shelfLength]),
+          to: add(shelf, [v.shelfOverhang * 0.2, -v.shelfThickness / 2 - v.grooveDepth * 0.7, v.shelfLength]),
           radius: [v.grooveDepth, v.grooveDepth],
           join: 'fine',
         },
         {
           is: 'rod',
           name: 'innerWall',
-          from: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.55, -4, -10]),
-          to: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.5, 0, 30]),
-          radius: [v.wallHollow, v.wallHollow],
+          from: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.6, -7, -8]),
+          to: add(middle, [v.bodyWidth / 2 + v.wallHollow * 0.6, -3, 22]),
+          radius: [v.wallHollow, v.wallHollow * 0.7],
           join: 'usual',
         },
         {
@@ -183,13 +188,13 @@ export const calcaneus = recipe(
           from: add(heel, [-v.heelWidth * 0.15, 2 - v.processDrop, -v.processLength * 0.1]),
           to: add(heel, [-v.heelWidth * 0.15, 8 - v.processDrop, v.processLength * 0.7]),
           radius: [v.processNotch, v.processNotch],
-          join: 'fine',
+          join: 'usual',
         },
         {
           is: 'rod',
           name: 'arch',
-          from: add(middle, [-24, -v.bodyHeight / 2 - v.archHollow * 1.08, 6]),
-          to: add(middle, [24, -v.bodyHeight / 2 - v.archHollow * 1.05, 4]),
+          from: add(add(middle, scale(sole, v.bodyHeight / 2 + v.archHollow * 1.08)), [-24, 0, 0]),
+          to: add(add(middle, scale(sole, v.bodyHeight / 2 + v.archHollow * 1.08)), [24, 0, 0]),
           radius: [v.archHollow, v.archHollow],
           join: 'broad',
         },
