@@ -25,6 +25,7 @@ export const calcaneus = recipe(
     bodyWidth: mm('width of the body below the posterior facet'),
     bodyHeight: mm('height of the body at its middle'),
     slopeHeight: mm('thickness of the ridge from the tuberosity up to the posterior facet'),
+    saddleHollow: mm('radius of the saddle of the upper border between tuberosity and posterior facet'),
     facetBlockHeight: mm('height of the block that carries the posterior facet'),
     shelfOverhang: mm('overhang of the sustentaculum tali beyond the inner wall'),
     shelfThickness: mm('thickness of the sustentaculum tali'),
@@ -44,7 +45,7 @@ export const calcaneus = recipe(
     const p = site.facet(POSTERIOR);
     const m = site.facet(MIDDLE);
     const c = site.facet(CUBOID);
-    const heel: Vec3 = add(p.at, [0.5, -v.heelDrop, -v.heelLength]);
+    const heel: Vec3 = add(p.at, [0.2, -v.heelDrop, -v.heelLength]);
     const lean = (v.tuberosityLean * Math.PI) / 180;
     const back: Vec3 = [-0.06, Math.sin(lean), Math.cos(lean)];
     const front = below(c, v.anteriorLength / 2);
@@ -54,7 +55,7 @@ export const calcaneus = recipe(
     const middle = add(heel, scale(subtract(front, heel), 0.5));
     const outside = middle[0] + 0.3 - v.bodyWidth / 2;
     // The tabled facet is the middle and the anterior one together: the shelf carries its inner hind half, the beak its front.
-    const shelf = add(below(m, v.shelfThickness * 0.54, -0.7, -0.1), [v.shelfOverhang * 0.12 - 4, 0, 1.5]);
+    const shelf = add(below(m, v.shelfThickness * 0.62, -0.7, -0.1), [v.shelfOverhang * 0.12 - 4, 0, 1.5]);
     return {
       masses: [
         {
@@ -151,13 +152,21 @@ export const calcaneus = recipe(
           is: 'rod',
           name: 'fibularTrochlea',
           // An oblique ridge, forwards and down.
-          from: [outside + 4 - v.trochleaHeight, middle[1] + 1, middle[2] + 5],
-          to: [outside + 3.5 - v.trochleaHeight, middle[1] - 4, middle[2] + 15],
+          from: [outside + 3 - v.trochleaHeight, middle[1] + 1, middle[2] + 5],
+          to: [outside + 2.5 - v.trochleaHeight, middle[1] - 4, middle[2] + 15],
           radius: [3.5, 3],
           join: 'usual',
         },
       ],
       hollows: [
+        {
+          is: 'rod',
+          name: 'saddle',
+          from: add(heel, [-30, v.tuberosityHeight / 2 + v.saddleHollow + 0.4, -2]),
+          to: add(heel, [30, v.tuberosityHeight / 2 + v.saddleHollow + 0.4, -2]),
+          radius: [v.saddleHollow, v.saddleHollow],
+          join: 'usual',
+        },
         {
           is: 'rod',
           name: 'flexorGroove',
