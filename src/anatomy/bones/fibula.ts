@@ -60,12 +60,19 @@ export const fibula = recipe(
               height: v.malleolusDepth * 0.86,
               corner: 2.5,
             },
-            { name: 'malleolus', at: q(0, -3, 0), width: v.malleolusThickness, height: v.malleolusDepth, corner: 2.5 },
+            {
+              // Swells outwards; inwards it goes past the facet for the talus, whose surface trims it flat.
+              name: 'malleolus',
+              at: q(-1.2, -1, 0),
+              width: v.malleolusThickness * 1.25,
+              height: v.malleolusDepth,
+              corner: 2.5,
+            },
             {
               name: 'below',
-              at: q(0, 5 - v.tipDrop, -v.tipBack * 0.7),
-              width: v.tipWidth * 1.2,
-              height: v.malleolusDepth * 0.62,
+              at: q(-v.tipWidth * 0.27, 6 - v.tipDrop, -v.tipBack * 0.7),
+              width: v.tipWidth * 1.25,
+              height: v.malleolusDepth * 0.74,
               corner: 2.2,
             },
           ],
@@ -73,7 +80,7 @@ export const fibula = recipe(
         {
           is: 'ellipsoid',
           name: 'tip',
-          at: q(-0.5, v.tipWidth * 0.5 - v.tipDrop, -v.tipBack),
+          at: q(-v.tipWidth * 0.6, v.tipWidth * 0.5 - v.tipDrop, -v.tipBack),
           size: [v.tipWidth, v.tipWidth, v.malleolusDepth * 0.5],
           along: front,
           up,
@@ -92,8 +99,8 @@ export const fibula = recipe(
         {
           is: 'ellipsoid',
           name: 'malleolarFossa',
-          at: q(v.malleolusThickness * 0.5, -v.tipDrop * 0.5, -v.malleolusDepth * 0.3),
-          size: [v.fossaDepth * 1.6, v.fossaDepth * 2.4, v.fossaDepth * 2],
+          at: q(v.malleolusThickness * 0.28, -v.tipDrop * 0.6, -v.malleolusDepth * 0.36),
+          size: [v.fossaDepth * 1.6, v.fossaDepth * 2.2, v.fossaDepth * 1.8],
           along: front,
           up,
           join: 'fine',
