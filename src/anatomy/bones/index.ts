@@ -11,6 +11,8 @@ import { metatarsalFirst } from './metatarsal-first';
 import { navicular } from './navicular';
 import { phalanx } from './phalanx';
 import { phalanxDistal } from './phalanx-distal';
+import { phalanxDistalLesser } from './phalanx-distal-lesser';
+import { phalanxMiddle } from './phalanx-middle';
 import type { Recipe } from './recipe';
 import { sesamoid } from './sesamoid';
 import { talus } from './talus';
@@ -40,15 +42,15 @@ export const RECIPES: Readonly<Record<SkeletonId, Recipe>> = {
   phalanxProximal3: phalanx('metatarsal3-phalanxProximal3', 'phalanxProximal3-phalanxMiddle3'),
   phalanxProximal4: phalanx('metatarsal4-phalanxProximal4', 'phalanxProximal4-phalanxMiddle4'),
   phalanxProximal5: phalanx('metatarsal5-phalanxProximal5', 'phalanxProximal5-phalanxMiddle5'),
-  phalanxMiddle2: phalanx('phalanxProximal2-phalanxMiddle2', 'phalanxMiddle2-phalanxDistal2'),
-  phalanxMiddle3: phalanx('phalanxProximal3-phalanxMiddle3', 'phalanxMiddle3-phalanxDistal3'),
-  phalanxMiddle4: phalanx('phalanxProximal4-phalanxMiddle4', 'phalanxMiddle4-phalanxDistal4'),
-  phalanxMiddle5: phalanx('phalanxProximal5-phalanxMiddle5', 'phalanxMiddle5-phalanxDistal5'),
+  phalanxMiddle2: phalanxMiddle('phalanxProximal2-phalanxMiddle2', 'phalanxMiddle2-phalanxDistal2'),
+  phalanxMiddle3: phalanxMiddle('phalanxProximal3-phalanxMiddle3', 'phalanxMiddle3-phalanxDistal3'),
+  phalanxMiddle4: phalanxMiddle('phalanxProximal4-phalanxMiddle4', 'phalanxMiddle4-phalanxDistal4'),
+  phalanxMiddle5: phalanxMiddle('phalanxProximal5-phalanxMiddle5', 'phalanxMiddle5-phalanxDistal5'),
   phalanxDistal1: phalanxDistal('phalanxProximal1-phalanxDistal1'),
-  phalanxDistal2: phalanxDistal('phalanxMiddle2-phalanxDistal2'),
-  phalanxDistal3: phalanxDistal('phalanxMiddle3-phalanxDistal3'),
-  phalanxDistal4: phalanxDistal('phalanxMiddle4-phalanxDistal4'),
-  phalanxDistal5: phalanxDistal('phalanxMiddle5-phalanxDistal5'),
+  phalanxDistal2: phalanxDistalLesser('phalanxMiddle2-phalanxDistal2'),
+  phalanxDistal3: phalanxDistalLesser('phalanxMiddle3-phalanxDistal3'),
+  phalanxDistal4: phalanxDistalLesser('phalanxMiddle4-phalanxDistal4'),
+  phalanxDistal5: phalanxDistalLesser('phalanxMiddle5-phalanxDistal5'),
   tibia,
   fibula,
 };

@@ -1,9 +1,10 @@
 /**
- * A distal phalanx: a broad base with the tubercle of the long flexor at its sole, a waist, and the flat tuft that carries the nail,
- * a crescent whose two horns point back. Its length runs below the middle of its facet, through its own middle.
+ * The distal phalanx of the hallux: a broad base with the tubercle of the long flexor at its sole, a waist, and the flat tuft that
+ * carries the nail, a crescent whose two horns point back.
  */
-import { add, cross, dot, normalize, radians, scale, type Vec3 } from '../../units';
+import { add, scale } from '../../units';
 import type { Mass } from './mass';
+import { distalFrame } from './phalanx-distal-frame';
 import { flanks } from './phalanx-flanks';
 import { deg, mm, type Recipe, recipe } from './recipe';
 
@@ -25,16 +26,7 @@ export const phalanxDistal = (behind: string): Recipe =>
     },
     (v, site) => {
       const b = site.facet(behind);
-      // The bone's centre is the origin of its masses: its length runs through it.
-      const through = normalize(scale(b.at, -1));
-      const across = normalize(cross([0, 1, 0], through));
-      const [rise, roll] = [radians(v.rise), radians(v.roll)];
-      const along = add(scale(through, Math.cos(rise)), scale(cross(through, across), Math.sin(rise)));
-      const side = add(scale(across, Math.cos(roll)), scale(cross(along, across), Math.sin(roll)));
-      const top = cross(along, side);
-      const facetAt = dot(b.at, along);
-      const at = (share: number, inwards = 0, upwards = 0): Vec3 =>
-        add(scale(along, facetAt + share * v.length), add(scale(side, inwards), scale(top, upwards)));
+      const { along, side, top, start, at } = distalFrame(b, v.length, v.rise, v.roll);
       const tip = v.tuftHeight / 2;
       const back = 1 - v.tuftLength / v.length;
       const horn = (name: string, to: 1 | -1): Mass => ({
@@ -50,7 +42,7 @@ export const phalanxDistal = (behind: string): Recipe =>
           {
             is: 'block',
             name: 'base',
-            at: add(scale(along, dot(b.at, b.out) / dot(along, b.out)), scale(b.out, 0.5 - v.baseLength / 2)),
+            at: add(start, scale(b.out, 0.5 - v.baseLength / 2)),
             size: [v.baseWidth, v.baseHeight, v.baseLength + 1],
             round: v.baseLength * 0.4,
             along: scale(b.out, -1),

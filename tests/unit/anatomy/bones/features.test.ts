@@ -265,18 +265,27 @@ describe('cuneiforms', () => {
 });
 
 describe('toes', () => {
-  test.each(['phalanxMiddle2', 'phalanxMiddle3', 'phalanxMiddle4', 'phalanxMiddle5'] as const)(
-    '%s: a waist between base and pulley',
-    (id) => {
-      const behind = shape.joints.find(({ second, articular }) => articular && second === id);
-      const ahead = shape.joints.find(({ first, articular }) => articular && first === id);
-      if (!behind || !ahead) throw new Error(id);
-      const area = (share: number): number =>
-        integralsOf([sectionBetween(bone(id), behind.centre, ahead.centre, share)]).area;
-      const most = (...shares: readonly number[]): number => Math.max(...shares.map(area));
-      const waist = Math.min(...[0.4, 0.5, 0.6, 0.7].map(area));
-      expect(most(0.1, 0.2, 0.3) / waist, 'base').toBeGreaterThan(1.15);
-      expect(most(0.75, 0.8, 0.85, 0.9) / waist, 'pulley').toBeGreaterThan(1.15);
-    },
-  );
+  /** Areas of a middle phalanx across the way from joint to joint, at shares of it. */
+  const areasOf = (id: BoneId): ((...shares: readonly number[]) => number[]) => {
+    const behind = shape.joints.find(({ second, articular }) => articular && second === id);
+    const ahead = shape.joints.find(({ first, articular }) => articular && first === id);
+    if (!behind || !ahead) throw new Error(id);
+    return (...shares) =>
+      shares.map((share) => integralsOf([sectionBetween(bone(id), behind.centre, ahead.centre, share)]).area);
+  };
+
+  test.each(['phalanxMiddle2', 'phalanxMiddle3'] as const)('%s: a waist between base and pulley', (id) => {
+    const areas = areasOf(id);
+    const waist = Math.min(...areas(0.4, 0.5, 0.6, 0.7));
+    expect(Math.max(...areas(0.1, 0.2, 0.3)) / waist, 'base').toBeGreaterThan(1.15);
+    expect(Math.max(...areas(0.75, 0.8, 0.85, 0.9)) / waist, 'pulley').toBeGreaterThan(1.15);
+  });
+
+  // As wide as long or nearly: a base and a pulley with a neck between them would be a mushroom.
+  test.each(['phalanxMiddle4', 'phalanxMiddle5'] as const)('%s: one plump block without a neck', (id) => {
+    const areas = areasOf(id);
+    expect(Math.min(...areas(0.3, 0.4, 0.5, 0.6)) / Math.max(...areas(0.2, 0.3))).toBeGreaterThan(0.8);
+    const points = verticesOf(bone(id));
+    expect(range(points.map((p) => p[0])) / range(points.map((p) => p[2]))).toBeGreaterThan(0.9);
+  });
 });
