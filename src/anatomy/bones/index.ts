@@ -9,10 +9,10 @@ import { metatarsal } from './metatarsal';
 import { metatarsalFifth } from './metatarsal-fifth';
 import { metatarsalFirst } from './metatarsal-first';
 import { navicular } from './navicular';
-import { phalanx } from './phalanx';
 import { phalanxDistal } from './phalanx-distal';
 import { phalanxDistalLesser } from './phalanx-distal-lesser';
 import { phalanxMiddle } from './phalanx-middle';
+import { phalanxProximal } from './phalanx-proximal';
 import type { Recipe } from './recipe';
 import { sesamoid } from './sesamoid';
 import { talus } from './talus';
@@ -37,11 +37,11 @@ export const RECIPES: Readonly<Record<SkeletonId, Recipe>> = {
   metatarsal5: metatarsalFifth,
   sesamoidMedial: sesamoid('metatarsal1-sesamoidMedial'),
   sesamoidLateral: sesamoid('metatarsal1-sesamoidLateral'),
-  phalanxProximal1: phalanx('metatarsal1-phalanxProximal1', 'phalanxProximal1-phalanxDistal1'),
-  phalanxProximal2: phalanx('metatarsal2-phalanxProximal2', 'phalanxProximal2-phalanxMiddle2'),
-  phalanxProximal3: phalanx('metatarsal3-phalanxProximal3', 'phalanxProximal3-phalanxMiddle3'),
-  phalanxProximal4: phalanx('metatarsal4-phalanxProximal4', 'phalanxProximal4-phalanxMiddle4'),
-  phalanxProximal5: phalanx('metatarsal5-phalanxProximal5', 'phalanxProximal5-phalanxMiddle5'),
+  phalanxProximal1: phalanxProximal('metatarsal1-phalanxProximal1', 'phalanxProximal1-phalanxDistal1'),
+  phalanxProximal2: phalanxProximal('metatarsal2-phalanxProximal2', 'phalanxProximal2-phalanxMiddle2'),
+  phalanxProximal3: phalanxProximal('metatarsal3-phalanxProximal3', 'phalanxProximal3-phalanxMiddle3'),
+  phalanxProximal4: phalanxProximal('metatarsal4-phalanxProximal4', 'phalanxProximal4-phalanxMiddle4'),
+  phalanxProximal5: phalanxProximal('metatarsal5-phalanxProximal5', 'phalanxProximal5-phalanxMiddle5'),
   phalanxMiddle2: phalanxMiddle('phalanxProximal2-phalanxMiddle2', 'phalanxMiddle2-phalanxDistal2'),
   phalanxMiddle3: phalanxMiddle('phalanxProximal3-phalanxMiddle3', 'phalanxMiddle3-phalanxDistal3'),
   phalanxMiddle4: phalanxMiddle('phalanxProximal4-phalanxMiddle4', 'phalanxMiddle4-phalanxDistal4'),

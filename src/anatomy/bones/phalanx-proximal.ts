@@ -1,12 +1,13 @@
 /**
- * A proximal or middle phalanx: an oval, hollow base, a waist, and a pulley of two condyles. Anchored on its two joints.
+ * A proximal phalanx: a hollow base, broader than tall, with a tubercle either side of its sole, a waist, and a pulley of two condyles.
+ * Anchored on its two joints.
  */
 import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import type { Mass } from './mass';
 import { flanks } from './phalanx-flanks';
 import { mm, type Recipe, recipe, share } from './recipe';
 
-export const phalanx = (behind: string, ahead: string): Recipe =>
+export const phalanxProximal = (behind: string, ahead: string): Recipe =>
   recipe(
     {
       baseWidth: mm('width of the base'),
@@ -14,10 +15,13 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       baseLength: mm('length of the base before it narrows'),
       baseInwards: mm('how far the base reaches inwards past the middle of its facet'),
       baseDown: mm('how far the base reaches down past the middle of its facet'),
+      innerTubercle: mm('how far the inner tubercle of the base stands below it and aside'),
+      outerTubercle: mm('how far the outer tubercle of the base stands below it and aside'),
       waistWidth: mm('width at the waist'),
       waistHeight: mm('height at the waist'),
       waistAt: share('place of the waist from base to pulley'),
       dorsalBow: mm('bow of the shaft upwards'),
+      innerBow: mm('bow of the shaft inwards'),
       pulleyWidth: mm('width of the pulley'),
       pulleyHeight: mm('height of the pulley'),
       pulleyGroove: mm('depth of the groove between its condyles'),
@@ -34,7 +38,7 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       const at = (s: number, upwards = 0, inwards = 0): Vec3 =>
         add(
           add(b.at, scale(along, long * s)),
-          add(scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)), scale(side, inwards)),
+          add(scale(top, upwards + v.dorsalBow * 4 * s * (1 - s)), scale(side, inwards + v.innerBow * 4 * s * (1 - s))),
         );
       const radius = v.pulleyHeight / 2;
       const disc = (name: string, aside: number, r: number, width: number): Mass => ({
@@ -52,6 +56,20 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
       const base = add(b.at, add(scale(side, v.baseInwards), scale(top, -v.baseDown)));
       const atBase = (depth: number): Vec3 => add(base, scale(b.out, -depth));
       const baseEnd = v.baseLength / long;
+      const tubercle = (name: string, to: 1 | -1, standsOut: number): Mass => {
+        const [wide, tall] = [v.baseWidth * 0.4, v.baseHeight * 0.5];
+        const aside = to * ((v.baseWidth - wide) / 2 + standsOut * 0.5);
+        const up = tall / 2 - v.baseHeight / 2 - standsOut;
+        return {
+          is: 'ellipsoid',
+          name,
+          at: add(atBase(v.baseLength * 0.35), add(scale(side, aside), scale(top, up))),
+          size: [wide, tall, v.baseLength * 1.2],
+          along,
+          up: top,
+          join: 'fine',
+        };
+      };
       return {
         masses: [
           {
@@ -85,6 +103,8 @@ export const phalanx = (behind: string, ahead: string): Recipe =>
               { name: 'pulley', at: at(1), width: v.pulleyWidth * 0.86, height: v.pulleyHeight * 0.8 },
             ],
           },
+          tubercle('innerTubercle', 1, v.innerTubercle),
+          tubercle('outerTubercle', -1, v.outerTubercle),
           disc('axle', 0, radius - v.pulleyGroove, v.pulleyWidth * 0.9),
           disc('medialCondyle', 0.32, radius, v.pulleyWidth * 0.36),
           disc('lateralCondyle', -0.32, radius, v.pulleyWidth * 0.36),
