@@ -1,6 +1,7 @@
 /**
  * `npm run sheets`: every bone from six sides and the foot from eight, as pictures without labels, to be looked at and named.
- * Under each view a bar of 10 mm (50 mm for what is wider than 120 mm): size tells many a bone of the toes from its neighbour.
+ * Under each view a bar of 10 mm in parts of one (5 mm for what is less than 25 mm wide; 50 mm in parts of ten for what is wider than
+ * 120 mm): size tells many a bone of the toes from its neighbour.
  * `--bones talus,cuboid` only these; `--group talus,navicular` these together in place from eight sides; `--labelled` files named by
  * the bone (else numbered in a shuffled order, with key.json beside); `--pose`, `--level`, `--size PX` of one view, `--out FOLDER`,
  * `--seed N`.

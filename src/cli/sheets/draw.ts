@@ -34,17 +34,26 @@ const pointsOf = (mesh: Mesh): Vec3[] =>
     mesh.positions[3 * i + 2] ?? 0,
   ]);
 
-/** Share of the picture left free round what is drawn, each side; a bar of so many mm lies in it, below. */
+/** Share of the picture left free round what is drawn, each side. */
 const MARGIN = 0.04;
-const barMm = (widestMm: number): number => (widestMm > 120 ? 50 : 10);
 
-const drawBar = ({ n, ink }: Raster, long: number): void => {
+/** Length of the bar below what is so wide, and of its parts, mm. */
+const barOf = (widestMm: number): { readonly long: number; readonly part: number } => {
+  if (widestMm > 120) return { long: 50, part: 10 };
+  return { long: widestMm > 25 ? 10 : 5, part: 1 };
+};
+
+/** A bar in the margin below, with a tick for each of its parts. */
+const drawBar = ({ n, ink }: Raster, px: number, { long, part }: ReturnType<typeof barOf>): void => {
   const [left, bottom] = [Math.round(MARGIN * n), n - 1 - Math.round((MARGIN * n) / 4)];
-  const right = left + Math.round(long);
-  const tick = Math.round((MARGIN * n) / 4);
-  for (let x = left; x <= right; x++) {
-    const high = x < left + FINE || x > right - FINE ? 2 * tick : FINE - 1;
-    for (let y = bottom - high; y <= bottom; y++) ink[y * n + x] = INK.contour;
+  const stroke = (x0: number, x1: number, high: number): void => {
+    for (let x = x0; x < x1; x++) for (let y = bottom - high; y <= bottom; y++) ink[y * n + x] = INK.contour;
+  };
+  stroke(left, left + Math.round(long * px) + FINE, FINE - 1);
+  for (let at = 0; at <= long; at += part) {
+    const x = left + Math.round(at * px);
+    const isEnd = at === 0 || at === long;
+    stroke(x, x + FINE, Math.round((MARGIN * n) / (isEnd ? 2 : 4)));
   }
 };
 
@@ -82,7 +91,7 @@ export const drawView = (meshes: readonly Mesh[], view: View, size: number): Pic
   meshes.forEach((mesh, which) => {
     drawLines(canvas, linesOf(mesh, projected[which] ?? []), CONTOUR_WIDTH);
   });
-  drawBar(canvas, barMm(widest) * px);
+  drawBar(canvas, px, barOf(widest));
   return shrunk(canvas);
 };
 

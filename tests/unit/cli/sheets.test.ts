@@ -87,13 +87,14 @@ describe('a picture', () => {
     expect(Math.max(...ridge)).toBeLessThan(Math.max(...acrossTop));
   });
 
-  test('a bar of 10 mm lies below, of 50 mm under what is wider than 120 mm', () => {
+  test('a bar of 10 mm lies below, of 5 mm under what is small, of 50 mm under what is wider than 120 mm', () => {
     const barOf = (side: number): number => {
       const picture = drawView([box([0, 0, 0], [side, side, side])], view('front'), 500);
       return Array.from({ length: 500 }, (_, x) => darkness(picture, x, 494)).filter((d) => d > 120).length;
     };
     // The side fills 92 % of 500 pixels.
     expect(Math.abs(barOf(40) - (10 * 460) / 40)).toBeLessThan(2);
+    expect(Math.abs(barOf(9) - (5 * 460) / 9)).toBeLessThan(2);
     expect(Math.abs(barOf(230) - (50 * 460) / 230)).toBeLessThan(2);
   });
 
