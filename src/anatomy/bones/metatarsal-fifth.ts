@@ -10,7 +10,8 @@ export const metatarsalFifth = recipe(
     condyleDrop,
     baseOut: mm('how far the middle of the base lies outwards of the facet of the cuboid, along the roll'),
     styloidBack: mm('how far the tip of the tuberosity reaches back beyond that facet'),
-    styloidOut: mm('how far its tip lies outwards of the middle of the base, along the roll'),
+    styloidOut: mm('how far its tip lies outwards of the middle of the base'),
+    styloidDrop: mm('how far its tip lies below the middle of the base'),
     styloidRoot: mm('thickness of the tuberosity at its root'),
     styloidTip: mm('thickness of the tuberosity at its tip'),
   },
@@ -21,8 +22,8 @@ export const metatarsalFifth = recipe(
       baseOut: v.baseOut,
       condyles: lesserCondyles(v.condyleDrop),
     });
-    const root = ray.atBase(0.14, -v.styloidOut * 0.4, 0);
-    const tip = add(ray.atBase(0, -v.styloidOut, 0), scale(ray.along, -v.styloidBack));
+    const root = ray.at(0.16, -v.styloidOut * 0.35, -v.styloidDrop * 0.35);
+    const tip = add(ray.at(0, -v.styloidOut, -v.styloidDrop), scale(ray.along, -v.styloidBack));
     return {
       masses: [
         ...ray.masses,

@@ -12,6 +12,7 @@ export const metatarsalTerms = {
   baseHeight: mm('height of the base, across its roll'),
   baseRoll: deg('roll of the base about the shaft, outer side down'),
   baseLength: mm('length of the square part of the base'),
+  baseTaper: share('how much of what the base has more than the shaft is left a sixth of the length in front of it'),
   midWidth: mm('width at the middle of the shaft'),
   midHeight: mm('height at the middle of the shaft'),
   waistWidth: mm('width at the waist'),
@@ -98,8 +99,8 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
       {
         name: 'metaphysis',
         at: at(square + 0.16),
-        width: v.midWidth + 0.28 * (v.baseWidth - v.midWidth),
-        height: v.midHeight + 0.28 * (v.baseHeight - v.midHeight),
+        width: v.midWidth + v.baseTaper * (v.baseWidth - v.midWidth),
+        height: v.midHeight + v.baseTaper * (v.baseHeight - v.midHeight),
         roll: v.baseRoll * 0.7,
         corner: 2.6,
       },

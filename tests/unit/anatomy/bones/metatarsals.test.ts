@@ -166,6 +166,19 @@ describe('fifth', () => {
     expect(facet[0] - tip[0]).toBeGreaterThan(6);
   });
 
+  test('the tuberosity flares outwards: its border is hollow between it and the head', () => {
+    const outermost = (t: number): number =>
+      Math.max(
+        ...bone(5)
+          .at(t)
+          .points.map((p) => p[1]),
+      );
+    const [tuberosity, head] = [outermost(0.08), outermost(0.88)];
+    const hollow = (t: number): number => tuberosity + ((t - 0.08) / 0.8) * (head - tuberosity) - outermost(t);
+    expect(hollow(0.25)).toBeGreaterThan(1.5);
+    for (const t of [0.3, 0.35, 0.4, 0.5, 0.6]) expect(hollow(t), `${t}`).toBeGreaterThan(1.9);
+  });
+
   test('its shaft is bowed outwards', () => {
     const [base, middle, head] = [0.3, 0.5, 0.8].map((t) => bone(5).at(t).centre[1]) as [number, number, number];
     expect(middle - (base + head) / 2).toBeGreaterThan(0.3);
