@@ -16,7 +16,7 @@ export const metatarsalFirst = recipe(
     const ray = rayOf(v, site, {
       base: 'cuneiformMedial-metatarsal1',
       toe: 'metatarsal1-phalanxProximal1',
-      condyles: { apart: 0.82, width: 0.22, drop: v.headHeight * 0.22, outerLower: -0.1 },
+      condyles: { apart: 0.68, width: 0.4, drop: v.headHeight * 0.1, outerLower: -0.1 },
     });
     const radius = v.headWidth * 0.16;
     const underHead = (inwards: number, ahead: number, drop: number) =>
@@ -44,8 +44,8 @@ export const metatarsalFirst = recipe(
         {
           is: 'rod',
           name: 'crista',
-          from: underHead(0, -0.55, v.cristaHeight - thin),
-          to: underHead(0, 0.45, v.cristaHeight - thin),
+          from: underHead(0, -0.8, v.cristaHeight * 0.6 - thin),
+          to: underHead(0, 0.35, v.cristaHeight - thin),
           radius: [thin, thin],
           join: 'fine',
         },

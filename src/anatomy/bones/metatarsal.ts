@@ -18,6 +18,7 @@ export const metatarsalTerms = {
   waistWidth: mm('width at the waist'),
   waistHeight: mm('height at the waist'),
   waistAt: share('place of the waist from base to head'),
+  neckFlare: share('width and height of the neck behind the head, of those of the waist'),
   dorsalBow: mm('bow of the shaft upwards at its middle'),
   lateralBow: mm('bow of the shaft outwards at its middle, inwards where negative'),
   headWidth: mm('width of the head'),
@@ -113,7 +114,7 @@ export const rayOf = (v: MetatarsalValues, site: Site, plan: RayPlan): Ray => {
         corner: 2.3,
       },
       { name: 'waist', at: at(v.waistAt), width: v.waistWidth, height: v.waistHeight, corner: 2.3 },
-      { name: 'neck', at: at(0.88), width: v.waistWidth * 1.04, height: v.waistHeight * 1.04 },
+      { name: 'neck', at: at(0.88), width: v.waistWidth * v.neckFlare, height: v.waistHeight * v.neckFlare },
       { name: 'headStart', at: at(1), width: v.headWidth * 0.7, height: v.headHeight * 0.7 },
     ],
   };
