@@ -28,10 +28,10 @@ export const navicular = recipe(
     const [turn, rise] = [v.axisTurn, v.axisRise].map((d) => (d * Math.PI) / 180) as [number, number];
     const out = normalize([-Math.cos(turn) * Math.cos(rise), Math.sin(rise), Math.sin(turn) * Math.cos(rise)]);
     const front = scale(t.out, -1);
-    const up = normalize(cross(front, out));
+    const up = normalize(cross(out, front));
     const at = (outwards: number, upwards: number, forwards: number): Vec3 =>
       add(add(t.at, scale(out, outwards)), add(scale(up, upwards), scale(front, forwards)));
-    const inner = at(-v.length * 0.32, -v.height * 0.1, v.thickness * 0.42);
+    const inner = at(-v.length * 0.32, v.height * 0.1, v.thickness * 0.42);
     return {
       masses: [
         {
@@ -45,7 +45,7 @@ export const navicular = recipe(
         {
           is: 'ellipsoid',
           name: 'outerEnd',
-          at: at(v.length * 0.27, -v.outerHeight * 0.05, v.outerThickness * 0.42),
+          at: at(v.length * 0.27, v.outerHeight * 0.05, v.outerThickness * 0.42),
           size: [v.outerThickness, v.outerHeight, v.length * 0.42],
           along: out,
           up,
@@ -53,7 +53,7 @@ export const navicular = recipe(
         {
           is: 'rod',
           name: 'dorsalCrest',
-          from: at(-v.length * 0.22, v.height * 0.36 + v.dorsalRise * 0.5, v.thickness * 0.45),
+          from: at(-v.length * 0.24, v.height * 0.36 + v.dorsalRise * 0.5, v.thickness * 0.86),
           to: at(v.length * 0.22, v.height * 0.36 + v.dorsalRise * 0.4, v.thickness * 0.5),
           radius: [v.dorsalRise + 2, v.dorsalRise + 2],
         },
