@@ -81,6 +81,20 @@ describe('all', () => {
   );
 });
 
+describe('heads', () => {
+  /** Width at a share of the height of the section, from its middle. */
+  const wide = (k: Ray, t: number, share: number): number => {
+    const s = bone(k).at(t);
+    const [low, high] = acrossSection(s, 1, s.centre[0] + share * s.height);
+    return high - low;
+  };
+  test.each([2, 3, 4] as const)('%i: a tubercle on each side stands out behind and above the flat sides', (k) => {
+    const tubercles = Math.max(...stations(0.78, 0.88, 11).map((t) => wide(k, t, 0.2)));
+    const sides = Math.min(...stations(0.86, 0.93, 8).map((t) => wide(k, t, -0.1)));
+    expect(tubercles - sides).toBeGreaterThan(1.2);
+  });
+});
+
 describe('first', () => {
   test('its base is a tall kidney, hollow on the outer side', () => {
     const base = bone(1).at(0.1);
