@@ -55,7 +55,7 @@ export const calcaneus = recipe(
     const middle = add(heel, scale(subtract(front, heel), 0.5));
     const outside = middle[0] + 0.3 - v.bodyWidth / 2;
     // The tabled facet is the middle and the anterior one together: the shelf carries its inner hind half, the beak its front.
-    const shelf = add(below(m, v.shelfThickness * 0.62, -0.7, -0.1), [v.shelfOverhang * 0.12 - 4, 0, 1.5]);
+    const shelf = add(below(m, v.shelfThickness * 0.68, -0.7, -0.1), [v.shelfOverhang * 0.12 - 4, 0, 1.5]);
     return {
       masses: [
         {
@@ -69,7 +69,7 @@ export const calcaneus = recipe(
         {
           is: 'ellipsoid',
           name: 'medialProcess',
-          at: add(heel, [v.heelWidth * 0.19, 11 - v.processDrop, v.processLength * 0.12]),
+          at: add(heel, [v.heelWidth * 0.16, 11 - v.processDrop, v.processLength * 0.12]),
           size: [v.medialProcessWidth, 24, v.processLength],
           along: way,
           join: 'usual',
@@ -77,7 +77,7 @@ export const calcaneus = recipe(
         {
           is: 'ellipsoid',
           name: 'lateralProcess',
-          at: add(heel, [-v.heelWidth * 0.34, 11.6 - v.processDrop, v.processLength * 0.14]),
+          at: add(heel, [-v.heelWidth * 0.35, 11.6 - v.processDrop, v.processLength * 0.14]),
           size: [v.lateralProcessWidth, 18, v.processLength * 0.65],
           along: way,
           join: 'usual',
@@ -123,7 +123,7 @@ export const calcaneus = recipe(
         {
           is: 'ellipsoid',
           name: 'beak',
-          at: below(m, v.beakWidth * 0.45, 0.6, -0.35),
+          at: below(m, v.beakWidth * 0.38, 0.55, -0.2),
           size: [v.beakWidth, v.beakWidth, v.beakWidth * 1.3],
           along: m.major,
           up: m.out,
@@ -186,8 +186,8 @@ export const calcaneus = recipe(
         {
           is: 'rod',
           name: 'sinusTarsi',
-          from: add(p.at, [-24, v.sulcusDepth * 0.28, p.extents[1] * 0.5 + v.sulcusDepth * 0.64]),
-          to: add(p.at, [6, v.sulcusDepth * 0.16, p.extents[1] * 0.5 + v.sulcusDepth * 0.22]),
+          from: add(p.at, [-24, v.sulcusDepth * 0.22, p.extents[1] * 0.5 + v.sulcusDepth * 0.67]),
+          to: add(p.at, [6, v.sulcusDepth * 0.17, p.extents[1] * 0.5 + v.sulcusDepth * 0.22]),
           radius: [v.sulcusDepth, v.sulcusDepth * 0.46],
           join: 'fine',
         },

@@ -37,8 +37,10 @@ describe('the drawn surface and the fine one give the same', () => {
     // The corner is some three facets of the drawn calcaneus long. Readers of films agree on it as little.
     gissaneChordal: 8,
     gissaneTangent: 8,
-    // Two axes of tarsal bones of two hundred facets; readers of films are further apart (standing-angles.test.ts).
+    // Axes of tarsal bones of two hundred facets; readers of films are further apart (standing-angles.test.ts).
     talocalcanealDorsoplantar: 2.5,
+    talusSecondMetatarsal: 2.5,
+    talonavicularCoverage: 2.5,
     // Rests on four corners of tarsal bones of a few facets each.
     metatarsusAdductus: 2.5,
     // Three centimetres of heel and two of tibia.

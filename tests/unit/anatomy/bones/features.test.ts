@@ -116,10 +116,16 @@ describe('talus', () => {
   test('its neck is narrower than the head in front and the body behind', () => {
     // Seen from above at the height of the head's middle, below the overhanging front of the trochlea.
     const [body, head] = [joint('talus-calcaneus-posterior').centre, joint('talus-navicular').centre];
-    const level = sliceMesh(bone('talus'), [0, head[1], 0], [0, 1, 0]).flat();
+    const level = sliceMesh(bone('talus'), [0, head[1], 0], [0, 1, 0]);
     const wide = (share: number): number => {
       const z = body[2] + share * (head[2] - body[2]);
-      return range(level.filter((p) => Math.abs(p[2] - z) < 2.5).map((p) => p[0]));
+      const across = level.flatMap((loop) =>
+        loop.flatMap((p, i) => {
+          const q = loop[(i + 1) % loop.length] ?? p;
+          return p[2] > z === q[2] > z ? [] : [p[0] + ((q[0] - p[0]) * (z - p[2])) / (q[2] - p[2])];
+        }),
+      );
+      return range(across);
     };
     const neck = Math.min(...[0.4, 0.5, 0.6].map(wide));
     expect(wide(0) - neck).toBeGreaterThan(6);
