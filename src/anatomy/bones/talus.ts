@@ -65,7 +65,7 @@ export const talus = recipe(
           is: 'block',
           name: 'body',
           // Down past the posterior facet, whose surface hollows it between a front and a hind rim.
-          at: add(p.at, [0, 5, 0]),
+          at: add(p.at, [1.5, 5, 0]),
           size: [p.extents[0] * 0.92, 18, v.bodyLength],
           round: 5,
           along: p.minor[2] > 0 ? p.minor : scale(p.minor, -1),
