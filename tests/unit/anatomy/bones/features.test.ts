@@ -58,6 +58,42 @@ describe('calcaneus', () => {
     });
     expect(Math.max(...overhang)).toBeGreaterThan(8);
   });
+
+  test('and is a stout shelf, not a plank: 6 mm thick and more near its edge', () => {
+    const shelf = joint('talus-calcaneus-middleAnterior').centre;
+    const thick = [-10, -8, -6].map((forwards) => {
+      const at = (y: number): Vec3 => [16.5, y, shelf[2] + forwards];
+      return met(bone('calcaneus'), at(80), [0, -1, 0])[1] - met(bone('calcaneus'), at(30), [0, 1, 0])[1];
+    });
+    expect(Math.max(...thick)).toBeGreaterThan(6);
+    expect(Math.max(...thick)).toBeLessThan(14);
+  });
+
+  /** The upper or lower border seen from the side, so far in front of the hindmost point of the reference foot. */
+  const border = (z: number, end: 'top' | 'sole'): number => {
+    const heights = sliceMesh(bone('calcaneus'), [0, 0, z], [0, 0, 1])
+      .flat()
+      .map((p) => p[1]);
+    return end === 'top' ? Math.max(...heights) : Math.min(...heights);
+  };
+  /** How far the border between two places lies above the straight line over them, at most. */
+  const above = (from: number, to: number, end: 'top' | 'sole', sign: 1 | -1): number => {
+    const [low, high] = [border(from, end), border(to, end)];
+    return Math.max(
+      ...Array.from({ length: 15 }, (_, i) => (i + 1) / 16).map(
+        (t) => sign * (border(from + t * (to - from), end) - low - t * (high - low)),
+      ),
+    );
+  };
+
+  test('its upper border is a saddle between tuberosity and posterior facet', () => {
+    expect(above(6, 34, 'top', -1)).toBeGreaterThan(1.5);
+  });
+
+  test('its sole runs nearly straight from the medial process to the anterior tubercle', () => {
+    expect(above(16, 61, 'sole', 1)).toBeLessThan(5);
+    expect(above(16, 61, 'sole', 1)).toBeGreaterThan(1);
+  });
 });
 
 describe('calcaneus from below', () => {

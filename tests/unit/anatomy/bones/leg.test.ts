@@ -107,6 +107,7 @@ describe('tibia', () => {
     const [hind, notch, fore] = [reach(-10, -3), reach(-2, 2), reach(4, 12)];
     expect(hind - fore).toBeGreaterThan(2.5);
     expect(notch - hind).toBeGreaterThan(0.7);
+    expect(notch - hind).toBeLessThan(2.5);
     expect(fore).toBeLessThan(-12);
   });
 
@@ -131,6 +132,17 @@ describe('fibula', () => {
     const [low, high] = [cutAt(fibula, -12), cutAt(fibula, 35)];
     expect(extent(low, front) / extent(low, medial)).toBeGreaterThan(1.35);
     expect(extent(low, front) / extent(high, front)).toBeGreaterThan(1.4);
+  });
+
+  test('its tip lies behind the middle of the malleolus and on its outer side', () => {
+    const middleOf = (points: readonly Vec3[], d: Vec3): number => {
+      const reach = points.map(along(d));
+      return (Math.min(...reach) + Math.max(...reach)) / 2;
+    };
+    const bottom = lowest(verticesOf(fibula));
+    const [tip, widest] = [cutAt(fibula, bottom + 2), cutAt(fibula, bottom + 17)];
+    expect(middleOf(widest, front) - middleOf(tip, front)).toBeGreaterThan(3);
+    expect(middleOf(widest, medial) - middleOf(tip, medial)).toBeGreaterThan(1.5);
   });
 });
 
