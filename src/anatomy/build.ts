@@ -3,7 +3,7 @@
  * to its own field, so that pins and zones stay. Poses turn the finished bones and do not change them.
  */
 import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId, LEG_IDS, type LegId, type SkeletonId } from '../ids';
-import { scale } from '../units';
+import { scale, type Vec3 } from '../units';
 import { boneField } from './bone-field';
 import { frameOfJoint } from './joint-surface';
 import { mapMesh } from './mesh';
@@ -39,6 +39,24 @@ const usualOf = (shape: Shape, bone: SkeletonId): Usual => {
   return known;
 };
 
+/** What the model file keeps of a place, mm. */
+const FILED_MM = 1e-3;
+
+/**
+ * A bone of the default foot as it comes back from the model file, which rounds where it stands: so that the foot of another shape
+ * is the same whether it starts from the file or from nothing.
+ */
+const asFiled = (shape: Shape, bone: SkeletonId, mesh: Mesh): Mesh => {
+  const motion = motionsOf(shape, DEFAULT_FOOT, 'standing').get(bone) ?? STILL;
+  const home = inverse(motion);
+  const rounded = (p: Vec3): Vec3 => [
+    Math.round(p[0] / FILED_MM) * FILED_MM,
+    Math.round(p[1] / FILED_MM) * FILED_MM,
+    Math.round(p[2] / FILED_MM) * FILED_MM,
+  ];
+  return mapMesh(mesh, (p) => movePoint(home, rounded(movePoint(motion, p))));
+};
+
 const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
   const known = usualOf(shape, bone);
   const ready = known.cut.get(level);
@@ -46,7 +64,7 @@ const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
   const meshing = meshingOf(shape, bone);
   const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
   known.sampled ??= sampled(local, box, meshing.step);
-  const cut = cutInto(known.sampled, meshing[level]);
+  const cut = asFiled(shape, bone, cutInto(known.sampled, meshing[level]));
   known.cut.set(level, cut);
   return cut;
 };

@@ -155,17 +155,34 @@ export const gissaneChordal = (foot: Foot): Angle => {
   return { ...opening('gissaneChordal', [facet, bottom], [bottom, process]), vertex: bottom };
 };
 
-/** The middle half of a wall of the corner, by height, as a line from back to front; null where the wall is no longer than a step. */
+/** Of a wall's height, the share about its middle that is looked at. */
+const WALL = 0.9;
+
+/** The line that lies nearest to a wall of the corner, rim and foot left out, from back to front; null where there is no wall. */
 const slopeOf = (wall: readonly Vec3[], up: Vec3): Segment | null => {
   const heights = wall.map((p) => dot(p, up));
   const [low, top] = [Math.min(...heights), Math.max(...heights)];
-  const middle = wall.filter((_, i) => Math.abs((heights[i] ?? low) - (low + top) / 2) <= (top - low) / 4);
-  const [first, last] = middle.length > 1 ? [middle[0], middle.at(-1)] : [wall[0], wall.at(-1)];
-  return first && last && first !== last ? [first, last] : null;
+  const inner = wall.filter((_, i) => Math.abs((heights[i] ?? low) - (low + top) / 2) <= (WALL / 2) * (top - low));
+  const points = inner.length > 1 ? inner : wall;
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last || first === last) return null;
+  // The long axis of the points in the film's plane.
+  const middle = middleOf(points);
+  let [yy, yz, zz] = [0, 0, 0];
+  for (const p of points) {
+    const [, y, z] = subtract(p, middle);
+    yy += y * y;
+    yz += y * z;
+    zz += z * z;
+  }
+  const angle = Math.atan2(2 * yz, zz - yy) / 2;
+  const way: Vec3 = [0, Math.sin(angle), Math.cos(angle)];
+  const at = (p: Vec3): Vec3 => add(middle, scale(way, dot(subtract(p, middle), way)));
+  return [at(first), at(last)];
 };
 
 /**
- * Lateral film: between the slopes of the corner's two walls, each over the middle half of its height, as along dense cortex. A bone
+ * Lateral film: between the slopes of the corner's two walls, each over nine tenths of its height, as along dense cortex. A bone
  * without a corner gives the straight line over it, 180 deg.
  */
 export const gissaneTangent = (foot: Foot): Angle => {

@@ -173,11 +173,14 @@ export const repaired = (mesh: Mesh, field: GridField): Mesh => {
   return meshOf(w);
 };
 
+/** Triangles of another foot are let be as they are down to this corner, rad: to better them is to move what was fitted. */
+const LET_BE = (5.5 * Math.PI) / 180;
+
 /** The same triangles moved on to another surface near by: vertices only. */
 export const projected = (mesh: Mesh, field: GridField): Mesh => {
   const w = workOf(mesh);
   const gradient = new Float64Array(3);
   for (let v = 0; 3 * v < w.p.length; v++) onto(w, v, field, gradient);
-  for (let n = 0; n < ROUNDS && worstOf(w) < SLIVER; n++) relax(w, field, 0.3);
+  for (let n = 0; n < ROUNDS && worstOf(w) < LET_BE; n++) relax(w, field, 0.3);
   return { positions: Float32Array.from(w.p), indices: mesh.indices };
 };

@@ -36,7 +36,6 @@ describe('the drawn surface and the fine one give the same', () => {
     boehler: 3.5,
     // The corner is some three facets of the drawn calcaneus long. Readers of films agree on it as little.
     gissaneChordal: 8,
-    gissaneTangent: 8,
     // Axes of tarsal bones of two hundred facets; readers of films are further apart (standing-angles.test.ts).
     talocalcanealDorsoplantar: 2.5,
     talusSecondMetatarsal: 2.5,
@@ -47,9 +46,16 @@ describe('the drawn surface and the fine one give the same', () => {
     hindfootAlignment: 2.5,
   };
 
+  /**
+   * Not compared: the walls of the drawn corner are a facet or two each, and their slopes jump by twenty degrees when any value of the
+   * bone changes by a hundredth. What is told is measured on the fine surface.
+   */
+  const ONLY_FINE: AngleId = 'gissaneTangent';
+
   test.each(['standing', 'asScanned'] as const)('%s', (pose) => {
     const drawn = valuesOf(buildFoot(shape, DEFAULT_FOOT, pose));
     for (const [id, fine] of valuesOf(buildFoot(shape, DEFAULT_FOOT, pose, 'fine'))) {
+      if (id === ONLY_FINE) continue;
       const apart = Math.abs((drawn.get(id) ?? Number.NaN) - fine);
       expect(apart, id).toBeLessThan(WIDER[id] ?? USUAL);
     }
