@@ -6,7 +6,7 @@ import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId, LEG_IDS, type LegI
 import { scale, type Vec3 } from '../units';
 import { boneField } from './bone-field';
 import { frameOfJoint } from './joint-surface';
-import { mapMesh } from './mesh';
+import { mapMesh, toMicrometre } from './mesh';
 import { cutInto, type Sampled, sampled, surfaceOf } from './meshing/levels';
 import { projected } from './meshing/repair';
 import { buildOutline } from './outline';
@@ -39,9 +39,6 @@ const usualOf = (shape: Shape, bone: SkeletonId): Usual => {
   return known;
 };
 
-/** What the model file keeps of a place, mm. */
-const FILED_MM = 1e-3;
-
 /**
  * A bone of the default foot as it comes back from the model file, which rounds where it stands: so that the foot of another shape
  * is the same whether it starts from the file or from nothing.
@@ -49,11 +46,7 @@ const FILED_MM = 1e-3;
 const asFiled = (shape: Shape, bone: SkeletonId, mesh: Mesh): Mesh => {
   const motion = motionsOf(shape, DEFAULT_FOOT, 'standing').get(bone) ?? STILL;
   const home = inverse(motion);
-  const rounded = (p: Vec3): Vec3 => [
-    Math.round(p[0] / FILED_MM) * FILED_MM,
-    Math.round(p[1] / FILED_MM) * FILED_MM,
-    Math.round(p[2] / FILED_MM) * FILED_MM,
-  ];
+  const rounded = ([x, y, z]: Vec3): Vec3 => [toMicrometre(x), toMicrometre(y), toMicrometre(z)];
   return mapMesh(mesh, (p) => movePoint(home, rounded(movePoint(motion, p))));
 };
 

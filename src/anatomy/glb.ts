@@ -3,7 +3,7 @@
  * positions and indices only. The reader reads what this writer writes, not any glTF.
  */
 import { type BoneId, isBoneId, LEG_IDS, type LegId } from '../ids';
-import { meshBounds } from './mesh';
+import { meshBounds, toMicrometre } from './mesh';
 import type { Foot, Mesh } from './types';
 
 const MAGIC = 0x46546c67;
@@ -22,8 +22,7 @@ const padded = (bytes: Uint8Array, filler: number): Uint8Array => {
 /** What is written beside a bone's node: its term and its ids in open lists. */
 export type NodeNotes = Readonly<Record<string, string>>;
 
-/** To a micrometre: what a compiler or a processor does in the last digits does not change the file. */
-const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => Math.round(p * 1000) / (1000 * MM_PER_METRE));
+const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => toMicrometre(p) / MM_PER_METRE);
 
 /** Async so that a heavier writer may take its place. Two calls with equal feet give equal bytes. */
 export const encodeGlb = async (

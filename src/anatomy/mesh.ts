@@ -112,6 +112,9 @@ export const mirrorMesh = (mesh: Mesh): Mesh => ({
   indices: mesh.indices.map((_, i) => mesh.indices[i % 3 === 1 ? i + 1 : i % 3 === 2 ? i - 1 : i] ?? 0),
 });
 
+/** To a micrometre, mm: as far as the model file keeps places. What a compiler does in the last digits does not change them. */
+export const toMicrometre = (mm: number): number => Math.round(mm * 1000) / 1000;
+
 export const mapMesh = (mesh: Mesh, move: (p: Vec3) => Vec3): Mesh => {
   const positions = new Float32Array(mesh.positions.length);
   for (let i = 0; i < positions.length / 3; i++) positions.set(move(vertexOf(mesh, i)), 3 * i);
