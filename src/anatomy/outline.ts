@@ -4,10 +4,10 @@
  * with the bones they lie on, so that it fits any pose.
  */
 import { scale } from '../units';
-import { type Field, rod, smoothMax, smoothMin } from './field';
+import { type Box, type Field, rod, smoothMax, smoothMin } from './field';
 import { mapMesh } from './mesh';
 import { everywhere, rounded, sampleGrid } from './meshing/grid';
-import { largestPiece, simplify } from './meshing/simplify';
+import { closedWith, largestPiece } from './meshing/simplify';
 import { surfaceNets } from './meshing/surface-nets';
 import { DEFAULT_FOOT } from './parameters';
 import type { Shape, Skin } from './shape';
@@ -34,6 +34,10 @@ const bounds = (rods: readonly Skin[], k: 0 | 1 | 2, reach: number): readonly [n
   Math.max(...rods.map((s) => Math.max(s.from[k], s.to[k]) + Math.max(...s.radius))) + reach,
 ];
 
+/** Two toes that just touch can meet in a single cell, in one foot of some hundreds: a grid of another width parts or joins them. */
+const GRIDS = [1, 1.05, 0.95] as const;
+
+/** The outline in a pose. Throws Error where it closes on no grid, which no foot within the bounds was seen to do. */
 export const buildOutline = (shape: Shape, parameters: FootParameters, pose: PoseName): Mesh => {
   const { join, step, triangles, sole, top } = shape.outline;
   const skins = laid(shape, parameters, pose, shape.outline.masses);
@@ -48,7 +52,12 @@ export const buildOutline = (shape: Shape, parameters: FootParameters, pose: Pos
     return smoothMax(smoothMax(d, sole - y, RIM), y - top, 2);
   };
   const [x, y, z] = [bounds(skins, 0, 6), bounds(skins, 1, 6), bounds(skins, 2, 6)];
-  const grid = sampleGrid(everywhere(field), { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] }, step);
+  const box: Box = { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] };
   const k = parameters.heelToSecondHeadMm / shape.scale.referenceHMm;
-  return mapMesh(simplify(largestPiece(surfaceNets(rounded(grid, 1))), triangles), (p) => scale(p, k));
+  for (const width of GRIDS) {
+    const net = largestPiece(surfaceNets(rounded(sampleGrid(everywhere(field), box, width * step), 1)));
+    const mesh = closedWith(net, triangles);
+    if (mesh !== null) return mapMesh(mesh, (p) => scale(p, k));
+  }
+  throw new Error('outline: no closed surface on any grid');
 };

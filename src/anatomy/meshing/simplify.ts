@@ -51,10 +51,10 @@ const compact = (mesh: Mesh): Mesh => {
 };
 
 /**
- * Closed surface with about so many triangles. The simplifier now and then leaves an edge that four triangles share; then a
+ * Closed surface with about so many triangles, or null. The simplifier now and then leaves an edge that four triangles share; then a
  * few triangles less are asked for, at last without regard to their form. Await `prepareAnatomy` before.
  */
-export const simplify = (whole: Mesh, triangles: number): Mesh => {
+export const closedWith = (whole: Mesh, triangles: number): Mesh | null => {
   if (simplifier === null) throw new Error('Call prepareAnatomy once before building a bone');
   for (const flags of [['RegularizeLight'], []] as const)
     for (let less = 0; less < 24; less += 2) {
@@ -63,5 +63,12 @@ export const simplify = (whole: Mesh, triangles: number): Mesh => {
       const mesh = compact({ positions: whole.positions, indices });
       if (openEdges(mesh) === 0) return mesh;
     }
-  throw new Error('simplify: no closed surface with so few triangles');
+  return null;
+};
+
+/** The same, of a surface that is known to close. Throws Error where it does not. */
+export const simplify = (whole: Mesh, triangles: number): Mesh => {
+  const mesh = closedWith(whole, triangles);
+  if (mesh === null) throw new Error('simplify: no closed surface with so few triangles');
+  return mesh;
 };
