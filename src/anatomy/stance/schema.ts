@@ -45,6 +45,8 @@ export const turnSchema = v.variant('by', [
     to: v.optional(v.string()),
     declination: degrees,
   }),
+  /** Turned as far as the turn so named was in all, and so many degrees further: what is tied to the bones it turned. */
+  v.strictObject({ by: v.literal('follow'), ...common, turn: v.string(), further: degrees }),
 ]);
 export type Turn = v.InferOutput<typeof turnSchema>;
 

@@ -85,21 +85,6 @@ const turnNamed = (shape: Shape, id: string): Turn => {
   return turn;
 };
 
-const degreesOf = (shape: Shape, turn: Turn, form: FootForm, pivot: Vec3, carried: Motion): number => {
-  switch (turn.by) {
-    case 'degrees':
-      return degreesFor(turn, form);
-    case 'rest':
-      return degreesToRest(pivot, headOf(shape, form, turn.head, carried), turn.height);
-    case 'lie': {
-      const bone = bonesIn(shape.pose, turn.bones)[0] as SkeletonId;
-      const to = turn.to ? jointNamed(shape, turn.to).centre : boneShapeOf(shape, bone).centre;
-      const way = moveDirection(carried, subtract(to, jointNamed(shape, turn.from).centre));
-      return turn.declination - degrees(Math.atan2(-way[1], way[2]));
-    }
-  }
-};
-
 /** A turn as it was made: for the list of joint angles between two poses. */
 export interface TurnMade {
   readonly id: string;
@@ -111,6 +96,34 @@ interface Stance {
   readonly motions: Map<SkeletonId, Motion>;
   readonly made: TurnMade[];
 }
+
+/** How far a turn has been made so far, deg. */
+const madeOf = ({ made }: Stance, id: string): number =>
+  made.reduce((sum, each) => (each.id === id ? sum + each.degrees : sum), 0);
+
+const degreesOf = (
+  shape: Shape,
+  stance: Stance,
+  turn: Turn,
+  form: FootForm,
+  pivot: Vec3,
+  carried: Motion,
+): number => {
+  switch (turn.by) {
+    case 'degrees':
+      return degreesFor(turn, form);
+    case 'rest':
+      return degreesToRest(pivot, headOf(shape, form, turn.head, carried), turn.height);
+    case 'lie': {
+      const bone = bonesIn(shape.pose, turn.bones)[0] as SkeletonId;
+      const to = turn.to ? jointNamed(shape, turn.to).centre : boneShapeOf(shape, bone).centre;
+      const way = moveDirection(carried, subtract(to, jointNamed(shape, turn.from).centre));
+      return turn.declination - degrees(Math.atan2(-way[1], way[2]));
+    }
+    case 'follow':
+      return madeOf(stance, turn.turn) + turn.further - madeOf(stance, turn.id);
+  }
+};
 
 const turnBy = (shape: Shape, stance: Stance, turn: Turn, by: (pivot: Vec3, carried: Motion) => number): void => {
   const bones = bonesIn(shape.pose, turn.bones);
@@ -129,7 +142,7 @@ const standing = (shape: Shape, form: FootForm): Stance => {
     made: [],
   };
   for (const turn of shape.pose.standing) {
-    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, turn, form, pivot, carried));
+    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, stance, turn, form, pivot, carried));
   }
   const { at, radius } = shape.pose.back;
   const back = movePoint(stance.motions.get('calcaneus') ?? STILL, at);
@@ -153,7 +166,7 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   for (const { turn: id, degrees: angle } of further.turns) turnBy(shape, stance, turnNamed(shape, id), () => angle);
   for (const id of further.again) {
     const turn = turnNamed(shape, id);
-    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, turn, form, pivot, carried));
+    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, stance, turn, form, pivot, carried));
   }
   const rest = further.restsOn === undefined ? undefined : turnNamed(shape, further.restsOn);
   if (rest?.by === 'rest') {
