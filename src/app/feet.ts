@@ -25,6 +25,9 @@ export interface Feet {
   };
 }
 
+/** Films are measured on standing people: in no other pose do the usual values mean anything. */
+const FILMED: PoseName = 'standing';
+
 const parametersOf = ({ explanation, whatIf }: SessionState): FootParameters => ({
   ...(explanation?.foot ?? DEFAULT_FOOT),
   ...whatIf.foot,
@@ -50,12 +53,13 @@ export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootM
   const tellMeasures = (): void => {
     const current = measured?.of === wanted.key && exact === wanted;
     const angles = measured?.angles ?? [];
-    measures = { angles, state: !current ? 'coming' : angles.length === 0 ? 'none' : 'current' };
+    if (wanted.pose !== FILMED) measures = { angles: [], state: 'posed' };
+    else measures = { angles, state: !current ? 'coming' : angles.length === 0 ? 'none' : 'current' };
     for (const listener of followers) listener();
   };
   const measure = async () => {
     const target = wanted;
-    if (followers.size === 0 || exact !== target || measured?.of === target.key) return;
+    if (followers.size === 0 || exact !== target || measured?.of === target.key || target.pose !== FILMED) return;
     const angles = await newestAngles(target).catch((failure: unknown) => {
       // Bones that no longer meet have no measures.
       console.warn(failure);

@@ -1,9 +1,23 @@
 /**
- * Directions of a distal phalanx. Its bone's centre is the origin of its masses: its length runs through it, `rise` degrees above the
+ * What distal phalanges have in common: measures and directions. Its bone's centre is the origin of its masses: its length runs through it, `rise` degrees above the
  * way from the middle of the facet, and its dorsum is turned `roll` degrees outwards about its length.
  */
 import { add, cross, dot, normalize, radians, scale, type Vec3 } from '../../units';
-import type { Facet } from './recipe';
+import { deg, type Facet, mm } from './recipe';
+
+/** Measures that every distal phalanx has. */
+export const DISTAL_TERMS = {
+  length: mm('from the facet to the tip'),
+  rise: deg('how far its length rises above the way from the middle of the facet to the middle of the bone'),
+  roll: deg('turn of its dorsum outwards'),
+  baseWidth: mm('width of the base'),
+  baseHeight: mm('height of the base'),
+  baseLength: mm('thickness of the base'),
+  waistWidth: mm('width at the waist'),
+  waistHeight: mm('height at the waist'),
+  tuftHeight: mm('thickness of the tuft'),
+  tuftLength: mm('length of the tuft'),
+};
 
 export interface DistalFrame {
   readonly along: Vec3;

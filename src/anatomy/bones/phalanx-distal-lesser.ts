@@ -3,24 +3,15 @@
  * an arrowhead, with the rough ridge of the toe's pad on its sole.
  */
 import { add, normalize, scale } from '../../units';
-import { distalFrame } from './phalanx-distal-frame';
-import { deg, mm, type Recipe, recipe } from './recipe';
+import { DISTAL_TERMS, distalFrame } from './phalanx-distal-frame';
+import { mm, type Recipe, recipe } from './recipe';
 
 export const phalanxDistalLesser = (behind: string): Recipe =>
   recipe(
     {
-      length: mm('from the facet to the tip'),
-      rise: deg('how far its length rises above the way from the middle of the facet to the middle of the bone'),
-      roll: deg('turn of its dorsum outwards'),
-      baseWidth: mm('width of the base'),
-      baseHeight: mm('height of the base'),
-      baseLength: mm('thickness of the base'),
+      ...DISTAL_TERMS,
       baseUp: mm('how far the base reaches up past its length'),
-      waistWidth: mm('width at the waist'),
-      waistHeight: mm('height at the waist'),
       tuftWidth: mm('width of the tuft, at its barbs'),
-      tuftHeight: mm('thickness of the tuft'),
-      tuftLength: mm('length of the tuft'),
       tuftInwards: mm('how far the tuft leans inwards'),
       padRidge: mm('how far the ridge of the pad stands below the tuft'),
     },

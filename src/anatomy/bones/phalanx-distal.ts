@@ -4,25 +4,16 @@
  */
 import { add, scale } from '../../units';
 import type { Mass } from './mass';
-import { distalFrame } from './phalanx-distal-frame';
+import { DISTAL_TERMS, distalFrame } from './phalanx-distal-frame';
 import { flanks } from './phalanx-flanks';
-import { deg, mm, type Recipe, recipe } from './recipe';
+import { mm, type Recipe, recipe } from './recipe';
 
 export const phalanxDistal = (behind: string): Recipe =>
   recipe(
     {
-      length: mm('from the facet to the tip'),
-      rise: deg('how far its length rises above the way from the middle of the facet to the middle of the bone'),
-      roll: deg('turn of its dorsum outwards'),
-      baseWidth: mm('width of the base'),
-      baseHeight: mm('height of the base'),
-      baseLength: mm('thickness of the base, square to its facet'),
+      ...DISTAL_TERMS,
       flexorTubercle: mm('how far the tubercle of the long flexor stands below the base'),
-      waistWidth: mm('width at the waist'),
-      waistHeight: mm('height at the waist'),
       tuftWidth: mm('width of the tuft'),
-      tuftHeight: mm('height of the tuft'),
-      tuftLength: mm('length of the tuft'),
     },
     (v, site) => {
       const b = site.facet(behind);

@@ -101,14 +101,7 @@ interface Stance {
 const madeOf = ({ made }: Stance, id: string): number =>
   made.reduce((sum, each) => (each.id === id ? sum + each.degrees : sum), 0);
 
-const degreesOf = (
-  shape: Shape,
-  stance: Stance,
-  turn: Turn,
-  form: FootForm,
-  pivot: Vec3,
-  carried: Motion,
-): number => {
+const degreesOf = (shape: Shape, stance: Stance, turn: Turn, form: FootForm, pivot: Vec3, carried: Motion): number => {
   switch (turn.by) {
     case 'degrees':
       return degreesFor(turn, form);

@@ -4,7 +4,7 @@ import * as v from 'valibot';
 import type { Angle } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
-import { usePages, useSession } from '../context';
+import { type Measures as Taken, usePages, useSession } from '../context';
 import { Draft } from './Draft';
 import { normText, valueText } from './norm-text';
 import { SourceText } from './SourceText';
@@ -76,6 +76,20 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
   );
 };
 
+/** What is said of the list: nothing where it is that of the foot in the picture. */
+const stateText = (say: ReturnType<typeof usePages>['say'], state: Taken['state'], isEmpty: boolean): string => {
+  switch (state) {
+    case 'current':
+      return '';
+    case 'none':
+      return say('foot.measuresNone');
+    case 'posed':
+      return say('foot.measuresPosed', { standing: say('foot.pose.standing') });
+    case 'coming':
+      return say(isEmpty ? 'note.working' : 'foot.measuresComing');
+  }
+};
+
 export const Measures = () => {
   const { say, measures: taken } = usePages();
   const shape = useSession((state) => state.content.shape);
@@ -89,11 +103,7 @@ export const Measures = () => {
       <p>{say('foot.measuresHint')}</p>
       <Draft file="anatomy/angles.yaml" />
       <p className="measures-state" role="status">
-        {state === 'none'
-          ? say('foot.measuresNone')
-          : state === 'current'
-            ? ''
-            : say(angles.length === 0 ? 'note.working' : 'foot.measuresComing')}
+        {stateText(say, state, angles.length === 0)}
       </p>
       <ul className="plain-list measures" data-state={state} aria-busy={state === 'coming'}>
         {angles.map((angle) => {

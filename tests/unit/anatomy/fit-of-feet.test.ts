@@ -76,3 +76,20 @@ describe('feet of any shape standing, as drawn', () => {
     expect(all((fit) => gapsOutside(fit, DRAWN.gapsMm))).toEqual([]);
   });
 });
+
+describe('feet of any shape in other poses, as drawn', () => {
+  /** Four of the corners by themselves; with UNDERFOOT_LONG all, and random ones. */
+  const forms = LONG ? [...cornerForms, ...sampleForms(60)] : cornerForms.filter((_, i) => i % 9 === 0);
+  test.each(['seated', 'heelRaise', 'pushOff', 'inversion'] as const)(
+    '%s: bones overlap by no more than 0.8 mm',
+    (pose) => {
+      const faults = forms.flatMap((form) =>
+        deeperThan(fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose)), 0.8).map(
+          (fault) => `${fault} (${formInWords(form)})`,
+        ),
+      );
+      expect(faults).toEqual([]);
+    },
+    2_400_000,
+  );
+});

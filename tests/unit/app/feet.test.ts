@@ -100,14 +100,18 @@ describe('measures', () => {
     expect(measured).toEqual(['standing 0', 'standing 1']);
   });
 
-  test('follow the pose', async () => {
+  test('are withheld in any other pose, and come back when the foot stands', async () => {
     const { store, feet, measured, finish } = started();
     await tick();
     feet.measures.follow(() => undefined);
+    await tick();
     store.setState({ pose: 'pushOff' });
     await tick();
     await finish();
-    expect(measured.at(-1)).toBe('pushOff 0');
-    expect(feet.measures.get().state).toBe('current');
+    expect(feet.measures.get()).toEqual({ angles: [], state: 'posed' });
+    store.setState({ pose: 'standing' });
+    await tick();
+    expect(feet.measures.get()).toEqual({ angles: [pitch(DEFAULT_FOOT)], state: 'current' });
+    expect(measured).toEqual(['standing 0']);
   });
 });
