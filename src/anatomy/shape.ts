@@ -5,7 +5,7 @@
  */
 import * as v from 'valibot';
 import { BONE_IDS, type BoneId, LEG_IDS, type SkeletonId } from '../ids';
-import { boneId, skeletonId } from '../ids/schema';
+import { skeletonId } from '../ids/schema';
 import { motionsSchema } from './angles/motions-schema';
 import { anglesSchema } from './angles/schema';
 import { RECIPES } from './bones';
@@ -49,7 +49,7 @@ export type JointShape = v.InferOutput<typeof joint>;
 /** A rod of the outline in the standing neutral foot; its ends go along with the two bones of `on` in any other pose. */
 const skin = v.strictObject({
   name,
-  on: v.tuple([boneId, boneId]),
+  on: v.tuple([skeletonId, skeletonId]),
   from: vec3,
   to: vec3,
   radius: v.tuple([length, length]),

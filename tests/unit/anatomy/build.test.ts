@@ -103,13 +103,23 @@ describe('the bones of a foot', () => {
     if (!form) throw new Error('the random shapes are others now: look for one again');
     expect(openEdges(footIn('standing', form).outline)).toBe(0);
   });
-  test('are inside the outline, standing', () => {
-    for (const form of [{}, { arch: 1 }, { arch: -1 }]) {
-      const foot = footIn('standing', form);
-      for (const [bone, mesh] of foot.bones) {
-        for (const p of verticesOf(mesh)) expect(isInside(foot.outline, p), `${bone} in the outline`).toBe(true);
-      }
+  test.each([
+    ['standing', {}],
+    ['standing', { arch: -1 }],
+    ['pushOff', { arch: 1 }],
+    ['heelRaise', { arch: -1 }],
+    ['inversion', { arch: 1 }],
+  ] as const)('are inside the outline: %s, %o', (pose, form) => {
+    const foot = footIn(pose, form);
+    for (const [bone, mesh] of foot.bones) {
+      for (const p of verticesOf(mesh)) expect(isInside(foot.outline, p), `${bone} in the outline`).toBe(true);
     }
+    // The leg goes along with the tibia: it leaves the cut at the same height along itself however the foot is held.
+    const tibia = foot.leg.get('tibia') as Mesh;
+    const out = verticesOf(tibia).filter((p) => !isInside(foot.outline, p)).length;
+    const standing = footIn('standing');
+    const cut = verticesOf(standing.leg.get('tibia') as Mesh).filter((p) => !isInside(standing.outline, p)).length;
+    expect(Math.abs(out - cut)).toBeLessThan(4);
   });
 
   test('a bone without parameters is a programmer error', () => {
