@@ -70,6 +70,10 @@ test('a measure leaves the angles of the others nearly alone', () => {
   expect(change('halluxDeg', 30, 'metatarsusAdductus')).toBeLessThan(1.5);
   expect(change('adductusDeg', 25, 'calcanealPitch')).toBeLessThan(0.5);
   expect(change('adductusDeg', 25, 'hindfootAlignment')).toBeLessThan(0.5);
+  // A heel in varus does not lie flatter, as tilting it about the foot's length alone would have it.
+  expect(anglesOf('hindfootDeg', 10).get('calcanealPitch')).toBeGreaterThan(
+    anglesOf('hindfootDeg', -10).get('calcanealPitch') ?? Number.NaN,
+  );
   expect(change('firstRayMm', 5, 'halluxValgus')).toBeLessThan(1.5);
   expect(change('firstRayMm', 5, 'calcanealPitch')).toBeLessThan(0.5);
 });

@@ -11,8 +11,11 @@ import {
 } from '../../../../src/anatomy';
 import { radiographicAngles } from '../../../../src/anatomy/angles';
 import { meshOf } from '../../../../src/anatomy/bone-axis';
+import { inverse, moveDirection, STILL } from '../../../../src/anatomy/stance/motion';
+import { motionsOf } from '../../../../src/anatomy/stance/stance';
 import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
+import { degrees } from '../../../../src/units';
 import { formInWords, sampleForms } from '../any-form';
 
 const shape = readShape();
@@ -56,6 +59,14 @@ describe('other poses', () => {
     for (const bone of FRONT) expect(Math.abs(lowest(foot, bone)), bone).toBeLessThan(3);
     expect(lowest(foot, 'calcaneus')).toBeGreaterThan(40);
     expect(all(foot)).toBeGreaterThan(-1.5);
+  });
+  test.each(['heelRaise', 'pushOff'] as const)('%s: the inner side of the heel goes up under the leg', (pose) => {
+    const innerSideUp = (held: PoseName): number => {
+      const motions = motionsOf(shape, DEFAULT_FOOT, held);
+      const [heel, leg] = [motions.get('calcaneus') ?? STILL, motions.get('tibia') ?? STILL];
+      return degrees(Math.asin(moveDirection(inverse(leg), moveDirection(heel, [1, 0, 0]))[1]));
+    };
+    expect(innerSideUp(pose) - innerSideUp('standing')).toBeGreaterThan(1);
   });
   test('pushing off the foot is on the first two heads and the first toe', () => {
     const [foot, standing] = [footOf('pushOff'), footOf('standing')];
