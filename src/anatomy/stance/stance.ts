@@ -6,9 +6,10 @@ import { SKELETON_IDS, type SkeletonId } from '../../ids';
 import { add, degrees, normalize, scale, subtract, type Vec3 } from '../../units';
 import { boneShapeOf } from '../bone-field';
 import { centreOfCurvature } from '../joint-surface';
+import { DEFAULT_FOOT } from '../parameters';
 import type { JointShape, Shape } from '../shape';
 import type { FootForm, PoseName } from '../types';
-import { after, type Motion, moveDirection, movePoint, STILL, shifted, turning } from './motion';
+import { after, inverse, type Motion, moveDirection, movePoint, STILL, shifted, turning } from './motion';
 import type { PoseShape, Turn } from './schema';
 
 export type Motions = ReadonlyMap<SkeletonId, Motion>;
@@ -143,11 +144,27 @@ const standing = (shape: Shape, form: FootForm): Stance => {
   return stance;
 };
 
-const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
-  if (pose === 'asScanned') {
-    const longer = lengthened(shape, form);
-    return { motions: new Map([...longer].map(([bone, by]) => [bone, shifted(STILL, by)])), made: [] };
+/**
+ * A foot of another shape is unloaded by the motions that load the usual one. Its toes are turned afterwards: what brings a straight
+ * toe back would carry a turned one off its joint.
+ */
+const asScanned = (shape: Shape, form: FootForm): Stance => {
+  const usual = standing(shape, DEFAULT_FOOT).motions;
+  const own = standing(shape, { ...form, halluxDeg: DEFAULT_FOOT.halluxDeg }).motions;
+  const stance: Stance = {
+    motions: new Map([...own].map(([bone, m]) => [bone, after(inverse(usual.get(bone) ?? STILL), m)])),
+    made: [],
+  };
+  for (const turn of shape.pose.standing) {
+    if (turn.by !== 'degrees' || turn.degrees.hallux === 0) continue;
+    const angle = turn.degrees.hallux * (form.halluxDeg - DEFAULT_FOOT.halluxDeg);
+    turnBy(shape, stance, turn, () => angle);
   }
+  return stance;
+};
+
+const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
+  if (pose === 'asScanned') return asScanned(shape, form);
   if (pose === 'standing') return standing(shape, form);
   const further = shape.pose.poses.find((p) => p.id === pose);
   if (!further) throw new RangeError(`no pose ${pose}`);

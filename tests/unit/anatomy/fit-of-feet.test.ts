@@ -92,4 +92,15 @@ describe('feet of any shape in other poses, as drawn', () => {
     },
     2_400_000,
   );
+  test('as scanned: a foot of another shape fits as well as the usual one', () => {
+    const deepest = (form: Partial<FootForm>): number =>
+      Math.max(
+        0,
+        ...fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'asScanned')).overlaps.map(
+          ({ depthMm }) => depthMm,
+        ),
+      );
+    const usual = deepest({});
+    for (const form of forms) expect(deepest(form), formInWords(form)).toBeLessThan(usual + 0.3);
+  }, 2_400_000);
 });
