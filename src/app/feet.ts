@@ -46,6 +46,8 @@ export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootM
   let wanted = usualOne;
   /** The one whose exact foot is shown; another while a preview is. */
   let exact: Wanted | null = null;
+  /** Could not be built: the picture is still of the one before. */
+  let failed: Wanted | null = null;
   let measured: { readonly of: string; readonly angles: Measures['angles'] } | null = null;
   let measures: Measures = { angles: [], state: 'coming' };
   let shape: Shape | null = null;
@@ -53,7 +55,8 @@ export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootM
   const tellMeasures = (): void => {
     const current = measured?.of === wanted.key && exact === wanted;
     const angles = measured?.angles ?? [];
-    if (wanted.pose !== FILMED) measures = { angles: [], state: 'posed' };
+    if (failed === wanted) measures = { angles: [], state: 'failed' };
+    else if (wanted.pose !== FILMED) measures = { angles: [], state: 'posed' };
     else measures = { angles, state: !current ? 'coming' : angles.length === 0 ? 'none' : 'current' };
     for (const listener of followers) listener();
   };
@@ -83,8 +86,11 @@ export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootM
       tellMeasures();
       void measure();
     } catch (failure) {
-      // Try again when it is asked for next; the pages work without the picture.
+      // Tried again when it is asked for next; the pages work without the picture.
       console.error(failure);
+      if (wanted !== target) return;
+      failed = target;
+      tellMeasures();
     }
   };
   const want = (parameters: FootParameters, pose: PoseName): void => {

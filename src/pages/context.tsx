@@ -12,7 +12,7 @@ import type { Say } from './words';
 /** What is measured on the foot in the picture. While it is coming, the values are of the foot before. */
 export interface Measures {
   readonly angles: readonly Angle[];
-  readonly state: 'coming' | 'current' | 'none' | 'posed';
+  readonly state: 'coming' | 'current' | 'none' | 'posed' | 'failed';
 }
 
 export interface PagesValue {

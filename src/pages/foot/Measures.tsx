@@ -83,6 +83,8 @@ const stateText = (say: ReturnType<typeof usePages>['say'], state: Taken['state'
       return '';
     case 'none':
       return say('foot.measuresNone');
+    case 'failed':
+      return say('foot.measuresFailed');
     case 'posed':
       return say('foot.measuresPosed', { standing: say('foot.pose.standing') });
     case 'coming':

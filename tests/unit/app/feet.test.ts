@@ -1,5 +1,5 @@
 /** Which foot is shown, which one a telling is drawn on, and when measures are taken, with makers that a test holds in its hand. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { DEFAULT_FOOT } from '../../../src/anatomy';
 import type { Angle } from '../../../src/anatomy/angles';
@@ -24,12 +24,17 @@ const started = () => {
   const session = { getState: store.getState, subscribe: store.subscribe } as unknown as Session;
   const built: string[] = [];
   const measured: string[] = [];
-  const waiting: (() => void)[] = [];
+  const waiting: { readonly done: () => void; readonly fail: () => void }[] = [];
   const name = (parameters: FootParameters, pose: PoseName) => `${pose} ${parameters.arch}`;
   const feet = followFoot(session, Promise.resolve(usual), {
     build: (parameters, pose) => {
       built.push(name(parameters, pose));
-      return new Promise((resolve) => waiting.push(() => resolve({ ...usual, parameters, pose } satisfies Foot)));
+      return new Promise((resolve, reject) =>
+        waiting.push({
+          done: () => resolve({ ...usual, parameters, pose } satisfies Foot),
+          fail: () => reject(new Error('no closed surface')),
+        }),
+      );
     },
     measure: async (parameters, pose) => {
       measured.push(name(parameters, pose));
@@ -39,10 +44,14 @@ const started = () => {
   const tryArch = (arch: number) => store.setState({ whatIf: { foot: { arch } } });
   /** Ends what the worker is at. */
   const finish = async () => {
-    waiting.shift()?.();
+    waiting.shift()?.done();
     await tick();
   };
-  return { store, feet, built, measured, tryArch, finish };
+  const fail = async () => {
+    waiting.shift()?.fail();
+    await tick();
+  };
+  return { store, feet, built, measured, tryArch, finish, fail };
 };
 
 describe('a foot for tellings', () => {
@@ -98,6 +107,24 @@ describe('measures', () => {
     expect(feet.measures.get()).toEqual({ angles: [pitch(HIGH)], state: 'current' });
     // Previews on the way were never measured.
     expect(measured).toEqual(['standing 0', 'standing 1']);
+  });
+
+  test('say so where the foot cannot be built, and are there again for the next one', async () => {
+    const told = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const { feet, tryArch, finish, fail } = started();
+    await tick();
+    feet.measures.follow(() => undefined);
+    await tick();
+    tryArch(1);
+    await tick();
+    await fail();
+    expect(feet.measures.get()).toEqual({ angles: [], state: 'failed' });
+    expect(told).toHaveBeenCalledOnce();
+    tryArch(0.5);
+    await tick();
+    await finish();
+    expect(feet.measures.get()).toEqual({ angles: [pitch({ ...DEFAULT_FOOT, arch: 0.5 })], state: 'current' });
+    told.mockRestore();
   });
 
   test('are withheld in any other pose, and come back when the foot stands', async () => {
