@@ -86,7 +86,8 @@ export class Engine {
   /** Throws when the browser gives no WebGL 2. */
   constructor(canvas: HTMLCanvasElement, foot: Foot) {
     this.plate = new Plate(canvas, foot);
-    this.coarse = this.plate.software ? 0.75 : Math.min(2, globalThis.devicePixelRatio);
+    // Below two device pixels a pixel fine lines flicker while the foot turns; a processor cannot afford them and draws coarse ones.
+    this.coarse = this.plate.software ? 0.75 : 2;
     this.shown = shownOf(this.plate.mesh, foot.outline);
     this.bounds = this.boundsOf();
   }

@@ -27,8 +27,14 @@ void main() {
 
 const ENGRAVING = /* glsl */ `
 // Share of a pixel under a line of the given half width whose middle is d away, all in px.
+// While the camera moves the pixel is taken wider: sharp lines between coarse pixels would flicker.
+#ifdef MOVING
+const float PIXEL = 1.8;
+#else
+const float PIXEL = 1.0;
+#endif
 float under(float d, float halfWidth) {
-  return clamp(min(d + 0.5, halfWidth) - max(d - 0.5, -halfWidth), 0.0, 1.0);
+  return clamp(min(d + 0.5 * PIXEL, halfWidth) - max(d - 0.5 * PIXEL, -halfWidth), 0.0, PIXEL) / PIXEL;
 }
 float slope(float u) { return max(length(vec2(dFdx(u), dFdy(u))), 1e-6); }
 // Lines of constant pitch on the screen, glued to the bone: two families in powers of two, one of them fading in.
@@ -60,7 +66,8 @@ float stipple(vec3 local, vec3 n, float share, float cellMm) {
   float det = determinant(jacobian);
   if (abs(det) < 1e-9 || share <= 0.0) return 0.0;
   mat2 toPx = inverse(jacobian);
-  float radius = sqrt(share * cellMm * cellMm / (3.14159265 * abs(det)));
+  // A disc with a soft edge one pixel wide covers a twelfth of pi more than one cut sharply.
+  float radius = sqrt(max(share * cellMm * cellMm / (3.14159265 * abs(det)) - 1.0 / 12.0, 0.0));
   vec2 here = floor(q / cellMm);
   float ink = 0.0;
   for (int i = -1; i <= 1; i++) for (int j = -1; j <= 1; j++) {

@@ -1,0 +1,100 @@
+/** The engraving measured on its own pixels, under the fixed software renderer. What is allowed is in the design's look document. */
+import { fileURLToPath } from 'node:url';
+import { expect, type Page, test } from '@playwright/test';
+import { build } from 'vite';
+import { serve } from '../../src/cli/serve.js';
+import type { Calm, Ink } from './plate-page/plate-page';
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+let close: () => Promise<void> = async () => undefined;
+let page: Page;
+
+test.describe.configure({ mode: 'serial' });
+
+test.beforeAll(async ({ browser }) => {
+  await build({
+    configFile: false,
+    root: at('./plate-page'),
+    base: './',
+    publicDir: at('../../public'),
+    logLevel: 'warn',
+    build: { outDir: at('../../test-results/plate-page'), emptyOutDir: true, target: 'es2022' },
+  });
+  const server = await serve({ folder: at('../../test-results/plate-page') });
+  close = server.close;
+  page = await browser.newPage();
+  await page.goto(server.url);
+  await page.waitForSelector('body[data-ready="true"]', { state: 'attached' });
+});
+test.afterAll(() => close());
+
+const calm = (look: string, azimuth: number, step: number, ratio: number, moving: boolean): Promise<Calm> =>
+  page.evaluate(
+    ([l, a, s, r, m]) => {
+      if (window.plateMeasures === undefined) throw new Error('not measured');
+      return window.plateMeasures.calmOf(l, a, s, r, m);
+    },
+    [look, azimuth, step, ratio, moving] as const,
+  );
+const ink = (
+  kind: 'blood' | 'zones',
+  value: number,
+  bone: 'metatarsal5' | 'calcaneus',
+  mmPerPx: number,
+  azimuth: number,
+): Promise<Ink> =>
+  page.evaluate(
+    ([k, v, b, m, a]) => {
+      if (window.plateMeasures === undefined) throw new Error('not measured');
+      return window.plateMeasures.inkOf(k, v, b, m, a);
+    },
+    [kind, value, bone, mmPerPx, azimuth] as const,
+  );
+
+/** Design, look document, section 2: at most 3 % of the surface's pixels flip for a degree of turning. */
+const MOST_FLIPPED = 0.03;
+
+for (const look of ['paper', 'slate', 'contrast']) {
+  test(`${look}: turned by a degree the engraving stays on the bone, at rest and while moving`, async () => {
+    for (const azimuth of [-66, 20, 110]) {
+      for (const [ratio, moving] of [
+        [2, false],
+        [0.75, true],
+        [2, true],
+      ] as const) {
+        const { samples, flipped } = await calm(look, azimuth, 1, ratio, moving);
+        expect(samples).toBeGreaterThan(1500);
+        expect(flipped, `from ${azimuth} degrees, ${ratio} pixels a pixel`).toBeLessThan(MOST_FLIPPED);
+        // A blank picture would be calm too.
+        expect(flipped).toBeGreaterThan(0.001);
+      }
+    }
+  });
+}
+
+/** The shares of ink the blood layer asks for; look document, section 2, got them within 0.016. */
+test('dots lay down the ink they are asked for, from near and from afar, on round bones and flat ones', async () => {
+  for (const share of [0.082, 0.163, 0.272]) {
+    for (const bone of ['metatarsal5', 'calcaneus'] as const) {
+      for (const mmPerPx of [0.15, 0.25, 0.34]) {
+        const got = await ink('blood', share, bone, mmPerPx, -66);
+        expect(got.pixels).toBeGreaterThan(2000);
+        expect(Math.abs(got.share - share), `${share} on ${bone} at ${mmPerPx} mm a pixel: ${got.share}`).toBeLessThan(
+          0.014,
+        );
+      }
+    }
+  }
+});
+
+test('hatch lays down a quarter of ink, crossed hatch what two hatches leave', async () => {
+  for (const mmPerPx of [0.15, 0.34]) {
+    for (const [zone, share] of [
+      [1, 0.25],
+      [2, 1 - 0.75 ** 2],
+      [3, 0.25],
+    ] as const) {
+      expect(Math.abs((await ink('zones', zone, 'calcaneus', mmPerPx, -66)).share - share)).toBeLessThan(0.02);
+    }
+  }
+});
