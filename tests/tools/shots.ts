@@ -40,7 +40,8 @@ const wanted = (...parts: readonly string[]): boolean =>
 const settled = async (page: Page): Promise<void> => {
   await page.waitForSelector('.page[data-explained="true"], main', { state: 'attached' });
   const stage = page.locator('.stage');
-  if ((await stage.count()) > 0) await page.waitForSelector('.stage[data-ready="true"]', { state: 'attached', timeout: 60_000 });
+  if ((await stage.count()) > 0)
+    await page.waitForSelector('.stage[data-ready="true"]', { state: 'attached', timeout: 60_000 });
   await page.waitForTimeout(350);
 };
 
