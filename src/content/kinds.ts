@@ -15,6 +15,7 @@ import {
   stage,
   study,
   vessel,
+  walkStop,
 } from './schema';
 
 export const KINDS = {
@@ -32,6 +33,7 @@ export const KINDS = {
   studies: { file: 'studies.yaml', schema: study, key: 'id' },
   cautions: { file: 'cautions.yaml', schema: caution, key: 'id' },
   factors: { file: 'factors.yaml', schema: factor, key: 'id' },
+  walk: { file: 'walk.yaml', schema: walkStop, key: 'id' },
   sources: { file: 'sources.yaml', schema: source, key: 'id' },
 } as const;
 export type Kind = keyof typeof KINDS;

@@ -14,6 +14,7 @@ import type {
   Stage,
   Study,
   Vessel,
+  WalkStop,
 } from './schema';
 import type { Path } from './yaml-file';
 
@@ -55,6 +56,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ref('options', r.option, 'option'),
     ...list('injuries', r.injuries, 'injuries'),
   ],
+  walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [...list('injuries', r.injuries, 'injuries'), ...list('options', r.options, 'options')],
 };
 

@@ -123,3 +123,16 @@ export const beamInputs = v.strictObject({
   brevisBack: figure,
 });
 export type BeamInputs = v.InferOutput<typeof beamInputs>;
+
+/** From where a stop of the walk is looked at: the sides of the foot by name. */
+export const WALK_VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back'] as const;
+
+/** One stop of the walk from heel to toe: a bone of the plain foot, the side it is seen from, and one sentence. */
+export const walkStop = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
+  bone: boneId,
+  view: v.picklist(WALK_VIEWS),
+  what: tellings,
+  evidence,
+});
+export type WalkStop = v.InferOutput<typeof walkStop>;

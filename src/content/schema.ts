@@ -15,6 +15,7 @@ import type {
   Mechanism,
   RegionRecord,
   Vessel,
+  WalkStop,
 } from './schema-foot';
 
 export * from './schema-base';
@@ -63,6 +64,8 @@ export interface Content {
   readonly studies: readonly Study[];
   readonly cautions: readonly Caution[];
   readonly factors: readonly Factor[];
+  /** Stops of the walk from heel to toe, in walking order. */
+  readonly walk: readonly WalkStop[];
   readonly sources: readonly Source[];
   readonly words: Readonly<Record<string, string>>;
   /** Raw, checked shape parameters for `src/anatomy` (its own schema). */

@@ -52,6 +52,7 @@ const plainAgain = ({ lookAlike, selectedBone }: SessionState): Partial<SessionS
 const firstState = (content: Content, file: CaseFile): SessionState => ({
   content,
   file,
+  caseTick: 0,
   whatIf: NO_WHAT_IF,
   explanation: null,
   stale: true,
@@ -60,7 +61,9 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
   selectedBone: null,
   ...PLAIN_FOOT,
   view: 'outer',
+  near: false,
   viewTick: 0,
+  walkStop: null,
   theme: 'auto',
   problem: null,
   canUndo: false,
@@ -122,12 +125,14 @@ export const createSession = (options: SessionOptions): LiveSession => {
     explainAfter({
       file,
       whatIf: NO_WHAT_IF,
-      ...(sameCase ? {} : { explanation: null }),
+      ...(sameCase ? {} : { explanation: null, caseTick: getState().caseTick + 1 }),
       problem: null,
       canUndo: false,
       canRedo: false,
       selectedBone: null,
       ...PLAIN_FOOT,
+      near: false,
+      walkStop: null,
       quiz: null,
       quizPick: null,
     });
@@ -191,12 +196,23 @@ export const createSession = (options: SessionOptions): LiveSession => {
     showAngle: (angle) => setState({ angle }),
     showLookAlike: (lookAlike) => setState({ lookAlike }),
     plainFoot: () => setState(plainAgain),
-    lookFrom: (view) => setState(({ viewTick }) => ({ view, viewTick: viewTick + 1 })),
+    lookFrom: (view) => setState(({ viewTick }) => ({ view, near: false, viewTick: viewTick + 1 })),
+    walkTo: (asked) => {
+      const stop = asked === null ? undefined : content.walk[asked];
+      const walkStop = stop === undefined ? null : asked;
+      const plain = { ...PLAIN_FOOT, walkStop, selectedBone: stop?.bone ?? null, near: stop !== undefined };
+      setState(({ view, viewTick }) => ({
+        ...plain,
+        view: stop?.view ?? view,
+        viewTick: viewTick + (stop === undefined ? 0 : 1),
+      }));
+    },
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),
     pickForQuiz: (quizPick) => setState({ quizPick }),
     undo: () => stepped(stepBack(history)),
     redo: () => stepped(stepForward(history)),
+    report: refuse,
     dismissProblem: () => setState({ problem: null }),
     setKeepOnDevice: (keepOnDevice) => {
       setState({ keepOnDevice });
@@ -204,7 +220,11 @@ export const createSession = (options: SessionOptions): LiveSession => {
     },
     finish: async () => {
       const report = keeper?.wipe();
-      setState({ ...firstState(content, options.file), viewTick: getState().viewTick + 1 });
+      setState(({ viewTick, caseTick }) => ({
+        ...firstState(content, options.file),
+        viewTick: viewTick + 1,
+        caseTick,
+      }));
       take(options.file, false);
       const failed = (await report)?.failed ?? [];
       if (failed.length > 0)

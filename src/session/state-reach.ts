@@ -17,6 +17,7 @@ const LINK = { browser: false, file: false, link: true } as const;
 export const STATE_REACH = {
   content: NOWHERE,
   file: { browser: true, file: true, link: false },
+  caseTick: NOWHERE,
   /** A what-if is a thought, not a record: it ends with the page. */
   whatIf: NOWHERE,
   explanation: NOWHERE,
@@ -30,7 +31,10 @@ export const STATE_REACH = {
   lookAlike: NOWHERE,
   /** Each question opens with its own view. */
   view: NOWHERE,
+  near: NOWHERE,
   viewTick: NOWHERE,
+  /** The walk begins at the heel each time. */
+  walkStop: NOWHERE,
   theme: BROWSER,
   problem: NOWHERE,
   canUndo: NOWHERE,

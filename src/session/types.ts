@@ -24,6 +24,8 @@ export interface Problem {
 export interface SessionState {
   readonly content: Content;
   readonly file: CaseFile;
+  /** Increases with each other case, so that nothing a screen remembers of one case is left standing beside the next. */
+  readonly caseTick: number;
   readonly whatIf: WhatIf;
   /**
    * Computed from exactly `file` and `whatIf` unless `stale`: then it is of an earlier moment of the same case and a newer run is
@@ -41,8 +43,12 @@ export interface SessionState {
   /** Something that can be taken for a fracture, drawn where it lies, by its id. */
   readonly lookAlike: string | null;
   readonly view: ViewId;
+  /** `view` from near the selected bone instead of over the whole foot. */
+  readonly near: boolean;
   /** Increases with each command that asks the camera to move to `view`, so that the same view can be asked for twice. */
   readonly viewTick: number;
+  /** Which stop of the walk from heel to toe is shown: while one is, the picture shows the plain foot and nothing of the case. */
+  readonly walkStop: number | null;
   readonly theme: Theme;
   readonly problem: Problem | null;
   readonly canUndo: boolean;
@@ -79,11 +85,15 @@ export interface SessionCommands {
   /** Standing again, with nothing measured on it and nothing beside it: what was tried there goes with the place it was tried at. */
   readonly plainFoot: () => void;
   readonly lookFrom: (view: ViewId) => void;
+  /** To a stop of the walk, its bone chosen and looked at from near; null leaves it. */
+  readonly walkTo: (stop: number | null) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;
   readonly pickForQuiz: (bone: BoneId) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** Something went wrong outside the session that a person must hear of, such as a file or a link that could not be read. */
+  readonly report: (problem: Problem) => void;
   readonly dismissProblem: () => void;
   readonly setKeepOnDevice: (keep: boolean) => void;
   /** Empties every store on this device and starts with the demo case. */

@@ -1,5 +1,5 @@
 /** The 3D figure: reads the session, sends commands. Loaded lazily; the pages around it work without it. */
-import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
 import { QUESTION_IDS } from '../ids';
@@ -28,9 +28,11 @@ export interface StageProps {
   readonly large?: boolean;
   /** Id of the text that describes the picture. */
   readonly describedBy?: string;
+  /** Stands with the controls: the way to the list of keys and gestures. */
+  readonly help?: ReactNode;
 }
 
-export const Stage = ({ session, foot, measured, large = false, describedBy }: StageProps) => {
+export const Stage = ({ session, foot, measured, large = false, describedBy, help }: StageProps) => {
   const state = useSyncExternalStore(session.subscribe, session.getState);
   const [surface, setSurface] = useState<HTMLDivElement | null>(null);
   const [root, setRoot] = useState<HTMLElement | null>(null);
@@ -38,7 +40,11 @@ export const Stage = ({ session, foot, measured, large = false, describedBy }: S
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure } = useLook(surface, state.theme);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
-  const { explanation, question, reader, selectedBone, quiz, content, view, viewTick, stale, lookAlike } = state;
+  const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike } = state;
+  // The walk is over the plain foot: nothing of the case stands in its picture.
+  const inWalk = walkStop !== null;
+  const inQuiz = quiz !== null;
+  const explanation = inWalk ? null : state.explanation;
   const narrow = size !== null && size.width < NARROW_PX;
 
   const showing = useMemo(() => {
@@ -83,7 +89,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy }: S
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the new explanation that ends the preview
   useEffect(() => setDragMm(null), [explanation]);
 
-  useReady(root, engine, explanation !== null && !stale, showing);
+  useReady(root, engine, inWalk || (explanation !== null && !stale), showing);
 
   useEffect(() => {
     if (engine === null || size === null || showing === null) return;
@@ -92,19 +98,23 @@ export const Stage = ({ session, foot, measured, large = false, describedBy }: S
   }, [engine, size, showing]);
 
   const animated = useCallback(() => !matchMedia('(prefers-reduced-motion: reduce)').matches, []);
-  const look = useCallback((to: ViewId) => engine?.look(to, animated()), [engine, animated]);
+  const look = useCallback(
+    (to: ViewId, nearBone?: boolean) => engine?.look(to, animated(), nearBone),
+    [engine, animated],
+  );
   const hasBone = (explanation?.bone ?? null) !== null;
-  const opening = quiz === null ? viewOfQuestion(question, hasBone, narrow) : 'outer';
+  const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, hasBone, narrow);
+  const open = useCallback(() => look(opening, inWalk || undefined), [look, opening, inWalk]);
 
   // Each question opens with its own view; a named view asked for by command goes before it until the next question.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new question moves even where both open alike
-  useEffect(() => look(opening), [look, opening, question]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new question moves even where both open alike; the quiz takes the labels' room and gives it back
+  useEffect(open, [open, question, inQuiz]);
   const lastTick = useRef(viewTick);
   useEffect(() => {
     if (lastTick.current === viewTick) return;
     lastTick.current = viewTick;
-    look(view);
-  }, [look, view, viewTick]);
+    look(view, near || undefined);
+  }, [look, view, near, viewTick]);
 
   const wishes = useMemo(
     () => ({
@@ -114,12 +124,12 @@ export const Stage = ({ session, foot, measured, large = false, describedBy }: S
         } else session.commands.selectBone(bone);
       },
       onLook: (to: ViewId) => session.commands.lookFrom(to),
-      onReset: () => look(opening),
+      onReset: open,
     }),
-    [session, look, opening],
+    [session, open],
   );
   const gestures = useGestures(engine, surface, wishes);
-  const figure = QUESTION_IDS.indexOf(question) + 1;
+  const figure = walkStop === null ? QUESTION_IDS.indexOf(question) + 1 : walkStop + 1;
 
   return (
     <figure className="stage" ref={setRoot} data-ready="false" data-large={large || undefined}>
@@ -149,10 +159,11 @@ export const Stage = ({ session, foot, measured, large = false, describedBy }: S
         engine={engine}
         say={say}
         figure={figure}
-        side={sideText(explanation, say)}
+        side={inWalk ? say('stage.plain') : sideText(explanation, say)}
         held={foot.pose === 'standing' ? null : say(`foot.pose.${foot.pose}`)}
         note={narrow ? null : say('stage.outlineNote')}
       >
+        {help}
         {engine !== null && <Controls engine={engine} say={say} onReset={wishes.onReset} />}
       </FigureFoot>
     </figure>

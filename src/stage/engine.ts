@@ -74,6 +74,7 @@ export class Engine {
   private widest = 1;
   private mode: LabelBox['mode'] = 'ends';
   private view: ViewId = 'outer';
+  private near = false;
   private turned = false;
   private memory = NO_MEMORY;
   private motion: { from: Camera; to: Camera; start: number } | null = null;
@@ -123,7 +124,7 @@ export class Engine {
   setSize(size: Size): void {
     if (size.width === this.size.width && size.height === this.size.height) return;
     this.size = size;
-    if (!this.turned || this.camera === null) this.look(this.view, false);
+    if (!this.turned || this.camera === null) this.look(this.view, false, this.near);
     else this.request(true);
   }
 
@@ -131,19 +132,21 @@ export class Engine {
     const mirrorChanged = this.showing !== null && this.showing.mirrored !== showing.mirrored;
     this.showing = showing;
     this.ring = null;
-    if (this.camera === null || mirrorChanged) this.look(this.view, false);
+    if (this.camera === null || mirrorChanged) this.look(this.view, false, this.near);
     else this.request(this.motion === null);
   }
 
-  look(view: ViewId, animated: boolean): void {
+  /** `near`: from that side, but no more than the bone in question and what lies around it. */
+  look(view: ViewId, animated: boolean, near = view === 'close'): void {
     this.view = view;
+    this.near = near;
     this.turned = false;
     const { showing, size } = this;
     if (showing === null || size.width === 0) return;
     const space = labelSpace(showing);
     const bone = showing.scene.chosen ?? showing.scene.selected;
-    const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space);
-    const whole = frameView(this.shown, view, null, showing.mirrored, size, space).camera;
+    const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space, near);
+    const whole = frameView(this.shown, view, null, showing.mirrored, size, space, false).camera;
     this.widest = 1.5 * whole.mmPerPx;
     if (mode !== this.mode) this.memory = { ...this.memory, placed: [] };
     this.mode = mode;

@@ -10,6 +10,7 @@ export const STAGE_WORDS = [
   'stage.side.asReported',
   'stage.side.notStated',
   'stage.side.contradiction',
+  'stage.plain',
   'stage.view.outer',
   'stage.view.inner',
   'stage.view.top',

@@ -78,6 +78,8 @@ export const shownOf = (mesh: PlateMesh, outline: Mesh): Shown => {
 
 /** A close view leaves this share of the picture to the neighbours. */
 const AROUND = 1.5;
+/** From near another side than the usual one, a small bone alone would leave nobody knowing where in the foot they are. */
+const LEAST_NEAR_MM = 115;
 /** What lies above and behind a bone of the outer edge tells more than the paper below it. */
 const LOWER = 0.1;
 
@@ -88,14 +90,16 @@ export const frameView = (
   mirrored: boolean,
   size: Size,
   space: LabelSpace,
+  near = view === 'close',
 ): Framing => {
-  const close = view === 'close' && bone !== null;
+  const close = near && bone !== null;
   const points = pointsOf(shown, close ? bone : null, mirrored);
   const angles = anglesOf(view, mirrored);
   const framed = (mode: LabelBox['mode']): Framing => {
     const camera = fitCamera(points, angles, size, insetsOf(mode, space, size));
     if (!close) return { mode, camera };
-    const wide = { ...camera, mmPerPx: camera.mmPerPx * AROUND };
+    const least = view === 'close' ? 0 : LEAST_NEAR_MM / Math.min(size.width, size.height);
+    const wide = { ...camera, mmPerPx: Math.max(camera.mmPerPx * AROUND, least) };
     return { mode, camera: pan(wide, 0, LOWER * size.height) };
   };
   const ends = framed('ends');
