@@ -3,7 +3,7 @@ import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useSta
 import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
 import type { Side } from '../ids';
-import { DEMOS, makeSay, PagesProvider, type PagesValue, PICTURE_WORDS_ID, Rescue, Shell } from '../pages';
+import { DEMOS, HelpButton, makeSay, PagesProvider, type PagesValue, PICTURE_WORDS_ID, Rescue, Shell } from '../pages';
 import type { Session } from '../session/types';
 import type { Still } from '../telling';
 import { bodyNotes } from '../wording';
@@ -46,7 +46,14 @@ const Figure = ({ session, feet, foot, large, what, waiting, none }: FigurePrope
   ) : (
     <StageGuard instead={none} what={what} foot={foot}>
       <Suspense fallback={waiting}>
-        <Stage session={session} foot={foot} measured={measured} large={large} describedBy={PICTURE_WORDS_ID} />
+        <Stage
+          session={session}
+          foot={foot}
+          measured={measured}
+          large={large}
+          describedBy={PICTURE_WORDS_ID}
+          help={large ? null : <HelpButton />}
+        />
       </Suspense>
     </StageGuard>
   );
@@ -106,6 +113,7 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
   const say = useMemo(() => makeSay(session.getState().content.words), [session]);
   const { drawStill, drawFigure, saveModel } = usePictures(session, feet);
   const [message, setMessage] = useState('');
+  const [help, setHelp] = useState(false);
   useEffect(() => {
     if (message === '') return;
     const timer = setTimeout(() => setMessage(''), MESSAGE_MS);
@@ -138,6 +146,8 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
     drawStill,
     drawFigure,
     saveModel,
+    help,
+    setHelp,
     demoCase: (id) => {
       const demo = DEMOS.find((each) => each === id);
       return demo === undefined ? null : demoCase(demo);

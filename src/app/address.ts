@@ -6,6 +6,7 @@ import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 
 import { type Address, readAddress, writeAddress } from '../pages';
 import type { Session } from '../session/types';
 import { demoCase, demoOf } from './demos';
+import { reportStrangers } from './strangers';
 
 const listeners = new Set<() => void>();
 const tell = (): void => {
@@ -34,6 +35,7 @@ export const useAddress = (session: Session) => {
       }
       if (asked.question !== state.question) session.commands.ask(asked.question);
       if (asked.reader !== state.reader) session.commands.setReader(asked.reader);
+      reportStrangers(session, location.hash);
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);

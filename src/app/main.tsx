@@ -3,22 +3,30 @@ import content from 'virtual:content';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Foot } from '../anatomy/types';
+import { emptyCase } from '../cases';
 import { checkCase } from '../checks';
-import { readAddress } from '../pages';
+import { type Address, readAddress, writeAddress } from '../pages';
 import '../pages/fonts.css';
 import '../pages/tokens.css';
 import '../pages/page.css';
-import { browserStorage, createExplainRunner, createSession } from '../session';
+import { browserStorage, createExplainRunner, createSession, NEW_CASE_ID } from '../session';
 import explainWorkerUrl from '../session/explain-worker?worker&url';
 import { App } from './App';
-import { demoCase } from './demos';
+import { demoCase, demoOf } from './demos';
 import { followFoot } from './feet';
 import { footMakers } from './foot-makers';
 import { followLook } from './look';
+import { reportStrangers } from './strangers';
 import { trustedWorkerUrl } from './trusted-types';
 import { usualFoot } from './usual-foot';
 
-const asked = readAddress(location.hash);
+const linked = location.hash;
+const plain = linked.length <= 1;
+const asked: Address = { ...readAddress(linked), ...(plain ? { page: 'start' } : {}) };
+/** Who comes to these begins with no case: an invented one would only have to be cleared away. */
+const begins = (['start', 'new', 'walk'] as const).some((page) => page === asked.page);
+/** What this device has kept is there before the first screen is, unless reading it takes longer than this, ms. */
+const KEPT_WITHIN_MS = 800;
 const usual = usualFoot(content.shape, 'display');
 const usualFine = usualFoot(content.shape, 'fine');
 let foot: Foot | null = null;
@@ -27,7 +35,7 @@ void usual.then((read) => {
 });
 const session = createSession({
   content,
-  file: demoCase(asked.demo ?? 'demo-handball'),
+  file: begins && asked.demo === null ? emptyCase(NEW_CASE_ID) : demoCase(asked.demo ?? 'demo-handball'),
   runExplain: createExplainRunner({
     content,
     foot: usualFine,
@@ -43,10 +51,26 @@ session.commands.setReader(asked.reader);
 followLook(session);
 const feet = followFoot(session, usual, footMakers(content.shape, usual, usualFine));
 
+/** No case but the one that was kept or asked for is ever drawn, not even for a moment: so its return is waited for. */
+const keptCase = async (): Promise<boolean> => {
+  const tooLong = new Promise<boolean>((resolve) => setTimeout(() => resolve(false), KEPT_WITHIN_MS));
+  const restored = await Promise.race([session.restored, tooLong]);
+  const { file } = session.getState();
+  return restored && file.claims.length > 0 && demoOf(file) === null;
+};
+
+const begin = async (root: HTMLElement) => {
+  const kept = await keptCase();
+  // An address that asks for nothing leads on with the person's own case, and to the start where there is none.
+  if (plain) history.replaceState(null, '', writeAddress({ ...asked, page: kept ? 'explain' : 'start' }));
+  reportStrangers(session, linked);
+  createRoot(root).render(
+    <StrictMode>
+      <App session={session} feet={feet} />
+    </StrictMode>,
+  );
+};
+
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no root element');
-createRoot(root).render(
-  <StrictMode>
-    <App session={session} feet={feet} />
-  </StrictMode>,
-);
+void begin(root);

@@ -33,5 +33,14 @@ if (built.status !== 0 || !existsSync(`${root}/dist/index.html`)) {
 }
 const { serve } = await import('./serve.js');
 const { url } = await serve({ folder: `${root}/dist`, port: PORT });
-console.log(`\nUnderfoot is ready, on an invented demo case:\n\n    ${url}\n\nStop it with Ctrl+C.`);
+console.log(`
+Underfoot is ready. Its start page, with three doors:
+
+    ${url}
+
+An invented demo case, at once:
+
+    ${url}#demo=demo-handball
+
+Stop it with Ctrl+C.`);
 openInBrowser(url);

@@ -35,6 +35,9 @@ export interface PagesValue {
   readonly drawFigure: (text: Still) => Promise<Blob | null>;
   /** The foot in the picture as a file of that kind; null where it can't be made. */
   readonly saveModel: (kind: 'glb' | 'stl', side: Side | null) => Promise<Blob | null>;
+  /** Whether the list of keys and gestures is open. */
+  readonly help: boolean;
+  readonly setHelp: (open: boolean) => void;
   readonly demoCase: (id: string) => CaseFile | null;
 }
 

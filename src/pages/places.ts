@@ -1,7 +1,7 @@
 /** Where a person can be in the app. An address carries these keys and content ids, never anything about a case. */
 import { QUESTION_IDS, type QuestionId, READERS, type Reader } from '../ids';
 
-export const PAGES = ['explain', 'new', 'known', 'say', 'hand', 'ask', 'show'] as const;
+export const PAGES = ['start', 'explain', 'new', 'known', 'say', 'hand', 'ask', 'show', 'walk'] as const;
 export type Page = (typeof PAGES)[number];
 
 export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner'] as const;
@@ -19,11 +19,34 @@ export const START: Address = { page: 'explain', question: 'where', reader: 'pat
 const listed = <T extends string>(value: string | null, list: readonly T[]): T | null =>
   list.find((item) => item === value) ?? null;
 
+const queryOf = (hash: string) => new URLSearchParams(hash.replace(/^#\/?/, ''));
+
+const KEYS: Readonly<Record<string, readonly string[]>> = {
+  view: PAGES,
+  question: QUESTION_IDS,
+  reader: READERS,
+  demo: DEMOS,
+};
+const MOST_SHOWN = 40;
+
+/** What an address asks for and is not listed: said to the person who followed the link, in signs that can carry no message. */
+export const strangersIn = (hash: string): readonly string[] =>
+  [...queryOf(hash)]
+    .filter(([key, value]) => !(Object.hasOwn(KEYS, key) && KEYS[key]?.includes(value)))
+    .map(([key, value]) => (value === '' ? key : `${key}=${value}`).replace(/[^\w=.-]+/g, '…').slice(0, MOST_SHOWN));
+
+/** A page or an example that is not there leads to the start, never to some other case. */
+const pageOf = (query: URLSearchParams): Page => {
+  const [view, demo] = [query.get('view'), query.get('demo')];
+  if (demo !== null && listed(demo, DEMOS) === null) return 'start';
+  return view === null ? 'explain' : (listed(view, PAGES) ?? 'start');
+};
+
 /** Reads `#view=hand&question=why`. Keys and values that are not listed are left out, not kept. */
 export const readAddress = (hash: string, before: Address = START): Address => {
-  const query = new URLSearchParams(hash.replace(/^#\/?/, ''));
+  const query = queryOf(hash);
   return {
-    page: listed(query.get('view'), PAGES) ?? 'explain',
+    page: pageOf(query),
     question: listed(query.get('question'), QUESTION_IDS) ?? before.question,
     reader: listed(query.get('reader'), READERS) ?? before.reader,
     demo: listed(query.get('demo'), DEMOS),

@@ -129,7 +129,7 @@ test('work survives a reload, and Finish empties every store of this origin', as
   await page.locator('.bar-case').click();
   await page.getByRole('button', { name: 'Finish and remove everything' }).click();
   await page.getByRole('button', { name: 'Remove everything', exact: true }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Where is it?');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Underfoot');
   await expect.poll(() => stores(page)).toEqual({ databases: [], local: 0, session: 0, caches: 0 });
   await page.goto(`${appUrl}#view=known`);
   await page.reload();

@@ -3,7 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { PAGES } from '../../src/pages/places';
 import { expect, test } from './fixtures';
-import { explained, open } from './walk';
+import { CASE, explained, open } from './walk';
 
 const TITLES = [
   'Where is it?',
@@ -12,7 +12,7 @@ const TITLES = [
   'What can be done?',
   'When is it back?',
 ];
-const addressOf = (view: string): string => (view === 'explain' ? '' : `#view=${view}`);
+const addressOf = (view: string): string => (view === 'explain' ? CASE : `#view=${view}`);
 
 test('the five questions are the navigation, and the address follows', async ({ page, appUrl }) => {
   await open(page, appUrl);
@@ -172,7 +172,7 @@ test('the patient screen shows one question, one sentence and three large button
 });
 
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
-  await open(page, appUrl, '');
+  await open(page, appUrl);
   await expect(page.locator('.question-title')).toHaveText('Where is it?');
   await page.evaluate(() => {
     location.hash = '#question=back&reader=study';

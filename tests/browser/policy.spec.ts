@@ -5,6 +5,7 @@ import { build } from 'vite';
 import { metaPolicy } from '../../src/cli/security-headers.js';
 import { serve } from '../../src/cli/serve.js';
 import { test } from './fixtures';
+import { CASE } from './walk';
 
 const trialFolder = fileURLToPath(new URL('./trial', import.meta.url));
 const outDir = fileURLToPath(new URL('../../test-results/trial', import.meta.url));
@@ -60,7 +61,7 @@ test('the served app carries the policy in header and page, and every answer its
 test('the built folder runs from any sub-path of a server that sends nothing but files', async ({ page }) => {
   const server = await serve({ folder: fileURLToPath(new URL('../../dist', import.meta.url)), under: '/a/b-c/foot' });
   try {
-    await page.goto(server.url);
+    await page.goto(`${server.url}${CASE}`);
     await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
   } finally {
     await server.close();

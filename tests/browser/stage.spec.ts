@@ -1,11 +1,12 @@
 /** The 3D figure in the built app: what it draws, when it draws, and every way to move it. */
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
+import { CASE } from './walk';
 
 const READY = '.stage[data-ready="true"]';
 const frames = async (page: Page): Promise<number> => Number(await page.locator('.stage').getAttribute('data-frames'));
 const open = async (page: Page, url: string): Promise<void> => {
-  await page.goto(url);
+  await page.goto(`${url}${CASE}`);
   await page.waitForSelector(READY);
 };
 /** Waits for the fine frame that follows something that moved the picture. */
@@ -122,6 +123,6 @@ test('without WebGL the words say so and stay usable', async ({ page, appUrl }) 
       },
     });
   });
-  await page.goto(appUrl);
+  await page.goto(`${appUrl}${CASE}`);
   await expect(page.locator('.stage-none')).toContainText('cannot draw the foot');
 });

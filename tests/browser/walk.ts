@@ -5,7 +5,10 @@ import { expect, type Locator, type Page } from '@playwright/test';
 export const explained = (page: Page): Promise<void> =>
   expect(page.locator('.page[data-explained="true"]')).toBeAttached({ timeout: 45_000 });
 
-export const open = async (page: Page, appUrl: string, address = ''): Promise<void> => {
+/** Without another address: the first question of the invented case. An address that asks for nothing leads to the start page. */
+export const CASE = '#question=where';
+
+export const open = async (page: Page, appUrl: string, address = CASE): Promise<void> => {
   await page.goto(`${appUrl}${address}`);
   await explained(page);
 };

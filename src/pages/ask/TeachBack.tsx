@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react';
 import { answerTeachBack, type TeachBackItem, teachBackOf } from '../../study';
 import { usePages, useSession } from '../context';
+import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 
 const Item = ({ item, number }: { readonly item: TeachBackItem; readonly number: number }) => {
   const [chosen, setChosen] = useState<string | null>(null);
@@ -33,6 +34,8 @@ export const TeachBack = () => {
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
   const items = useMemo(() => (explanation === null ? [] : teachBackOf(content, explanation)), [content, explanation]);
+  const nothingKnown = useNothingKnown();
+  if (nothingKnown) return <NothingYet page="teachBack" />;
   return (
     <section>
       <p>{say('teachBack.what')}</p>

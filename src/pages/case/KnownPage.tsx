@@ -4,7 +4,7 @@ import { type Claim, currentClaims, type Facts, factsOf, writeCase } from '../..
 import type { ClaimValue } from '../../explain/messages';
 import { formatDate, wordValue } from '../../wording';
 import { usePages, useSession } from '../context';
-import { PageLink } from '../parts/Bar';
+import { NothingYet } from '../parts/NothingYet';
 import { Stamp } from '../parts/Stamp';
 import { ClaimForm } from './ClaimForm';
 import { KeepWhatIf } from './KeepWhatIf';
@@ -110,9 +110,7 @@ export const KnownPage = () => {
       <p className="small-print">{say(keep ? 'panel.keepOn' : 'panel.keepOff')}</p>
       {form !== null && <ClaimForm key={form.replaces?.id ?? 'new'} replaces={form.replaces} onDone={done} />}
       {file.claims.length === 0 ? (
-        <p>
-          {say('known.none')} <PageLink page="new">{say('panel.new')}</PageLink>
-        </p>
+        <NothingYet page="known" />
       ) : (
         <ul className="claim-list">
           {file.claims.map((claim) => (

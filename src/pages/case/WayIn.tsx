@@ -211,8 +211,12 @@ export const WayIn = () => {
       )}
       <Defaults />
       <div className="row">
-        <PageLink page="explain">{say('wayIn.show')}</PageLink>
-        <PageLink page="say">{say('bar.say')}</PageLink>
+        <PageLink page="explain" className={reader === 'broadcast' ? '' : 'button-main'}>
+          {say('wayIn.show')}
+        </PageLink>
+        <PageLink page="say" className={reader === 'broadcast' ? 'button-main' : ''}>
+          {say('bar.say')}
+        </PageLink>
         <PageLink page="hand">{say('bar.hand')}</PageLink>
       </div>
     </>

@@ -2,6 +2,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { handoutOf, stillOf } from '../../telling';
 import { usePages, useSession } from '../context';
+import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { ProblemPanel } from '../parts/ProblemPanel';
 import { Sheet } from './Sheet';
 
@@ -44,6 +45,7 @@ export const HandoutPage = () => {
       delete document.documentElement.dataset.paper;
     };
   }, [paper]);
+  const nothingKnown = useNothingKnown();
   const draft = handout !== null && handout.draftLine !== null;
   return (
     <div className="hand">
@@ -53,38 +55,48 @@ export const HandoutPage = () => {
         <h1 className="question-title" tabIndex={-1}>
           {say('hand.title')}
         </h1>
-        <p>{say('hand.what')}</p>
-        <p className="field">
-          <label htmlFor={`${id}paper`}>{say('hand.paper')}</label>
-          <select
-            id={`${id}paper`}
-            value={paper}
-            onChange={(event) => setPaper(PAPERS.find((each) => each === event.currentTarget.value) ?? 'a4')}
-          >
-            {PAPERS.map((each) => (
-              <option key={each} value={each}>
-                {say(`hand.${each}`)}
-              </option>
-            ))}
-          </select>
-        </p>
-        {draft && (
-          <label className="tick">
-            <input type="checkbox" checked={read} onChange={(event) => setRead(event.currentTarget.checked)} />{' '}
-            {say('hand.read')}
-          </label>
+        {nothingKnown ? (
+          <NothingYet page="hand" />
+        ) : (
+          <>
+            <p>{say('hand.what')}</p>
+            <p className="field">
+              <label htmlFor={`${id}paper`}>{say('hand.paper')}</label>
+              <select
+                id={`${id}paper`}
+                value={paper}
+                onChange={(event) => setPaper(PAPERS.find((each) => each === event.currentTarget.value) ?? 'a4')}
+              >
+                {PAPERS.map((each) => (
+                  <option key={each} value={each}>
+                    {say(`hand.${each}`)}
+                  </option>
+                ))}
+              </select>
+            </p>
+            {draft && (
+              <label className="tick">
+                <input type="checkbox" checked={read} onChange={(event) => setRead(event.currentTarget.checked)} />{' '}
+                {say('hand.read')}
+              </label>
+            )}
+            <button
+              type="button"
+              className="button button-main"
+              disabled={handout === null || (draft && !read)}
+              onClick={() => window.print()}
+            >
+              {say('hand.print')}
+            </button>
+            {draft && <p className="small-print">{say('hand.draftNote')}</p>}
+          </>
         )}
-        <button
-          type="button"
-          className="button button-main"
-          disabled={handout === null || (draft && !read)}
-          onClick={() => window.print()}
-        >
-          {say('hand.print')}
-        </button>
-        {draft && <p className="small-print">{say('hand.draftNote')}</p>}
       </section>
-      {handout === null ? <p>{say('note.working')}</p> : <Sheet handout={handout} paper={paper} figure={figure} />}
+      {nothingKnown ? null : handout === null ? (
+        <p>{say('note.working')}</p>
+      ) : (
+        <Sheet handout={handout} paper={paper} figure={figure} />
+      )}
     </div>
   );
 };

@@ -3,7 +3,9 @@ import { useMemo } from 'react';
 import { QUESTION_IDS } from '../../ids';
 import { type QuestionWords, wordQuestion } from '../../wording';
 import { usePages, useSession } from '../context';
+import { PageLink } from '../parts/Bar';
 import { Disclosure } from '../parts/Disclosure';
+import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
 import { BoneCard, BoneList } from './BoneList';
 import { Cautions, Disclaimer } from './Cautions';
@@ -14,6 +16,17 @@ import { ClaimLines, Lines } from './Lines';
 import { LookFrom } from './LookFrom';
 import { PictureInWords } from './PictureInWords';
 import { WhatIfBanner } from './WhatIfBanner';
+
+/** For whoever learns: the way round the whole foot, whatever the case. */
+const WalkLink = () => {
+  const { say } = usePages();
+  const learning = useSession((state) => state.reader === 'study');
+  return learning ? (
+    <p className="fold walk-link">
+      <PageLink page="walk">{say('walk.begin')}</PageLink>
+    </p>
+  ) : null;
+};
 
 /** More than this many claims beside a picture are not read; the rest is one press away. */
 const CLAIMS_SHOWN = 3;
@@ -48,12 +61,14 @@ export const Note = () => {
   const { say } = usePages();
   const words = useQuestionWords();
   const question = useSession((state) => state.question);
+  const nothingKnown = useNothingKnown();
   const claims = words?.claims ?? [];
   const more = words === null ? [] : [...claims.slice(CLAIMS_SHOWN), ...words.more];
   return (
     <>
       <WhatIfBanner />
       <QuestionHead />
+      {nothingKnown && <NothingYet page="explain" />}
       <InSight question={question} />
       <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
       <BoneCard />
@@ -71,6 +86,7 @@ export const Note = () => {
         <Depth question={question} />
         <BoneList />
         <LookFrom />
+        <WalkLink />
         <PictureInWords />
       </div>
       <Marks />

@@ -69,7 +69,7 @@ export const Bar = () => {
   const { say, address, hrefOf } = usePages();
   return (
     <header className="bar">
-      <a className="brand" href={hrefOf({ page: 'explain' })}>
+      <a className="brand" href={hrefOf({ page: 'start' })}>
         {say('app.name')} <RuleMark />
       </a>
       <CaseLine />

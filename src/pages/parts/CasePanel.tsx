@@ -8,36 +8,9 @@ import { DEMOS } from '../places';
 import { wordKey } from '../words';
 import { PageLink, ReaderChoice } from './Bar';
 import { FinishDialog } from './FinishDialog';
+import { OpenFile } from './OpenFile';
 
-/** Above this a file is refused by the reader of case files; here it is not even read into memory. */
-const MOST_BYTES = 2 * 1024 * 1024;
-
-const OpenFile = ({ onDone }: { readonly onDone: () => void }) => {
-  const { say, session, go } = usePages();
-  const read = async (input: HTMLInputElement) => {
-    const file = input.files?.[0];
-    if (file === undefined) return;
-    // One byte more than allowed is enough for the reader to say that the file is too large.
-    const text = await file.slice(0, MOST_BYTES + 1).text();
-    input.value = '';
-    session.commands.openText(text);
-    if (session.getState().problem === null) go({ page: 'explain' });
-    onDone();
-  };
-  return (
-    <label className="button file-button">
-      {say('panel.open')}
-      <input
-        type="file"
-        className="unseen"
-        accept=".json,application/json"
-        onChange={(event) => void read(event.currentTarget)}
-      />
-    </label>
-  );
-};
-
-const Demos = () => {
+const Demos = ({ onDone }: { readonly onDone: () => void }) => {
   const { say, session, demoCase, go } = usePages();
   return (
     <section>
@@ -52,7 +25,8 @@ const Demos = () => {
             const file = demoCase(demo);
             if (file === null) return;
             session.commands.openCase(file);
-            go({ page: 'explain', question: 'where' });
+            go({ page: 'explain', question: 'where', demo: null });
+            onDone();
           }}
         >
           {say(`demo.${wordKey(demo.replace('demo-', ''))}`)}
@@ -121,7 +95,7 @@ export const CasePanel = () => {
             </button>
           </div>
         </section>
-        <Demos />
+        <Demos onDone={close} />
         <Looks />
         <section>
           <h2>{say('panel.device')}</h2>

@@ -13,7 +13,7 @@ export const FinishDialog = ({ open, onClose }: { readonly open: boolean; readon
   const finish = async () => {
     await session.commands.finish();
     onClose();
-    go({ page: 'explain', question: 'where' });
+    go({ page: 'start', question: 'where', demo: null });
     announce(say('finish.done'));
   };
   return (

@@ -2,16 +2,7 @@
 import type { MouseEvent } from 'react';
 import { QUESTION_IDS, type QuestionId } from '../../ids';
 import { usePages, useSession } from '../context';
-
-const TICKS = [1, 2, 3, 4, 5, 6, 7] as const;
-
-const Ticks = () => (
-  <svg className="rule-ticks" viewBox="0 0 8 1" preserveAspectRatio="none" aria-hidden="true" focusable="false">
-    {TICKS.map((x) => (
-      <path key={x} d={`M${x} 0V1`} vectorEffect="non-scaling-stroke" />
-    ))}
-  </svg>
-);
+import { RuleTicks } from './RuleTicks';
 
 export const FootRule = () => {
   const { say, hrefOf, session } = usePages();
@@ -31,7 +22,7 @@ export const FootRule = () => {
               aria-current={id === question ? 'step' : undefined}
               onClick={(event) => follow(event, id)}
             >
-              <Ticks />
+              <RuleTicks />
               <span className="rule-number">{index + 1}</span>
               <span className="rule-title">{say(`question.${id}`)}</span>
             </a>

@@ -49,14 +49,16 @@ export const Plate = () => {
   const tried = useTried();
   const stale = useSession((state) => state.stale);
   const inQuiz = useSession((state) => state.quiz !== null);
-  const whatIf = useSession((state) => Object.keys(state.whatIf).length > 0);
+  const inWalk = useSession((state) => state.walkStop !== null);
+  const tryingOut = useSession((state) => Object.keys(state.whatIf).length > 0);
+  const whatIf = tryingOut && !inWalk;
   const words = usePictureWords();
   return (
     <div className="plate" data-what-if={whatIf || undefined} aria-busy={stale}>
       {stage}
       {whatIf && !inQuiz && <p className="plate-tag what-if-tag">{say('whatIf.tag')}</p>}
       <p id={PICTURE_WORDS_ID} className="unseen">
-        {inQuiz || words === null ? say('plate.noWords') : `${words.short} ${tried}`.trim()}
+        {inQuiz || inWalk || words === null ? say('plate.noWords') : `${words.short} ${tried}`.trim()}
       </p>
     </div>
   );

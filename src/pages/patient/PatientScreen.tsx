@@ -2,6 +2,7 @@
 import { QUESTION_IDS } from '../../ids';
 import { usePages, useSession } from '../context';
 import { useQuestionWords } from '../note/Note';
+import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
 
@@ -26,6 +27,7 @@ export const PatientFoot = () => {
   const question = useSession((state) => state.question);
   const explanation = useSession((state) => state.explanation);
   const words = useQuestionWords();
+  const nothingKnown = useNothingKnown();
   const index = QUESTION_IDS.indexOf(question);
   const before = QUESTION_IDS[index - 1];
   const after = QUESTION_IDS[index + 1];
@@ -41,6 +43,7 @@ export const PatientFoot = () => {
           </>
         )}
       </p>
+      {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
       <div className="patient-buttons">
         <button

@@ -5,6 +5,7 @@ import { clock, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf
 import { statusWord } from '../../wording';
 import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
+import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Stamp } from '../parts/Stamp';
 
 const Lines = ({ script }: { readonly script: Script }) => {
@@ -60,7 +61,7 @@ const StillButton = ({ explanation }: { readonly explanation: Explanation }) => 
   );
 };
 
-export const ScriptPage = () => {
+const TimedScript = () => {
   const { say, announce } = usePages();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
@@ -73,10 +74,6 @@ export const ScriptPage = () => {
   );
   return (
     <>
-      <p className="question-count">{say('say.kicker')}</p>
-      <h1 className="question-title" tabIndex={-1}>
-        {say('say.title')}
-      </h1>
       <p>{say('say.what')}</p>
       <fieldset className="segments">
         <legend>{say('say.length')}</legend>
@@ -151,6 +148,20 @@ export const ScriptPage = () => {
           </section>
         </>
       )}
+    </>
+  );
+};
+
+export const ScriptPage = () => {
+  const { say } = usePages();
+  const nothingKnown = useNothingKnown();
+  return (
+    <>
+      <p className="question-count">{say('say.kicker')}</p>
+      <h1 className="question-title" tabIndex={-1}>
+        {say('say.title')}
+      </h1>
+      {nothingKnown ? <NothingYet page="say" /> : <TimedScript />}
     </>
   );
 };

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { QUESTION_IDS, READERS } from '../../../src/ids';
-import { type Address, DEMOS, PAGES, readAddress, START, writeAddress } from '../../../src/pages/places';
+import { type Address, DEMOS, PAGES, readAddress, START, strangersIn, writeAddress } from '../../../src/pages/places';
 
 const address: fc.Arbitrary<Address> = fc.record({
   page: fc.constantFrom(...PAGES),
@@ -34,6 +34,34 @@ describe('the address', () => {
 
   it('drops keys that are not listed', () => {
     expect(writeAddress(readAddress('#view=hand&name=someone&question=why'))).toBe('#view=hand&question=why');
-    expect(readAddress('#view=nowhere&question=nothing')).toEqual(START);
+    expect(readAddress('#question=nothing')).toEqual(START);
+  });
+
+  it('leads to the start when it asks for a page or an example that is not there', () => {
+    expect(readAddress('#view=nowhere&question=nothing')).toEqual({ ...START, page: 'start' });
+    expect(readAddress('#demo=demo-somebody&view=hand').page).toBe('start');
+    expect(readAddress('#demo=demo-dancer&view=hand').page).toBe('hand');
+  });
+
+  it('says which keys and values are not listed, and nothing where all are', () => {
+    fc.assert(
+      fc.property(address, (given) => {
+        expect(strangersIn(writeAddress(given))).toEqual([]);
+      }),
+    );
+    expect(strangersIn('')).toEqual([]);
+    expect(strangersIn('#view=hand&question=when&foot=left')).toEqual(['question=when', 'foot=left']);
+    expect(strangersIn('#toString=x&__proto__')).toEqual(['toString=x', '__proto__']);
+  });
+
+  it('repeats what is not listed in few plain signs, so that a link cannot speak through the page', () => {
+    fc.assert(
+      fc.property(fc.string(), fc.string(), (key, value) => {
+        for (const said of strangersIn(`#${new URLSearchParams([[key, value]])}`)) {
+          expect(said.length).toBeLessThanOrEqual(40);
+          expect(said).toMatch(/^[\w=.…-]*$/);
+        }
+      }),
+    );
   });
 });

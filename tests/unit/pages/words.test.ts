@@ -9,7 +9,9 @@ import { AGE_BANDS, FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjec
 import { ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
+import { NOTHING_YET } from '../../../src/pages/parts/NothingYet';
 import { DEMOS } from '../../../src/pages/places';
+import { DOORS } from '../../../src/pages/start/StartPage';
 import { makeSay, wordKey } from '../../../src/pages/words';
 import { FEEDING_STATES } from '../../../src/perfusion/types';
 import { THEMES, VIEWS } from '../../../src/session/types';
@@ -66,6 +68,9 @@ const made = new Set([
   ...each('centre', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'union', 'refracture', 'returned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
+  ...each('start', DOORS),
+  ...DOORS.map((door) => `start.${door}.gives`),
+  ...each('nothing', NOTHING_YET),
   ...each('hand', ['a4', 'letter']),
   ...each('ask', ['quiz', 'teachBack']),
   ...each('field', ['massKg', 'heightCm', 'place', 'displacement']),
