@@ -23,6 +23,8 @@ const subscribe = (listener: () => void) => {
 
 export const useAddress = (session: Session) => {
   const [linked, setLinked] = useState(() => readAddress(location.hash).demo);
+  /** The address that the session has heard of; another one was set by a link and is followed before anything is written over it. */
+  const [followed, setFollowed] = useState(() => location.hash);
   // The address changed by hand, by a link or by going back: the session follows. Stands first, so that it hears of the change
   // before the page is drawn again from the old question and the address is put back.
   useEffect(() => {
@@ -36,6 +38,7 @@ export const useAddress = (session: Session) => {
       if (asked.question !== state.question) session.commands.ask(asked.question);
       if (asked.reader !== state.reader) session.commands.setReader(asked.reader);
       reportStrangers(session, location.hash);
+      setFollowed(location.hash);
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
@@ -52,11 +55,11 @@ export const useAddress = (session: Session) => {
   // The session changed: the address follows without a step to go back to.
   const written = writeAddress(address);
   useEffect(() => {
-    if (location.hash !== written) {
-      history.replaceState(null, '', written);
-      tell();
-    }
-  }, [written]);
+    if (location.hash !== followed || location.hash === written) return;
+    history.replaceState(null, '', written);
+    setFollowed(location.hash);
+    tell();
+  }, [written, followed]);
 
   const go = useCallback(
     (patch: Partial<Address>) => {
@@ -65,6 +68,7 @@ export const useAddress = (session: Session) => {
       if (next.question !== asked) session.commands.ask(next.question);
       if (next.reader !== chosen) session.commands.setReader(next.reader);
       history.pushState(null, '', writeAddress(next));
+      setFollowed(location.hash);
       tell();
     },
     [session],

@@ -148,7 +148,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         ) : (
           <>
             <canvas ref={canvas} className="stage-canvas" />
-            {engine !== null && <Overlay engine={engine} />}
+            {engine !== null && <Overlay engine={engine} caseShown={explanation !== null} />}
           </>
         )}
       </div>
@@ -170,9 +170,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   );
 };
 
-const Overlay = ({ engine }: { readonly engine: Engine }) => {
+/** Labels of a case that is no longer open are gone with it, and not only when the next frame is drawn. */
+const Overlay = ({ engine, caseShown }: { readonly engine: Engine; readonly caseShown: boolean }) => {
   const frame = useSyncExternalStore(engine.subscribe, engine.getFrame);
-  return frame === null ? null : <OverlaySvg shapes={frame.overlay.shapes} colours={frame.tokens.colours} />;
+  const ofCase = frame !== null && frame.showing.scene.explanation !== null;
+  return frame === null || (ofCase && !caseShown) ? null : (
+    <OverlaySvg shapes={frame.overlay.shapes} colours={frame.tokens.colours} />
+  );
 };
 
 /** Attributes that tests wait for: `data-ready` once the fine frame of what is now asked for is on the screen. */

@@ -1,7 +1,6 @@
 /** The screens: the five questions lead, every page can be reached, read and used by keyboard, at every width and in every look. */
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { PAGES } from '../../src/pages/places';
+import { violations } from './axe';
 import { expect, test } from './fixtures';
 import { CASE, explained, open } from './walk';
 
@@ -93,14 +92,6 @@ test('the skip button and the rule work from the keyboard', async ({ page, appUr
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
-const violations = async (page: Page, without: string[] = []) => {
-  const { violations: found } = await new AxeBuilder({ page })
-    .disableRules(without)
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(' | ')}`);
-};
-
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing on any page, ${colorScheme}`, async ({ page, appUrl }) => {
     test.setTimeout(180_000);
@@ -176,6 +167,19 @@ test('an address typed while the app is open is followed', async ({ page, appUrl
   await expect(page.locator('.question-title')).toHaveText('Where is it?');
   await page.evaluate(() => {
     location.hash = '#question=back&reader=study';
+  });
+  await expect(page.locator('.question-title')).toHaveText('When is it back?');
+  await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
+});
+
+test('an address is followed even where the screen changes before the browser tells of it', async ({
+  page,
+  appUrl,
+}) => {
+  await open(page, appUrl);
+  await page.evaluate(() => {
+    location.hash = '#question=back&reader=study';
+    document.querySelector<HTMLInputElement>('input[name="reader-bar"][value="broadcast"]')?.click();
   });
   await expect(page.locator('.question-title')).toHaveText('When is it back?');
   await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
