@@ -174,15 +174,15 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   const arch = Math.min(1, form.arch + further.arch + archPerDegree * Math.max(0, wound));
   const stance = standing(shape, { ...form, arch });
   for (const { turn: id, degrees: angle } of further.turns) turnBy(shape, stance, turnNamed(shape, id), () => angle);
-  for (const id of further.again) {
-    const turn = turnNamed(shape, id);
-    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, stance, turn, form, pivot, carried));
-  }
   const rest = further.restsOn === undefined ? undefined : turnNamed(shape, further.restsOn);
   if (rest?.by === 'rest') {
     const carried = stance.motions.get(bonesIn(shape.pose, rest.bones)[0] as SkeletonId) ?? STILL;
     const up = rest.height - headOf(shape, form, rest.head, carried)[1];
     for (const [bone, m] of stance.motions) stance.motions.set(bone, shifted(m, [0, up, 0]));
+  }
+  for (const id of further.again) {
+    const turn = turnNamed(shape, id);
+    turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, stance, turn, form, pivot, carried));
   }
   return stance;
 };
