@@ -175,7 +175,7 @@ const Overlay = ({ engine, caseShown }: { readonly engine: Engine; readonly case
   const frame = useSyncExternalStore(engine.subscribe, engine.getFrame);
   const ofCase = frame !== null && frame.showing.scene.explanation !== null;
   return frame === null || (ofCase && !caseShown) ? null : (
-    <OverlaySvg shapes={frame.overlay.shapes} colours={frame.tokens.colours} />
+    <OverlaySvg marks={frame.overlay.marks} labels={frame.overlay.labels} colours={frame.tokens.colours} />
   );
 };
 

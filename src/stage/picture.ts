@@ -11,7 +11,8 @@ import { viewOfQuestion } from './camera/views';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
 import type { Showing } from './engine';
-import { NO_MEMORY, overlayOf } from './overlay/overlay';
+import { NO_LABELS } from './overlay/labelled';
+import { allShapes, overlayOf } from './overlay/overlay';
 import { measureWith, paintShapes } from './overlay/paint';
 import { cssFont, fontsFor } from './overlay/shapes';
 import { breakStrokes, showsRing } from './scene/scene';
@@ -81,7 +82,7 @@ export const drawPicture = (input: PictureInput): Picture => {
       tokens,
     );
     plate.draw(camera, size, ratio, false);
-    const { shapes } = overlayOf({
+    const overlay = overlayOf({
       scene,
       mesh: plate.mesh,
       camera,
@@ -91,14 +92,14 @@ export const drawPicture = (input: PictureInput): Picture => {
       mode,
       fonts: showing.fonts,
       measure: showing.measure,
-      before: NO_MEMORY,
+      before: NO_LABELS,
       atRest: true,
     });
     context.fillStyle = tokens.colours.plate;
     context.fillRect(0, 0, canvas.width, canvas.height);
     context.drawImage(plate.canvas, 0, 0, canvas.width, canvas.height);
     context.scale(ratio, ratio);
-    paintShapes(context, shapes, tokens.colours);
+    paintShapes(context, allShapes(overlay), tokens.colours);
     context.setTransform(1, 0, 0, 1, 0, 0);
     return { canvas, mmPerPx: camera.mmPerPx, view };
   } finally {

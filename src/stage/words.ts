@@ -32,6 +32,7 @@ export const STAGE_WORDS = [
   'stage.closer',
   'stage.farther',
   'stage.whole',
+  'stage.left',
   'stage.noPicture',
   'foot.pose.asScanned',
   'foot.pose.standing',

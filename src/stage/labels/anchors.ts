@@ -1,4 +1,4 @@
-/** Where on a bone its leader ends: a visible point near the middle of what is seen of it. mm, foot frame. */
+/** Where on a bone its leader may end: visible points of it, the best first. mm, foot frame. */
 import type { BoneId } from '../../ids';
 import { add, dot, length, scale, subtract, type Vec3 } from '../../units';
 import { firstHit } from '../draw/pick';
@@ -8,19 +8,21 @@ import type { BoneRange, PlateMesh } from '../draw/plate-mesh';
 export type Eye = Vec3;
 
 const FAR_MM = 600;
-const TRIES = 6;
+const TRIES = 14;
+/** Enough to step aside for a leader that passes close by. */
+const MOST = 5;
+/** Points nearer to each other than this share of the bone's radius are one choice. */
+const APART = 0.22;
 
 const at = (a: Float32Array, v: number): Vec3 => [a[3 * v] ?? 0, a[3 * v + 1] ?? 0, a[3 * v + 2] ?? 0];
 
-const isSeen = (mesh: PlateMesh, bone: BoneId, p: Vec3, eye: Eye): boolean => {
+export const isSeen = (mesh: PlateMesh, bone: BoneId, p: Vec3, eye: Eye): boolean => {
   const hit = firstHit(mesh, add(p, scale(eye, FAR_MM)), scale(eye, -1));
   return hit !== null && hit.bone === bone && length(subtract(hit.point, p)) < 0.5;
 };
 
-const freshAnchor = (mesh: PlateMesh, range: BoneRange, middle: Vec3, eye: Eye): Vec3 | null => {
-  // What the eye meets in front of the middle; the facets' own middles only where another bone or a hollow is in the way.
-  const ahead = firstHit(mesh, add(middle, scale(eye, FAR_MM)), scale(eye, -1));
-  if (ahead?.bone === range.bone) return ahead.point;
+/** Middles of the facets that face the eye, from the middle of the bone outwards, in strides that reach its rim. */
+const facing = (mesh: PlateMesh, range: BoneRange, middle: Vec3, eye: Eye): Vec3[] => {
   const faces: { p: Vec3; off: number }[] = [];
   for (let v = range.start; v < range.start + range.count; v += 3) {
     if (dot(at(mesh.normals, v), eye) < 0.25) continue;
@@ -29,34 +31,31 @@ const freshAnchor = (mesh: PlateMesh, range: BoneRange, middle: Vec3, eye: Eye):
     faces.push({ p, off: length(subtract(d, scale(eye, dot(d, eye)))) });
   }
   faces.sort((a, b) => a.off - b.off);
-  // From the middle outwards, in strides, so that a bone half hidden is tried out to its rim.
   const stride = Math.max(1, Math.floor(faces.length / TRIES));
-  for (let i = 0; i < faces.length; i += stride) {
-    const face = faces[i];
-    if (face !== undefined && isSeen(mesh, range.bone, face.p, eye)) return face.p;
-  }
-  return null;
+  return faces.filter((_, i) => i % stride === 0).map(({ p }) => p);
 };
 
-/** Keeps the previous point while it is seen, so that leaders do not hop. Bones that are hidden are left out. */
+/**
+ * Up to five of them; none when the bone is hidden. The point of the frame before comes first while it is seen, so that leaders do
+ * not hop; else what the eye meets in front of `middle`.
+ */
 export const anchorsOf = (
   mesh: PlateMesh,
-  bones: readonly BoneId[],
+  range: BoneRange,
   eye: Eye,
-  previous: ReadonlyMap<BoneId, Vec3>,
-  /** A bone whose leader should end near another point than its middle. */
-  about: { readonly bone: BoneId; readonly point: Vec3 } | null,
-): Map<BoneId, Vec3> => {
-  const out = new Map<BoneId, Vec3>();
-  for (const bone of bones) {
-    const range = mesh.ranges.find((r) => r.bone === bone);
-    if (range === undefined) continue;
-    const old = previous.get(bone);
-    const anchor =
-      old !== undefined && isSeen(mesh, bone, old, eye)
-        ? old
-        : freshAnchor(mesh, range, about?.bone === bone ? about.point : range.centre, eye);
-    if (anchor !== null) out.set(bone, anchor);
+  previous: Vec3 | undefined,
+  middle: Vec3 = range.centre,
+): readonly Vec3[] => {
+  const out: Vec3[] = [];
+  const take = (p: Vec3): void => {
+    if (out.every((q) => length(subtract(p, q)) > APART * range.radiusMm)) out.push(p);
+  };
+  if (previous !== undefined && isSeen(mesh, range.bone, previous, eye)) take(previous);
+  const ahead = firstHit(mesh, add(middle, scale(eye, FAR_MM)), scale(eye, -1));
+  if (ahead?.bone === range.bone) take(ahead.point);
+  for (const p of facing(mesh, range, middle, eye)) {
+    if (out.length >= MOST) break;
+    if (isSeen(mesh, range.bone, p, eye)) take(p);
   }
   return out;
 };

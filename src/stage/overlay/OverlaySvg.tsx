@@ -2,22 +2,30 @@
 import { memo } from 'react';
 import type { TokenTable } from '../draw/tokens';
 import type { Point } from '../types';
-import { FAMILIES, ringPoints, type Shape } from './shapes';
+import type { DrawnLabel } from './labelled';
+import { DASH, FAMILIES, ringPoints, type Shape } from './shapes';
 
 const path = (points: readonly Point[], closed = false): string =>
   `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('')}${closed ? 'Z' : ''}`;
 
-const cased = (d: string, colour: string, width: number, plate: string, casing: number) => (
+const cased = (d: string, colour: string, width: number, plate: string, casing: number, dash?: string) => (
   <>
     {casing > 0 && <path d={d} fill="none" stroke={plate} strokeWidth={casing} strokeLinejoin="round" />}
-    <path d={d} fill="none" stroke={colour} strokeWidth={width} strokeLinejoin="round" />
+    <path d={d} fill="none" stroke={colour} strokeWidth={width} strokeLinejoin="round" strokeDasharray={dash} />
   </>
 );
 
 const ShapeSvg = ({ shape, colours }: { readonly shape: Shape; readonly colours: TokenTable }) => {
   switch (shape.kind) {
     case 'line':
-      return cased(path(shape.points), colours[shape.colour], shape.width, colours.plate, shape.casing);
+      return cased(
+        path(shape.points),
+        colours[shape.colour],
+        shape.width,
+        colours.plate,
+        shape.casing,
+        shape.dashed === true ? DASH.join(' ') : undefined,
+      );
     case 'ring':
       return cased(
         path(ringPoints(shape.at, shape.radius, shape.gapRad)),
@@ -57,13 +65,26 @@ const ShapeSvg = ({ shape, colours }: { readonly shape: Shape; readonly colours:
   }
 };
 
-export const OverlaySvg = memo(
-  ({ shapes, colours }: { readonly shapes: readonly Shape[]; readonly colours: TokenTable }) => (
-    <svg className="stage-overlay" aria-hidden="true">
-      {shapes.map((shape, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no identity between frames
-        <ShapeSvg key={i} shape={shape} colours={colours} />
-      ))}
-    </svg>
-  ),
-);
+const Shapes = ({ shapes, colours }: { readonly shapes: readonly Shape[]; readonly colours: TokenTable }) =>
+  shapes.map((shape, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no identity between frames
+    <ShapeSvg key={i} shape={shape} colours={colours} />
+  ));
+
+interface OverlayProps {
+  readonly marks: readonly Shape[];
+  /** A label that has jumped is a new element, and comes in softly where motion is welcome. */
+  readonly labels: readonly DrawnLabel[];
+  readonly colours: TokenTable;
+}
+
+export const OverlaySvg = memo(({ marks, labels, colours }: OverlayProps) => (
+  <svg className="stage-overlay" aria-hidden="true">
+    <Shapes shapes={marks} colours={colours} />
+    {labels.map(({ key, faded, shapes }) => (
+      <g key={key} className="stage-label" data-faded={faded || undefined}>
+        <Shapes shapes={shapes} colours={colours} />
+      </g>
+    ))}
+  </svg>
+));

@@ -1,7 +1,7 @@
 /** The margin labels and the one "here" of a picture as shapes. Pure. */
 
 import type { Vec3 } from '../../units';
-import type { LabelItem, PlacedLabel } from '../labels/layout';
+import type { PlacedLabel } from '../labels/layout';
 import type { Point } from '../types';
 import type { Font, Fonts, Measure, Shape } from './shapes';
 import { box } from './shapes';
@@ -36,45 +36,61 @@ export const sizeOf = (label: LabelText, fonts: Fonts, measure: Measure): { widt
   };
 };
 
-export const itemOf = (
-  label: LabelText,
-  anchor: Point,
-  prefer: LabelItem['prefer'],
-  fonts: Fonts,
-  measure: Measure,
-): LabelItem => ({
-  id: label.id,
-  anchor,
-  prefer,
-  ...sizeOf(label, fonts, measure),
-  priority: label.priority,
-});
+/** How a label is drawn in this frame. */
+export interface LabelLook {
+  readonly mode: 'sides' | 'ends';
+  readonly fonts: Fonts;
+  /** Radius of the ring that stands round "here", where one does. */
+  readonly ringPx: number | null;
+  /** Another bone is in front: a dashed leader to an open dot. */
+  readonly hidden: boolean;
+  /** Thin leaders while the foot turns. */
+  readonly moving: boolean;
+}
+
+/** Where the leader of "here" stops short of the break. */
+const STOP_PX = 4;
 
 export const labelShapes = (
   label: LabelText,
-  item: LabelItem,
+  item: { readonly width: number; readonly height: number },
   placed: PlacedLabel,
-  mode: 'sides' | 'ends',
-  fonts: Fonts,
-  /** Where the leader stops short of the anchor: the ring's radius. */
-  stopPx: number,
+  { mode, fonts, ringPx, hidden, moving }: LabelLook,
 ): Shape[] => {
   const [edge, elbow, anchor] = placed.leader;
   const { x, y } = placed;
   const here = label.tag !== null;
   const way = Math.hypot(anchor[0] - elbow[0], anchor[1] - elbow[1]);
+  const stopPx = here ? (ringPx ?? STOP_PX) : 0;
   const t = way === 0 ? 1 : Math.max(0, 1 - stopPx / way);
   const end: Point = [elbow[0] + (anchor[0] - elbow[0]) * t, elbow[1] + (anchor[1] - elbow[1]) * t];
   const leader: Shape = {
     kind: 'line',
     points: [edge, elbow, end],
     colour: here ? 'here' : 'ink',
-    width: here ? 2 : 1,
-    casing: here ? 5 : 4,
+    width: here && !moving ? 2 : 1,
+    casing: moving ? 2 : here ? 5 : 4,
+    ...(hidden ? { dashed: true } : {}),
   };
   if (here) {
     const filled = label.tag === 'filled';
+    const k = fonts.label.px / 15;
+    const ring: Shape[] =
+      ringPx === null
+        ? []
+        : [
+            {
+              kind: 'ring',
+              at: anchor,
+              radius: ringPx,
+              gapRad: Math.atan2(elbow[1] - anchor[1], elbow[0] - anchor[0]),
+              colour: 'here',
+              width: 2.8 * k,
+              casing: 6 * k,
+            },
+          ];
     return [
+      ...ring,
       leader,
       {
         kind: 'area',
@@ -109,6 +125,7 @@ export const labelShapes = (
     leader,
     { kind: 'disc', at: anchor, radius: 4.5, fill: 'plate', opacity: 1 },
     { kind: 'disc', at: anchor, radius: 3, fill: 'ink', opacity: 1 },
+    ...(hidden ? [{ kind: 'disc', at: anchor, radius: 1.8, fill: 'plate', opacity: 1 } as const] : []),
     {
       kind: 'area',
       points: box(x - 1, y, item.width + 2, item.height),

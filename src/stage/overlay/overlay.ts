@@ -1,16 +1,14 @@
 /** Everything laid over the drawn foot for one frame: marks, labels, "here". Pure; asked once a frame. */
 import { fromBone } from '../../anatomy/bone-axis';
-import type { BoneId } from '../../ids';
 import { dot, subtract, type Vec3 } from '../../units';
 import { basisOf, type Camera, project, type Size } from '../camera/camera';
 import { firstHit } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
-import { anchorsOf } from '../labels/anchors';
-import { clearerSide } from '../labels/clearer-side';
-import { type LabelBox, type LabelItem, layout, type PlacedLabel } from '../labels/layout';
+import type { LabelBox } from '../labels/layout';
 import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
-import { itemOf, type LabelText, labelShapes } from './labels';
+import { type DrawnLabel, type LabelMemory, labelled } from './labelled';
+import type { LabelText } from './labels';
 import { loadShapes, screwShapes } from './marks';
 import { measureShapes } from './measure';
 import { box, type Fonts, type Measure, type Shape } from './shapes';
@@ -25,29 +23,21 @@ export interface OverlayInput {
   readonly mode: LabelBox['mode'];
   readonly fonts: Fonts;
   readonly measure: Measure;
-  readonly before: OverlayMemory;
-  /** Sides are chosen anew at rest only: while the foot turns, labels stay where they are. */
+  readonly before: LabelMemory;
+  /** Labels are placed anew at rest only: while the foot turns, they stay where they are. */
   readonly atRest: boolean;
 }
 
-/** What the next frame starts from, so that labels and anchors stay where they can. */
-export interface OverlayMemory {
-  readonly placed: readonly PlacedLabel[];
-  readonly anchors: ReadonlyMap<BoneId, Vec3>;
-  readonly sides: ReadonlyMap<string, 'low' | 'high'>;
-}
-export const NO_MEMORY: OverlayMemory = { placed: [], anchors: new Map(), sides: new Map() };
-
 export interface Overlay {
-  readonly shapes: readonly Shape[];
+  /** Under the labels. */
+  readonly marks: readonly Shape[];
+  readonly labels: readonly DrawnLabel[];
   /** Where a hand can take the break, and how a millimetre along the bone runs on the screen. */
   readonly grip: { readonly at: Point; readonly pxPerMm: Point } | null;
-  readonly memory: OverlayMemory;
+  readonly memory: LabelMemory;
 }
 
-export const PAD = 12;
 const RING_RADIUS = { wide: 17, narrow: 13 } as const;
-const INSIDE = 6;
 /** A zone's number keeps this far from the break and its handle; it may leave the bone's axis for that, mm dorsal. */
 const BREAK_CLEAR_PX = 17;
 const OFF_AXIS_MM = [0, 4, -4] as const;
@@ -63,27 +53,6 @@ const seenOf = (scene: BreakScene, mesh: PlateMesh, eye: Vec3): Vec3[] =>
     // Its teeth stand a little in or out of the surface.
     return hit.bone === scene.at.bone && dot(subtract(hit.point, p), eye) < 1.2;
   });
-
-/** A spot that no bone hides. */
-const seenSpot = ({ at, outMm }: NonNullable<LabelText['spot']>, mesh: PlateMesh, eye: Vec3): Vec3 | undefined => {
-  const from: Vec3 = [at[0] + eye[0] * 600, at[1] + eye[1] * 600, at[2] + eye[2] * 600];
-  const hit = firstHit(mesh, from, flipAll(eye));
-  return hit === null || dot(subtract(hit.point, at), eye) < outMm / 2 ? at : undefined;
-};
-
-/** It stands before that point: a leader that ended there would name the wrong thing. */
-const covers = ({ at, outMm }: NonNullable<LabelText['spot']>, p: Vec3, eye: Vec3): boolean => {
-  const off = subtract(p, at);
-  const depth = dot(off, eye);
-  return depth < 0 && Math.sqrt(Math.max(0, dot(off, off) - depth * depth)) < outMm / 2;
-};
-
-/** The seen point that lies furthest in a direction of the picture. */
-const seenTowards = (points: readonly Point[], direction: Point): number =>
-  points.reduce((best, p, i) => {
-    const rank = (q: Point): number => q[0] * direction[0] + q[1] * direction[1];
-    return rank(p) > rank(points[best] ?? p) ? i : best;
-  }, 0);
 
 const flipAll = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
 
@@ -109,63 +78,27 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   const ring = breakAt !== null && showsRing(breakAt, camera.mmPerPx);
   const breakSeen = breakAt === null ? [] : seenOf(breakAt, mesh, eye).map(toScreen);
   const breakMiddle = breakAt === null ? null : (middleOf(breakSeen) ?? toScreen(breakAt.centre));
-  const anchors = anchorsOf(
-    mesh,
-    input.labels.filter(({ tag, spot }) => tag === null && spot === null).map(({ id }) => id as BoneId),
+  const { drawn, memory } = labelled({
+    ...input,
     eye,
-    input.before.anchors,
-    // Off the zones and the break, which have marks of their own.
-    scene.chosen !== null && breakAt !== null
-      ? { bone: scene.chosen, point: fromBone(breakAt.axis, 0.7 * breakAt.axis.lengthMm) }
-      : null,
-  );
-  const sides = new Map<string, 'low' | 'high'>();
-  const spots = input.labels.flatMap(({ spot }) => spot ?? []);
-  const items: { label: LabelText; item: LabelItem }[] = input.labels.flatMap((label) => {
-    const onBone = anchors.get(label.id as BoneId);
-    const covered = onBone !== undefined && spots.some((spot) => covers(spot, onBone, eye));
-    const anchor = label.spot === null ? (covered ? undefined : onBone) : seenSpot(label.spot, mesh, eye);
-    const middle = label.tag === null ? (anchor === undefined ? null : toScreen(anchor)) : breakMiddle;
-    if (middle === null) return [];
-    const known = input.atRest ? undefined : input.before.sides.get(label.id);
-    const prefer = known ?? clearerSide(mesh, camera, size, mirrored, input.mode, middle);
-    // The leader of "here" meets the end of the break on its own side and does not run along it.
-    const towards: Point = input.mode === 'sides' ? [prefer === 'low' ? -1 : 1, 0] : [0, prefer === 'low' ? -1 : 1];
-    const at = label.tag === null || ring ? middle : (breakSeen[seenTowards(breakSeen, towards)] ?? middle);
-    const outside = at[0] < INSIDE || at[1] < INSIDE || at[0] > size.width - INSIDE || at[1] > size.height - INSIDE;
-    if (outside) return [];
-    sides.set(label.id, prefer);
-    return [{ label, item: itemOf(label, at, prefer, fonts, input.measure) }];
+    toScreen,
+    here:
+      breakMiddle === null
+        ? null
+        : {
+            seen: breakSeen,
+            middle: breakMiddle,
+            ringPx: ring ? (narrow ? RING_RADIUS.narrow : RING_RADIUS.wide) * k : null,
+          },
+    about:
+      scene.chosen !== null && breakAt !== null
+        ? { bone: scene.chosen, point: fromBone(breakAt.axis, 0.7 * breakAt.axis.lengthMm) }
+        : null,
+    lasting: [scene.chosen, scene.selected].filter((bone) => bone !== null),
   });
-  const placed = layout(
-    items.map(({ item }) => item),
-    { mode: input.mode, width: size.width, height: size.height, pad: PAD },
-    input.before.placed,
-  );
-  const ringRadius = (narrow ? RING_RADIUS.narrow : RING_RADIUS.wide) * k;
-  const labelled: Shape[] = [];
-  for (const { label, item } of items) {
-    const place = placed.find(({ id }) => id === label.id);
-    if (place === undefined) continue;
-    const stop = label.tag === null ? 0 : ring ? ringRadius : 4;
-    const own = labelShapes(label, item, place, input.mode, fonts, stop);
-    if (label.tag !== null && ring) {
-      const [, elbow, at] = place.leader;
-      own.push({
-        kind: 'ring',
-        at,
-        radius: ringRadius,
-        gapRad: Math.atan2(elbow[1] - at[1], elbow[0] - at[0]),
-        colour: 'here',
-        width: 2.8 * k,
-        casing: 6 * k,
-      });
-    }
-    labelled.push(...own);
-  }
-  shapes.push(...zoneNumerals(input, toScreen, eye, breakMiddle), ...labelled);
+  shapes.push(...zoneNumerals(input, toScreen, eye, breakMiddle));
   const grip = breakAt === null || breakMiddle === null ? null : { at: breakMiddle, pxPerMm: along(breakAt, toScreen) };
-  return { shapes, grip, memory: { placed, anchors, sides } };
+  return { marks: shapes, labels: drawn, grip, memory };
 };
 
 const along = ({ axis, sMm }: BreakScene, toScreen: (p: Vec3) => Point): Point => {
@@ -224,3 +157,9 @@ const zoneNumerals = (
     ];
   });
 };
+
+/** Everything in the order it is painted. */
+export const allShapes = ({ marks, labels }: Pick<Overlay, 'marks' | 'labels'>): readonly Shape[] => [
+  ...marks,
+  ...labels.flatMap(({ shapes }) => shapes),
+];

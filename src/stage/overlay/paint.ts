@@ -1,7 +1,7 @@
 /** Paints the overlay's shapes on a canvas, for stills. Same shapes as on the screen. */
 import type { TokenTable } from '../draw/tokens';
 import type { Point } from '../types';
-import { cssFont, type Measure, ringPoints, type Shape } from './shapes';
+import { cssFont, DASH, type Measure, ringPoints, type Shape } from './shapes';
 
 export type Context2D = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
 
@@ -29,7 +29,9 @@ export const paintShapes = (context: Context2D, shapes: readonly Shape[], colour
       case 'ring': {
         const points = shape.kind === 'line' ? shape.points : ringPoints(shape.at, shape.radius, shape.gapRad);
         if (shape.casing > 0) stroke(context, points, colours.plate, shape.casing);
+        context.setLineDash(shape.kind === 'line' && shape.dashed ? [...DASH] : []);
         stroke(context, points, colours[shape.colour], shape.width);
+        context.setLineDash([]);
         break;
       }
       case 'area':

@@ -35,6 +35,7 @@ export type Shape =
       readonly colour: TokenName;
       readonly width: number;
       readonly casing: number;
+      readonly dashed?: boolean;
     }
   | {
       readonly kind: 'area';
@@ -69,6 +70,9 @@ export type Shape =
       readonly colour: TokenName;
       readonly anchor: 'start' | 'middle' | 'end';
     };
+
+/** Strokes and gaps of a dashed line, px. */
+export const DASH = [4, 4] as const;
 
 /** Width of a text in CSS px. */
 export type Measure = (text: string, font: Font) => number;

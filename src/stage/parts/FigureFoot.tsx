@@ -16,6 +16,7 @@ interface FigureFootProps {
   readonly children: ReactNode;
 }
 
+const NONE: readonly string[] = [];
 const nothing = (): (() => void) => () => undefined;
 
 export const FigureFoot = ({ engine, say, figure, side, held, note, children }: FigureFootProps) => {
@@ -24,12 +25,14 @@ export const FigureFoot = ({ engine, say, figure, side, held, note, children }: 
     engine?.subscribe ?? nothing,
     () => engine?.getFrame()?.view ?? null,
   );
+  const left = useSyncExternalStore(engine?.subscribe ?? nothing, () => engine?.getFrame()?.overlay.memory.left ?? NONE);
   return (
     <div className="stage-foot">
       <figcaption>
         <b>{say('stage.figure', { n: figure })}</b> {side}
         {view !== null && `, ${say(`stage.view.${view}`)}`}.{held !== null && <b> {held}.</b>}
         {note !== null && <small> {note}</small>}
+        {left.length > 0 && <small> {say('stage.left', { names: left.join(', ') })}</small>}
       </figcaption>
       {children}
       {mmPerPx !== null && <ScaleBar mmPerPx={mmPerPx} />}

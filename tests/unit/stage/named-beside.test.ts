@@ -9,7 +9,8 @@ import { basisOf, project } from '../../../src/stage/camera/camera';
 import { frameView, labelSpace, shownOf } from '../../../src/stage/camera/framing';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import { PAPER, tokensFrom } from '../../../src/stage/draw/tokens';
-import { NO_MEMORY, overlayOf } from '../../../src/stage/overlay/overlay';
+import { NO_LABELS } from '../../../src/stage/overlay/labelled';
+import { allShapes, overlayOf } from '../../../src/stage/overlay/overlay';
 import { type ShowingInput, showingOf } from '../../../src/stage/showing';
 import { modelFoot } from '../../tools/model-foot';
 
@@ -41,16 +42,16 @@ const size = { width: 1000, height: 700 };
 const drawn = (given: ShowingInput, view: ViewId) => {
   const showing = showingOf(given);
   const { camera, mode } = frameView(shownOf(mesh, foot.outline), view, null, false, size, labelSpace(showing));
-  const { shapes } = overlayOf({
+  const overlay = overlayOf({
     ...showing,
     mesh,
     camera,
     size,
     mode,
-    before: NO_MEMORY,
+    before: NO_LABELS,
     atRest: true,
   });
-  return { shapes, camera };
+  return { shapes: allShapes(overlay), camera };
 };
 const textsIn = (given: ShowingInput, view: ViewId): string[] =>
   drawn(given, view).shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LabelBox, type LabelItem, layout, type PlacedLabel } from '../../../src/stage/labels/layout';
-import { cross } from '../../../src/stage/labels/segments';
-import { spread } from '../../../src/stage/labels/spread';
+import { type LabelBox, type LabelItem, layout, type PlacedLabel } from '../../../../src/stage/labels/layout';
+import { cross } from '../../../../src/stage/labels/segments';
+import { spread } from '../../../../src/stage/labels/spread';
 
 const PAD = 12;
 const SLACK = 1e-6;
