@@ -92,7 +92,8 @@ const chooseSides = (work: Work[], frame: Frame, previous: ReadonlyMap<string, P
       .filter((w) => need(other) + w.size + GAP <= capacity)
       .sort((a, b) => Math.abs(a.v - middle) - Math.abs(b.v - middle))[0];
     if (mover !== undefined) mover.side = other;
-    else drop(crowd);
+    // Room is made by the least important label of all: it may stand where a more important one can then go.
+    else drop(work);
   }
   return work;
 };

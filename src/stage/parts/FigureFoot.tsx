@@ -25,7 +25,10 @@ export const FigureFoot = ({ engine, say, figure, side, held, note, children }: 
     engine?.subscribe ?? nothing,
     () => engine?.getFrame()?.view ?? null,
   );
-  const left = useSyncExternalStore(engine?.subscribe ?? nothing, () => engine?.getFrame()?.overlay.memory.left ?? NONE);
+  const left = useSyncExternalStore(
+    engine?.subscribe ?? nothing,
+    () => engine?.getFrame()?.overlay.memory.left ?? NONE,
+  );
   return (
     <div className="stage-foot">
       <figcaption>

@@ -121,6 +121,28 @@ describe('margin labels', () => {
     expect(kept.has('b0')).toBe(false);
   });
 
+  it('make room for an important label by the least important one, on whichever side that stands', () => {
+    const box: LabelBox = { mode: 'ends', width: 366, height: 330, pad: PAD };
+    const item = (id: string, x: number, width: number, priority: number, prefer: LabelItem['prefer']): LabelItem => ({
+      id,
+      anchor: [x, 160],
+      width,
+      height: 18,
+      priority,
+      prefer,
+    });
+    const placed = layout(
+      [
+        item('here', 145, 147, 1000, 'high'),
+        item('chosen', 200, 190, 100, 'high'),
+        item('heel', 40, 70, 99, 'low'),
+        item('beside', 140, 130, 98, 'low'),
+      ],
+      box,
+    );
+    expect(placed.map(({ id }) => id).sort()).toEqual(['chosen', 'heel', 'here']);
+  });
+
   it('keep a label on its side while its anchor is near the middle', () => {
     const box: LabelBox = { mode: 'sides', width: 800, height: 600, pad: PAD };
     const at = (x: number): LabelItem[] => [
