@@ -1,7 +1,8 @@
 /** The bar: name, which case, who is listening, and where to go. On a phone everything but one button is in the panel. */
-import type { ReactNode } from 'react';
+import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import { READERS } from '../../ids';
 import { usePages, useSession } from '../context';
+import { FindDialog } from '../find/FindDialog';
 import type { Page } from '../places';
 import { CasePanel } from './CasePanel';
 import { sideWords } from './Plate';
@@ -65,8 +66,25 @@ const CaseLine = () => {
   );
 };
 
+/** Ctrl or Cmd with K, as where one finds things by typing: no single letter, so that nothing is taken from those who speak to the page. */
+const useFindKey = (find: () => void) => {
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (event.key.toLowerCase() !== 'k' || !(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey)
+        return;
+      event.preventDefault();
+      find();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [find]);
+};
+
 export const Bar = () => {
   const { say, address, hrefOf } = usePages();
+  const [finding, setFinding] = useState(false);
+  const find = useCallback(() => setFinding(true), []);
+  useFindKey(find);
   return (
     <header className="bar">
       <a className="brand" href={hrefOf({ page: 'start' })}>
@@ -91,7 +109,11 @@ export const Bar = () => {
           <PageLink page="ask">{say('bar.ask')}</PageLink>
         </span>
       </nav>
-      <CasePanel />
+      <button type="button" className="button bar-find" onClick={find}>
+        {say('find.open')}
+      </button>
+      <CasePanel onFind={find} />
+      <FindDialog open={finding} onClose={() => setFinding(false)} />
     </header>
   );
 };

@@ -52,7 +52,7 @@ const Looks = () => {
   );
 };
 
-export const CasePanel = () => {
+export const CasePanel = ({ onFind }: { readonly onFind: () => void }) => {
   const { say, session, go, address } = usePages();
   const keep = useSession((state) => state.keepOnDevice);
   const file = useSession((state) => state.file);
@@ -75,6 +75,16 @@ export const CasePanel = () => {
       <div id={id} ref={panel} popover="auto" className="panel">
         <div className="panel-narrow">
           <ReaderChoice name="reader-panel" />
+          <button
+            type="button"
+            className="button panel-find"
+            onClick={() => {
+              close();
+              onFind();
+            }}
+          >
+            {say('find.open')}
+          </button>
           <nav className="panel-links" aria-label={say('panel.places')}>
             <PageLink page="show">{say('bar.show')}</PageLink>
             <PageLink page="say">{say('bar.say')}</PageLink>

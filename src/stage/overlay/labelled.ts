@@ -10,7 +10,7 @@ import type { PlateMesh } from '../draw/plate-mesh';
 import { anchorsOf, isSeen } from '../labels/anchors';
 import { clearerSide } from '../labels/clearer-side';
 import type { LabelBox, PlacedLabel } from '../labels/layout';
-import { type LabelWish, placeLabels } from '../labels/place';
+import { type LabelWish, type Placing, placeLabels } from '../labels/place';
 import type { Point } from '../types';
 import { type LabelLook, type LabelText, labelShapes, sizeOf } from './labels';
 import type { Fonts, Measure, Shape } from './shapes';
@@ -137,6 +137,19 @@ const lookOf = (input: LabelledInput, hidden: boolean): LabelLook => ({
   moving: !input.atRest,
 });
 
+/** Where "here" had to go to the other margin, its leader meets the other end of the break. */
+const placedWithHere = (input: LabelledInput, wishes: readonly LabelWish[]): Placing => {
+  const { mode, size, before } = input;
+  const place = (all: readonly LabelWish[]): Placing => placeLabels(all, { mode, ...size, pad: PAD }, before.placed);
+  const first = place(wishes);
+  const tag = input.labels.find((label) => label.tag !== null);
+  const wish = wishes.find(({ id }) => id === tag?.id);
+  const side = first.placed.find(({ id }) => id === tag?.id)?.side;
+  const end = side === undefined ? null : hereAt(input, side);
+  if (wish === undefined || side === undefined || end === null || side === wish.prefer) return first;
+  return place(wishes.map((each) => (each === wish ? { ...wish, prefer: side, anchors: [end] } : each)));
+};
+
 const placedAnew = (input: LabelledInput): Labelled => {
   const { mesh, camera, size, mirrored, mode, fonts, measure, before, toScreen } = input;
   const worlds = new Map<string, readonly Vec3[]>();
@@ -155,7 +168,7 @@ const placedAnew = (input: LabelledInput): Labelled => {
     if (targets?.hidden === true) hidden.add(label.id);
     return [{ id: label.id, prefer, priority: label.priority, anchors, ...sizeOf(label, fonts, measure) }];
   });
-  const { placed, chosen, left } = placeLabels(wishes, { mode, ...size, pad: PAD }, before.placed);
+  const { placed, chosen, left } = placedWithHere(input, wishes);
   const anchors = new Map<string, Vec3>();
   const jumps = new Map(before.jumps);
   for (const { id, x, y } of placed) {

@@ -1,0 +1,87 @@
+/** Type what you look for: a bone, a question, a page, a side. Enter takes the first. */
+import { type FormEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { usePages, useSession } from '../context';
+import { type Act, entriesOf, found } from './entries';
+import './find.css';
+
+const useAct = () => {
+  const { session, go, address } = usePages();
+  return (act: Act): void => {
+    const { commands } = session;
+    switch (act.do) {
+      case 'bone':
+        if (address.page !== 'explain' && address.page !== 'walk') go({ page: 'explain' });
+        return commands.selectBone(act.bone);
+      case 'question':
+        return go({ page: 'explain', question: act.question });
+      case 'page':
+        return go({ page: act.page });
+      case 'view':
+        return commands.lookFrom(act.view);
+      case 'reader':
+        return commands.setReader(act.reader);
+      case 'look':
+        return commands.setTheme(act.theme);
+    }
+  };
+};
+
+export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) => {
+  const { say, announce } = usePages();
+  const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
+  const [typed, setTyped] = useState('');
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  const act = useAct();
+  useEffect(() => {
+    if (open) dialog.current?.showModal();
+    else dialog.current?.close();
+    setTyped('');
+  }, [open]);
+  const entries = useMemo(() => entriesOf(content, reader, say), [content, reader, say]);
+  const hits = found(entries, typed);
+  const take = (index: number): void => {
+    const hit = hits[index];
+    if (hit === undefined) return;
+    onClose();
+    act(hit.act);
+    announce(`${hit.sort}: ${hit.text}`);
+  };
+  const submit = (event: FormEvent): void => {
+    event.preventDefault();
+    take(0);
+  };
+  return (
+    <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={onClose}>
+      <form onSubmit={submit}>
+        <label id={`${id}title`} htmlFor={`${id}typed`}>
+          {say('find.title')}
+        </label>
+        <input
+          id={`${id}typed`}
+          type="search"
+          autoComplete="off"
+          value={typed}
+          aria-describedby={`${id}count`}
+          onChange={(event) => setTyped(event.currentTarget.value)}
+        />
+      </form>
+      <p id={`${id}count`} className="small-print" role="status">
+        {hits.length === 0 ? say('find.none') : say('find.hint')}
+      </p>
+      <ul className="plain-list find-hits">
+        {hits.map((hit, index) => (
+          <li key={hit.key}>
+            <button type="button" className="choice" onClick={() => take(index)}>
+              {hit.text} <small>{hit.sort}</small>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="button" onClick={onClose}>
+        {say('close')}
+      </button>
+    </dialog>
+  );
+};
