@@ -11,6 +11,9 @@ import { OverlaySvg } from './overlay/OverlaySvg';
 import { Controls } from './parts/Controls';
 import { FigureFoot } from './parts/FigureFoot';
 import { Grip } from './parts/Grip';
+import { PenTools } from './pen/PenTools';
+import { Pointer } from './pen/Pointer';
+import { usePen } from './pen/use-pen';
 import { showingOf, sideText } from './showing';
 import './stage.css';
 import { useEngine } from './use-engine';
@@ -128,7 +131,9 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     }),
     [session, open],
   );
-  const gestures = useGestures(engine, surface, wishes);
+  const pen = usePen(engine, `${state.file.id} ${inWalk}`);
+  useEffect(() => engine?.setStrokes(pen.strokes), [engine, pen.strokes]);
+  const gestures = useGestures(engine, surface, wishes, pen);
   const figure = walkStop === null ? QUESTION_IDS.indexOf(question) + 1 : walkStop + 1;
 
   return (
@@ -141,6 +146,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         aria-describedby={describedBy}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture takes the keys of the standards while it has focus
         tabIndex={0}
+        data-tool={pen.tool}
         {...gestures}
       >
         {failed ? (
@@ -149,6 +155,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
           <>
             <canvas ref={canvas} className="stage-canvas" />
             {engine !== null && <Overlay engine={engine} caseShown={explanation !== null} />}
+            {pen.tool === 'pointer' && <Pointer surface={surface} />}
           </>
         )}
       </div>
@@ -164,6 +171,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         note={narrow ? null : say('stage.outlineNote')}
       >
         {help}
+        {engine !== null && <PenTools pen={pen} say={say} />}
         {engine !== null && <Controls engine={engine} say={say} onReset={wishes.onReset} />}
       </FigureFoot>
     </figure>

@@ -26,6 +26,7 @@ import { NO_LABELS } from './overlay/labelled';
 import type { LabelText } from './overlay/labels';
 import { type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
+import { type PenPoint, type PenStroke, penPointAt } from './pen/stroke';
 import { besideStrokes } from './scene/aside';
 import { breakStrokes, type StageScene, showsRing } from './scene/scene';
 
@@ -70,6 +71,7 @@ export class Engine {
   private shown: Shown;
   private readonly listeners = new Set<() => void>();
   private showing: Showing | null = null;
+  private strokes: readonly PenStroke[] = [];
   private size: Size = { width: 0, height: 0 };
   private camera: Camera | null = null;
   private widest = 1;
@@ -173,10 +175,26 @@ export class Engine {
   }
 
   pick(x: number, y: number): BoneId | null {
+    const ray = this.rayOf(x, y);
+    return ray === null ? null : (firstHit(this.plate.mesh, ...ray)?.bone ?? null);
+  }
+  /** The point of a bone under a place of the picture, where it stays whatever the foot does. */
+  pointAt(x: number, y: number): PenPoint | null {
+    const ray = this.rayOf(x, y);
+    return ray === null ? null : penPointAt(this.plate.mesh, ...ray);
+  }
+
+  private rayOf(x: number, y: number): [from: Vec3, along: Vec3] | null {
     if (this.camera === null || this.showing === null) return null;
     const { from, along } = rayAt(this.camera, this.size, x, y);
     const mirror = (v: Vec3): Vec3 => (this.showing?.mirrored === true ? [-v[0], v[1], v[2]] : v);
-    return firstHit(this.plate.mesh, mirror(from), mirror(along))?.bone ?? null;
+    return [mirror(from), mirror(along)];
+  }
+
+  /** What was drawn by hand; the labels stay where they are. */
+  setStrokes(strokes: readonly PenStroke[]): void {
+    this.strokes = strokes;
+    if (this.frame !== null) this.request(this.frame.atRest);
   }
 
   /** Once more as it stands: the context came back. */
@@ -259,6 +277,7 @@ export class Engine {
       mode: this.mode,
       fonts: showing.fonts,
       measure: showing.measure,
+      strokes: this.strokes,
       before: this.memory,
       atRest,
     });

@@ -7,6 +7,7 @@ import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react'
 import type { BoneId } from '../ids';
 import { VIEWS, type ViewId } from '../session/types';
 import type { Engine } from './engine';
+import type { Pen } from './pen/use-pen';
 
 const KEY_PX = 24;
 const CLICK_PX = 5;
@@ -54,7 +55,7 @@ export const pressKey = (
   return true;
 };
 
-export const useGestures = (engine: Engine | null, surface: HTMLElement | null, wishes: Wishes) => {
+export const useGestures = (engine: Engine | null, surface: HTMLElement | null, wishes: Wishes, pen: Pen) => {
   const touches = useRef(new Map<number, Touch>());
   const travelled = useRef(0);
 
@@ -73,13 +74,14 @@ export const useGestures = (engine: Engine | null, surface: HTMLElement | null, 
   }, [engine, surface]);
 
   const onPointerDown = (event: PointerEvent<HTMLElement>): void => {
-    if (event.pointerType === 'mouse' && event.button > 2) return;
+    if (pen.down(event) || (event.pointerType === 'mouse' && event.button > 2)) return;
     event.currentTarget.setPointerCapture(event.pointerId);
     if (touches.current.size === 0) travelled.current = 0;
     touches.current.set(event.pointerId, { x: event.clientX, y: event.clientY });
   };
   const onPointerMove = (event: PointerEvent<HTMLElement>): void => {
     const touch = touches.current.get(event.pointerId);
+    if (pen.move(event)) return;
     if (touch === undefined || engine === null) return;
     const [dx, dy] = [event.clientX - touch.x, event.clientY - touch.y];
     travelled.current += Math.hypot(dx, dy);
@@ -99,6 +101,7 @@ export const useGestures = (engine: Engine | null, surface: HTMLElement | null, 
     touch.y = event.clientY;
   };
   const onPointerUp = (event: PointerEvent<HTMLElement>): void => {
+    if (pen.up(event)) return;
     if (!touches.current.delete(event.pointerId) || touches.current.size > 0 || engine === null) return;
     if (travelled.current > CLICK_PX || event.button !== 0) return;
     const rect = event.currentTarget.getBoundingClientRect();
@@ -106,6 +109,7 @@ export const useGestures = (engine: Engine | null, surface: HTMLElement | null, 
   };
   const onPointerCancel = (event: PointerEvent<HTMLElement>): void => {
     touches.current.delete(event.pointerId);
+    pen.up(event);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLElement>): void => {
     if (engine === null || event.altKey || event.ctrlKey || event.metaKey) return;

@@ -6,6 +6,8 @@ import type { PlateMesh } from './plate-mesh';
 export interface Hit {
   readonly bone: BoneId;
   readonly point: Vec3;
+  /** First loose vertex of the triangle. */
+  readonly facet: number;
   readonly distanceMm: number;
 }
 
@@ -29,7 +31,7 @@ const meets = (from: Vec3, along: Vec3, a: Vec3, b: Vec3, c: Vec3): number | nul
 };
 
 export const firstHit = (mesh: PlateMesh, from: Vec3, along: Vec3): Hit | null => {
-  let best: { bone: BoneId; t: number } | null = null;
+  let best: { bone: BoneId; t: number; facet: number } | null = null;
   for (const range of mesh.ranges) {
     const toCentre = subtract(range.centre, from);
     const t0 = dot(toCentre, along);
@@ -37,8 +39,10 @@ export const firstHit = (mesh: PlateMesh, from: Vec3, along: Vec3): Hit | null =
     if (best !== null && t0 - range.radiusMm > best.t) continue;
     for (let v = range.start; v < range.start + range.count; v += 3) {
       const t = meets(from, along, at(mesh.positions, v), at(mesh.positions, v + 1), at(mesh.positions, v + 2));
-      if (t !== null && (best === null || t < best.t)) best = { bone: range.bone, t };
+      if (t !== null && (best === null || t < best.t)) best = { bone: range.bone, t, facet: v };
     }
   }
-  return best === null ? null : { bone: best.bone, point: add(from, scale(along, best.t)), distanceMm: best.t };
+  if (best === null) return null;
+  const { bone, t, facet } = best;
+  return { bone, point: add(from, scale(along, t)), facet, distanceMm: t };
 };

@@ -5,6 +5,7 @@ import { basisOf, type Camera, project, type Size } from '../camera/camera';
 import { firstHit } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
 import type { LabelBox } from '../labels/layout';
+import { type PenStroke, penShapes } from '../pen/stroke';
 import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
 import { type DrawnLabel, type LabelMemory, labelled } from './labelled';
@@ -23,6 +24,8 @@ export interface OverlayInput {
   readonly mode: LabelBox['mode'];
   readonly fonts: Fonts;
   readonly measure: Measure;
+  /** Drawn by hand on the bones. */
+  readonly strokes?: readonly PenStroke[];
   readonly before: LabelMemory;
   /** Labels are placed anew at rest only: while the foot turns, they stay where they are. */
   readonly atRest: boolean;
@@ -96,7 +99,10 @@ export const overlayOf = (input: OverlayInput): Overlay => {
         : null,
     lasting: [scene.chosen, scene.selected].filter((bone) => bone !== null),
   });
-  shapes.push(...zoneNumerals(input, toScreen, eye, breakMiddle));
+  shapes.push(
+    ...zoneNumerals(input, toScreen, eye, breakMiddle),
+    ...penShapes(input.strokes ?? [], mesh, toScreen, eye),
+  );
   const grip = breakAt === null || breakMiddle === null ? null : { at: breakMiddle, pxPerMm: along(breakAt, toScreen) };
   return { marks: shapes, labels: drawn, grip, memory };
 };
