@@ -61,6 +61,7 @@ export default defineConfig({
     include: ['tests/unit/**/*.test.{ts,tsx}', 'tests/reference/**/*.test.ts'],
     environment: 'node',
     testTimeout: 30_000,
+    hookTimeout: 60_000,
     // Every core: by itself vitest leaves one free, which on two cores is half the machine.
     maxWorkers: '100%',
     reporters: [['default', { summary: false }], 'json', './tests/tools/against-reporter.ts'],

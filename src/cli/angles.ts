@@ -64,13 +64,13 @@ process.stdout.write(
     .replace(/ +$/gm, '')}\n`,
 );
 
-const turns = jointTurns(shape, DEFAULT_FOOT).map(({ joint, degrees, published }) =>
+const turns = jointTurns(shape, DEFAULT_FOOT).map(({ joint, degrees, inwardsDeg, innerUpDeg, published }) =>
   [
     joint.padEnd(42),
-    degrees.toFixed(1).padStart(6),
+    ...[degrees, inwardsDeg, innerUpDeg].map((deg) => deg.toFixed(1).padStart(6)),
     published === null ? '     -' : `${published.deg.toFixed(1).padStart(6)}  ${published.source} (${published.how})`,
   ].join('  '),
 );
 process.stdout.write(
-  `\nturns from as scanned to standing, up and down, deg; beside them the widest motion published\n${turns.join('\n')}\n`,
+  `\nturns from as scanned to standing, deg: front end down, front end inwards, inner side up; beside them the widest motion published up\nand down\n${turns.join('\n')}\n`,
 );

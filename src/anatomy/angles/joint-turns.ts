@@ -1,6 +1,6 @@
 /**
- * How far each joint turns up and down from the as-scanned to the standing foot, beside how far people's joints were seen to move that
- * way: the second bone against the first, so that a turn that carries several joints counts at each of them.
+ * How far each joint turns from the as-scanned to the standing foot: up and down beside how far people's joints were seen to move that
+ * way, sideways and about its length by itself: the second bone against the first, so that a turn that carries several joints counts at each of them.
  */
 import { degrees } from '../../units';
 import type { HowRead } from '../how-read';
@@ -14,6 +14,9 @@ export interface JointTurn {
   readonly joint: string;
   /** About the axis across the foot; front end down is positive. */
   readonly degrees: number;
+  /** Front end inwards, and inner side up: no study we found tells how far joints turn these ways on loading. */
+  readonly inwardsDeg: number;
+  readonly innerUpDeg: number;
   /** The widest motion found from standing towards as scanned, or from end to end where no study gives ways; null: none found. */
   readonly published: { readonly deg: number; readonly source: string; readonly how: HowRead } | null;
 }
@@ -23,6 +26,15 @@ const UP_AND_DOWN = /flexion|extension|transverse axis/;
 const UP = /^(extension|dorsiflexion)$/;
 /** Below this a joint without a published figure is not worth a line, deg. */
 const STAYS = 0.5;
+
+const inwards = (m: Motion): number => {
+  const [x, , z] = moveDirection(m, [0, 0, 1]);
+  return degrees(Math.atan2(x, z));
+};
+const innerUp = (m: Motion): number => {
+  const [x, y] = moveDirection(m, [1, 0, 0]);
+  return degrees(Math.atan2(y, x));
+};
 
 const frontDown = (m: Motion): number => {
   const [, y, z] = moveDirection(m, [0, 0, 1]);
@@ -35,7 +47,8 @@ export const jointTurns = (shape: Shape, form: FootForm): readonly JointTurn[] =
   return shape.joints
     .filter(({ articular }) => articular)
     .map(({ id, first, second }): JointTurn => {
-      const turned = frontDown(after(motions.get(second) ?? STILL, inverse(motions.get(first) ?? STILL)));
+      const relative = after(motions.get(second) ?? STILL, inverse(motions.get(first) ?? STILL));
+      const turned = frontDown(relative);
       // Motions are told from standing; a joint that goes down on standing is scanned bent up, and the other way round.
       const scannedUp = turned > 0;
       const found = shape.motions.joints
@@ -46,7 +59,16 @@ export const jointTurns = (shape: Shape, form: FootForm): readonly JointTurn[] =
           how,
         }))
         .sort((a, b) => b.deg - a.deg)[0];
-      return { joint: id, degrees: turned, published: found ?? null };
+      return {
+        joint: id,
+        degrees: turned,
+        inwardsDeg: inwards(relative),
+        innerUpDeg: innerUp(relative),
+        published: found ?? null,
+      };
     })
-    .filter(({ degrees: turned, published }) => published !== null || Math.abs(turned) > STAYS);
+    .filter(
+      ({ degrees: turned, inwardsDeg, innerUpDeg, published }) =>
+        published !== null || Math.max(...[turned, inwardsDeg, innerUpDeg].map(Math.abs)) > STAYS,
+    );
 };

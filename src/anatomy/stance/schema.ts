@@ -60,8 +60,9 @@ export const poseSchema = v.strictObject({
   /** What winding up the plantar fascia does to the arch: share of the way to a high arch for each degree of that turn upwards. */
   windlass: v.strictObject({ by: v.string(), archPerDegree: figure }),
   /**
-   * Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id; those that rest or lie solved
-   * `again`; at last the whole foot moved up or down until the head of a turn that rests lies as high as in standing.
+   * Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id; the whole foot moved up or down until
+   * the head it rests on lies as high as in standing; heads to `lift` turned up to their height where they would be in the ground;
+   * turns that rest or lie solved `again`.
    */
   poses: v.array(
     v.strictObject({
@@ -69,6 +70,7 @@ export const poseSchema = v.strictObject({
       name: v.string(),
       arch: v.optional(figure, 0),
       turns: v.array(v.strictObject({ turn: v.string(), degrees })),
+      lift: v.optional(v.array(v.string()), []),
       again: v.optional(v.array(v.string()), []),
       restsOn: v.optional(v.string()),
     }),

@@ -180,6 +180,13 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
     const up = rest.height - headOf(shape, form, rest.head, carried)[1];
     for (const [bone, m] of stance.motions) stance.motions.set(bone, shifted(m, [0, up, 0]));
   }
+  for (const id of further.lift) {
+    const turn = turnNamed(shape, id);
+    // Front end down is positive: only upwards.
+    turnBy(shape, stance, turn, (pivot, carried) =>
+      Math.min(0, degreesOf(shape, stance, turn, form, pivot, carried)),
+    );
+  }
   for (const id of further.again) {
     const turn = turnNamed(shape, id);
     turnBy(shape, stance, turn, (pivot, carried) => degreesOf(shape, stance, turn, form, pivot, carried));
