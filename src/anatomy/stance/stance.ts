@@ -183,9 +183,7 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   for (const id of further.lift) {
     const turn = turnNamed(shape, id);
     // Front end down is positive: only upwards.
-    turnBy(shape, stance, turn, (pivot, carried) =>
-      Math.min(0, degreesOf(shape, stance, turn, form, pivot, carried)),
-    );
+    turnBy(shape, stance, turn, (pivot, carried) => Math.min(0, degreesOf(shape, stance, turn, form, pivot, carried)));
   }
   for (const id of further.again) {
     const turn = turnNamed(shape, id);

@@ -33,7 +33,7 @@ const PAGE_WORDS: Readonly<Record<Page, string>> = {
   hand: 'bar.hand',
   ask: 'bar.ask',
   show: 'bar.show',
-  walk: 'start.walk',
+  walk: 'walk.begin',
 };
 
 export const entriesOf = (content: Content, reader: Reader, say: Say): readonly Entry[] => [
