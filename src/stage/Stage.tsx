@@ -131,7 +131,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     }),
     [session, open],
   );
-  const pen = usePen(engine, `${state.file.id} ${inWalk}`);
+  const pen = usePen(engine, `${state.caseTick} ${inWalk}`);
   useEffect(() => engine?.setStrokes(pen.strokes), [engine, pen.strokes]);
   const gestures = useGestures(engine, surface, wishes, pen);
   const figure = walkStop === null ? QUESTION_IDS.indexOf(question) + 1 : walkStop + 1;

@@ -70,7 +70,7 @@ test('cuts to a view in one frame where motion is not wanted', async ({ page, ap
 
 test('does by button what a hand does by gesture', async ({ page, appUrl }) => {
   await open(page, appUrl);
-  const buttons = page.locator('.stage-controls button');
+  const buttons = page.locator('.stage-controls:not(.stage-tools) button');
   await expect(buttons).toHaveCount(7);
   for (const button of await buttons.all()) {
     expect(await button.getAttribute('aria-label')).not.toBe('');
@@ -80,6 +80,59 @@ test('does by button what a hand does by gesture', async ({ page, appUrl }) => {
     await button.click();
     await settled(page, before);
   }
+});
+
+test('a pen draws on the bones, goes along with them, and is taken back; another case wipes it', async ({
+  page,
+  appUrl,
+}) => {
+  await open(page, appUrl);
+  const strokes = page.locator('.stage-picture svg path[stroke-width="3"]');
+  const before = await strokes.count();
+  await page.getByRole('button', { name: 'Draw on the bones' }).click();
+  const box = await page.locator('.stage-picture').boundingBox();
+  if (box === null) throw new Error('no picture');
+  const draw = async (y: number): Promise<void> => {
+    await page.mouse.move(box.x + 0.3 * box.width, box.y + y * box.height);
+    await page.mouse.down();
+    for (let i = 1; i <= 12; i += 1) {
+      await page.mouse.move(box.x + (0.3 + 0.03 * i) * box.width, box.y + (y + 0.01 * i) * box.height);
+    }
+    await page.mouse.up();
+  };
+  await draw(0.45);
+  await expect.poll(() => strokes.count()).toBeGreaterThan(before);
+  const drawn = await strokes.first().getAttribute('d');
+  // The picture turns by its button while the pen is in the hand, and the stroke with it.
+  await page.getByRole('button', { name: 'Turn left' }).click();
+  await page.waitForSelector(READY);
+  await expect.poll(() => strokes.first().getAttribute('d')).not.toBe(drawn);
+  await draw(0.55);
+  await page.getByRole('button', { name: 'Take the last stroke back' }).click();
+  await page.getByRole('button', { name: 'Wipe all strokes' }).click();
+  await expect.poll(() => strokes.count()).toBe(before);
+  await draw(0.45);
+  await expect.poll(() => strokes.count()).toBeGreaterThan(before);
+  await page.locator('.bar-case').click();
+  await page.getByRole('button', { name: /Hill runner/ }).click();
+  await page.waitForSelector(READY);
+  await expect(page.getByRole('button', { name: 'Wipe all strokes' })).toHaveCount(0);
+});
+
+test('finding by typing goes to a bone, a question and a page, by keyboard alone', async ({ page, appUrl }) => {
+  await open(page, appUrl);
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('navic');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.bone-card h2')).toHaveText('inner midfoot bone');
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('when is');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.question-title')).toHaveText('When is it back?');
+  await page.keyboard.press('Control+k');
+  await expect(page.getByRole('dialog')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
 });
 
 test('drags the break along the bone as a what-if that looks different', async ({ page, appUrl }) => {

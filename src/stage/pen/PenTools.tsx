@@ -20,7 +20,7 @@ const Sign = ({ d }: { readonly d: string }) => (
 );
 
 export const PenTools = ({ pen, say }: { readonly pen: Pen; readonly say: StageSay }) => (
-  <div className="stage-controls">
+  <div className="stage-controls stage-tools">
     {TOOLS.map((tool) => (
       <button
         key={tool}
