@@ -211,6 +211,7 @@ test('keys and hands open by ? and by a button, close by Escape, and give the fo
   await page.keyboard.press('?');
   await expect(dialog).toBeHidden();
   await page.locator('.stage-picture').focus();
+  await expect(page.locator('.stage-picture')).toBeFocused();
   await page.keyboard.press('?');
   await expect(dialog).toBeVisible();
 });

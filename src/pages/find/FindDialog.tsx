@@ -8,21 +8,14 @@ const useAct = () => {
   const { session, go, address } = usePages();
   return (act: Act): void => {
     const { commands } = session;
-    switch (act.do) {
-      case 'bone':
-        if (address.page !== 'explain' && address.page !== 'walk') go({ page: 'explain' });
-        return commands.selectBone(act.bone);
-      case 'question':
-        return go({ page: 'explain', question: act.question });
-      case 'page':
-        return go({ page: act.page });
-      case 'view':
-        return commands.lookFrom(act.view);
-      case 'reader':
-        return commands.setReader(act.reader);
-      case 'look':
-        return commands.setTheme(act.theme);
-    }
+    if (act.do === 'bone') {
+      if (address.page !== 'explain' && address.page !== 'walk') go({ page: 'explain' });
+      commands.selectBone(act.bone);
+    } else if (act.do === 'question') go({ page: 'explain', question: act.question });
+    else if (act.do === 'page') go({ page: act.page });
+    else if (act.do === 'view') commands.lookFrom(act.view);
+    else if (act.do === 'reader') commands.setReader(act.reader);
+    else commands.setTheme(act.theme);
   };
 };
 

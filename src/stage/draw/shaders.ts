@@ -29,7 +29,7 @@ const ENGRAVING = /* glsl */ `
 // Share of a pixel under a line of the given half width whose middle is d away, all in px.
 // While the camera moves the pixel is taken wider: sharp lines between coarse pixels would flicker.
 #ifdef MOVING
-const float PIXEL = 1.8;
+const float PIXEL = 2.0;
 #else
 const float PIXEL = 1.0;
 #endif
@@ -120,7 +120,7 @@ void main() {
 #else
   float w = clamp(0.92 - 1.15 * lit, 0.0, 0.78);
 #endif
-  w = floor(6.0 * w + 0.5) / 6.0;
+  // Unlike the fill, the lines take their facet's own shade: stepped, whole facets of lines would jump while the foot turns.
   float ink = 0.0;
   float ridge = 0.55;
   vec3 inkColour = uInk;

@@ -41,7 +41,7 @@ describe('along random continuous paths, on plates of any size', () => {
   it('labels keep their places while the camera moves, and are sound at every rest', () => {
     const random = seededRandom(20_261_128);
     let [leaders, close, moved] = [0, 0, 0];
-    for (let path = 0; path < 60; path += 1) {
+    for (let path = 0; path < 40; path += 1) {
       const width = Math.round(320 + random() * 1120);
       const plate = plateFor(path % 2 === 0 ? 'study' : 'patient', {
         width,
@@ -71,8 +71,8 @@ describe('along random continuous paths, on plates of any size', () => {
         }
       }
     }
-    expect(moved).toBeGreaterThan(2000);
-    expect(leaders).toBeGreaterThan(600);
+    expect(moved).toBeGreaterThan(1500);
+    expect(leaders).toBeGreaterThan(400);
     // The look document had 8 to 15 % of label-frames closer than 4 px.
     expect(close / leaders).toBeLessThan(0.005);
   }, 60_000);
