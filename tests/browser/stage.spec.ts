@@ -122,10 +122,12 @@ test('a pen draws on the bones, goes along with them, and is taken back; another
 test('finding by typing goes to a bone, a question and a page, by keyboard alone', async ({ page, appUrl }) => {
   await open(page, appUrl);
   await page.keyboard.press('Control+k');
+  await expect(page.getByRole('dialog').getByRole('searchbox')).toBeFocused();
   await page.keyboard.type('navic');
   await page.keyboard.press('Enter');
   await expect(page.locator('.bone-card h2')).toHaveText('inner midfoot bone');
   await page.keyboard.press('Control+k');
+  await expect(page.getByRole('dialog').getByRole('searchbox')).toBeFocused();
   await page.keyboard.type('when is');
   await page.keyboard.press('Enter');
   await expect(page.locator('.question-title')).toHaveText('When is it back?');
