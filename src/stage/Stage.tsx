@@ -181,10 +181,11 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
 /** Labels of a case that is no longer open are gone with it, and not only when the next frame is drawn. */
 const Overlay = ({ engine, caseShown }: { readonly engine: Engine; readonly caseShown: boolean }) => {
   const frame = useSyncExternalStore(engine.subscribe, engine.getFrame);
-  const ofCase = frame !== null && frame.showing.scene.explanation !== null;
-  return frame === null || (ofCase && !caseShown) ? null : (
-    <OverlaySvg marks={frame.overlay.marks} labels={frame.overlay.labels} colours={frame.tokens.colours} />
-  );
+  if (frame === null) return null;
+  const ofCase = frame.showing.scene.explanation !== null;
+  if (ofCase && !caseShown) return null;
+  const { marks, labels, gone } = frame.overlay;
+  return <OverlaySvg marks={marks} labels={labels} gone={gone} colours={frame.tokens.colours} />;
 };
 
 /** Attributes that tests wait for: `data-ready` once the fine frame of what is now asked for is on the screen. */

@@ -133,6 +133,8 @@ export class Engine {
 
   show(showing: Showing): void {
     const mirrorChanged = this.showing !== null && this.showing.mirrored !== showing.mirrored;
+    // What another explanation said does not linger on its way out: the case may be shut.
+    if (this.showing?.scene.explanation !== showing.scene.explanation) this.memory = { ...this.memory, drawn: [] };
     this.showing = showing;
     this.ring = null;
     if (this.camera === null || mirrorChanged) this.look(this.view, false, this.near);
@@ -151,7 +153,6 @@ export class Engine {
     const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space, near);
     const whole = frameView(this.shown, view, null, showing.mirrored, size, space, false).camera;
     this.widest = 1.5 * whole.mmPerPx;
-    if (mode !== this.mode) this.memory = { ...this.memory, placed: [] };
     this.mode = mode;
     if (this.camera === null || !animated) {
       this.motion = null;

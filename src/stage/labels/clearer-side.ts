@@ -8,6 +8,8 @@ import type { LabelBox } from './layout';
 
 const STEPS = 10;
 const COVERED = 2.5;
+/** A label changes its side only for a way that is clearer by this much, px: else it would hop to and fro with a turning foot. */
+const LOYAL = 250;
 
 export const clearerSide = (
   mesh: PlateMesh,
@@ -16,6 +18,7 @@ export const clearerSide = (
   mirrored: boolean,
   mode: LabelBox['mode'],
   at: Point,
+  before: 'low' | 'high' | undefined,
 ): 'low' | 'high' => {
   const flip = (v: Vec3): Vec3 => (mirrored ? [-v[0], v[1], v[2]] : v);
   const cost = (to: Point): number => {
@@ -38,5 +41,6 @@ export const clearerSide = (
           [at[0], 0],
           [at[0], size.height],
         ];
-  return cost(low) <= cost(high) ? 'low' : 'high';
+  const loyal = before === undefined ? 0 : before === 'low' ? LOYAL : -LOYAL;
+  return cost(low) <= cost(high) + loyal ? 'low' : 'high';
 };

@@ -60,6 +60,18 @@ interface Frame {
   readonly column: number;
 }
 
+/** The part of the picture that no label can cover: where dots are best set. */
+export const openArea = (
+  extents: readonly Pick<LabelItem, 'width' | 'height'>[],
+  { mode, width, height, pad }: LabelBox,
+): { readonly from: Point; readonly to: Point } => {
+  const deepest = Math.max(0, ...extents.map((extent) => (mode === 'sides' ? extent.width : extent.height)));
+  const column = pad + deepest + STUB;
+  return mode === 'sides'
+    ? { from: [column, 0], to: [width - column, height] }
+    : { from: [0, column], to: [width, height - column] };
+};
+
 const frameOf = (items: readonly LabelItem[], box: LabelBox): Frame => {
   const sides = box.mode === 'sides';
   return {

@@ -1,8 +1,9 @@
 /**
  * Labels at rest: places in the margins (layout.ts), and for every label that one of its bone's visible points which keeps leaders
- * clear of foreign dots and texts off dots. Pure; CSS px.
+ * clear of foreign dots and texts off dots and leaders. Pure; CSS px.
  */
 import type { Point } from '../types';
+import { type Conflict, conflictsIn, costOf } from './conflicts';
 import { type LabelBox, type LabelItem, layout, type PlacedLabel } from './layout';
 
 export interface LabelWish extends Omit<LabelItem, 'anchor'> {
@@ -18,29 +19,47 @@ export interface Placing {
   readonly left: readonly string[];
 }
 
-/** From the middle of a dot to a foreign leader: its radius, its casing, and air. */
-export const CLEAR_PX = 7;
 const ROUNDS = 6;
 
-const toSegment = ([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number => {
-  const [dx, dy] = [bx - ax, by - ay];
-  const way = dx * dx + dy * dy;
-  const t = way === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / way));
-  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
+/** What was decided for one label: which of its anchors, and which side it asks for. */
+interface Choice {
+  readonly anchor: number;
+  readonly prefer: LabelWish['prefer'];
+}
+type Choices = ReadonlyMap<string, Choice>;
+
+interface Tried {
+  readonly choices: Choices;
+  readonly placed: readonly PlacedLabel[];
+  readonly conflicts: readonly Conflict[];
+  readonly cost: number;
+}
+
+/** Its other points first; the other margin where none of them helps. */
+const othersOf = ({ anchors }: LabelWish, { anchor, prefer }: Choice, side: PlacedLabel['side']): Choice[] => [
+  ...[...anchors.keys()].filter((index) => index !== anchor).map((index) => ({ anchor: index, prefer })),
+  ...[...anchors.keys()].map((index): Choice => ({ anchor: index, prefer: side === 'low' ? 'high' : 'low' })),
+];
+
+/** The first change of one label that leaves less to regret and no label fewer. */
+const stepAside = (
+  now: Tried,
+  wishes: ReadonlyMap<string, LabelWish>,
+  attempt: (choices: Choices) => Tried,
+): Tried | null => {
+  for (const { ids } of now.conflicts) {
+    for (const id of new Set([ids[1], ids[0]])) {
+      const [wish, choice] = [wishes.get(id), now.choices.get(id)];
+      const side = now.placed.find((label) => label.id === id)?.side;
+      if (wish === undefined || choice === undefined || side === undefined) continue;
+      for (const other of othersOf(wish, choice, side)) {
+        const next = attempt(new Map(now.choices).set(id, other));
+        if (next.placed.length >= now.placed.length && next.cost < now.cost) return next;
+      }
+    }
+  }
+  return null;
 };
-
-/** How near the leader of one label passes to the dot of another. */
-export const leaderToDot = (leader: PlacedLabel, dot: PlacedLabel): number => {
-  const [edge, elbow, end] = leader.leader;
-  return Math.min(toSegment(dot.leader[2], edge, elbow), toSegment(dot.leader[2], elbow, end));
-};
-
-type Conflict = readonly [leader: string, dot: string];
-
-const conflictsIn = (placed: readonly PlacedLabel[]): readonly Conflict[] =>
-  placed.flatMap((a) =>
-    placed.flatMap((b): Conflict[] => (a !== b && leaderToDot(a, b) < CLEAR_PX ? [[a.id, b.id]] : [])),
-  );
 
 export const placeLabels = (
   wishes: readonly LabelWish[],
@@ -48,50 +67,34 @@ export const placeLabels = (
   previous: readonly PlacedLabel[] = [],
 ): Placing => {
   const byId = new Map(wishes.map((wish) => [wish.id, wish]));
-  const tried = (chosen: ReadonlyMap<string, number>): readonly PlacedLabel[] =>
-    layout(
-      wishes.flatMap(({ anchors, ...item }): LabelItem[] => {
-        const anchor = anchors[chosen.get(item.id) ?? 0];
-        return anchor === undefined ? [] : [{ ...item, anchor }];
-      }),
-      box,
-      previous,
-    );
-  let chosen = new Map(wishes.map(({ id }) => [id, 0]));
-  let placed = tried(chosen);
-  let conflicts = conflictsIn(placed);
-  for (let round = 0; round < ROUNDS && conflicts.length > 0; round += 1) {
-    const better = stepAside(conflicts, byId, chosen, placed.length, tried);
-    if (better === null) break;
-    ({ chosen, placed, conflicts } = better);
+  const attempt = (choices: Choices): Tried => {
+    const items = wishes.flatMap(({ anchors, ...item }): LabelItem[] => {
+      const choice = choices.get(item.id);
+      const anchor = choice === undefined ? undefined : anchors[choice.anchor];
+      return choice === undefined || anchor === undefined ? [] : [{ ...item, anchor, prefer: choice.prefer }];
+    });
+    const placed = layout(items, box, previous);
+    const conflicts = conflictsIn(placed, byId);
+    return { choices, placed, conflicts, cost: costOf(conflicts) };
+  };
+  let now = attempt(new Map(wishes.map(({ id, prefer }) => [id, { anchor: 0, prefer }])));
+  for (;;) {
+    for (let round = 0; round < ROUNDS && now.conflicts.length > 0; round += 1) {
+      const better = stepAside(now, byId, attempt);
+      if (better === null) break;
+      now = better;
+    }
+    // A name whose leader cannot be seen says nothing: the lesser of the two goes to the list. On its own bone a text may lie.
+    const clash = now.conflicts.find(({ ids, kind }) => kind === 'hidden' && ids[0] !== ids[1]);
+    if (clash === undefined) break;
+    const lesser = [...clash.ids].sort((a, b) => (byId.get(a)?.priority ?? 0) - (byId.get(b)?.priority ?? 0))[0];
+    now = attempt(new Map([...now.choices].filter(([id]) => id !== lesser)));
   }
+  const { placed, choices } = now;
   const there = new Set(placed.map(({ id }) => id));
   const left = wishes
     .filter(({ id }) => !there.has(id))
     .sort((a, b) => b.priority - a.priority)
     .map(({ id }) => id);
-  return { placed, chosen, left };
-};
-
-/** The first change of one anchor that leaves fewer conflicts and no label fewer. */
-const stepAside = (
-  conflicts: readonly Conflict[],
-  wishes: ReadonlyMap<string, LabelWish>,
-  chosen: ReadonlyMap<string, number>,
-  count: number,
-  tried: (chosen: ReadonlyMap<string, number>) => readonly PlacedLabel[],
-): { chosen: Map<string, number>; placed: readonly PlacedLabel[]; conflicts: readonly Conflict[] } | null => {
-  for (const [leader, dot] of conflicts) {
-    for (const id of [dot, leader]) {
-      for (const index of wishes.get(id)?.anchors.keys() ?? []) {
-        if (index === chosen.get(id)) continue;
-        const other = new Map(chosen).set(id, index);
-        const placed = tried(other);
-        if (placed.length < count) continue;
-        const left = conflictsIn(placed);
-        if (left.length < conflicts.length) return { chosen: other, placed, conflicts: left };
-      }
-    }
-  }
-  return null;
+  return { placed, chosen: new Map([...choices].map(([id, { anchor }]) => [id, anchor])), left };
 };

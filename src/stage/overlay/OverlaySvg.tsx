@@ -1,5 +1,5 @@
 /** Paints the overlay's shapes as SVG. Hidden from assistive technology: pages say the same in words. */
-import { memo } from 'react';
+import { memo, useState } from 'react';
 import type { TokenTable } from '../draw/tokens';
 import type { Point } from '../types';
 import type { DrawnLabel } from './labelled';
@@ -71,16 +71,32 @@ const Shapes = ({ shapes, colours }: { readonly shapes: readonly Shape[]; readon
     <ShapeSvg key={i} shape={shape} colours={colours} />
   ));
 
+/** Goes out, and is then no longer there; at once where motion is not wanted. No frame is asked for. */
+const Gone = ({ shapes, colours }: { readonly shapes: readonly Shape[]; readonly colours: TokenTable }) => {
+  const [over, setOver] = useState(() => !matchMedia('(prefers-reduced-motion: no-preference)').matches);
+  if (over) return null;
+  return (
+    <g className="stage-label-gone" onAnimationEnd={() => setOver(true)}>
+      <Shapes shapes={shapes} colours={colours} />
+    </g>
+  );
+};
+
 interface OverlayProps {
   readonly marks: readonly Shape[];
   /** A label that has jumped is a new element, and comes in softly where motion is welcome. */
   readonly labels: readonly DrawnLabel[];
+  /** What it was, where it was, goes out in the same time: a slide would cross other leaders on its way. */
+  readonly gone: readonly DrawnLabel[];
   readonly colours: TokenTable;
 }
 
-export const OverlaySvg = memo(({ marks, labels, colours }: OverlayProps) => (
+export const OverlaySvg = memo(({ marks, labels, gone, colours }: OverlayProps) => (
   <svg className="stage-overlay" aria-hidden="true">
     <Shapes shapes={marks} colours={colours} />
+    {gone.map(({ key, shapes }) => (
+      <Gone key={`gone ${key}`} shapes={shapes} colours={colours} />
+    ))}
     {labels.map(({ key, faded, shapes }) => (
       <g key={key} className="stage-label" data-faded={faded || undefined}>
         <Shapes shapes={shapes} colours={colours} />

@@ -3,17 +3,17 @@
  * leaders go with the bone, and a label whose bone goes out of sight fades. Pure.
  */
 import type { BoneId } from '../../ids';
-import { dot, subtract, type Vec3 } from '../../units';
+import type { Vec3 } from '../../units';
 import type { Camera, Size } from '../camera/camera';
-import { firstHit } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
-import { anchorsOf, isSeen } from '../labels/anchors';
+import { isSeen } from '../labels/anchors';
 import { clearerSide } from '../labels/clearer-side';
-import type { LabelBox, PlacedLabel } from '../labels/layout';
+import { type LabelBox, openArea, type PlacedLabel } from '../labels/layout';
 import { type LabelWish, type Placing, placeLabels } from '../labels/place';
 import type { Point } from '../types';
 import { type LabelLook, type LabelText, labelShapes, sizeOf } from './labels';
 import type { Fonts, Measure, Shape } from './shapes';
+import { insideOf, isInside, spotIsSeen, targetsOf, within } from './targets';
 
 export interface LabelledInput {
   readonly mesh: PlateMesh;
@@ -32,28 +32,37 @@ export interface LabelledInput {
   readonly here: { readonly seen: readonly Point[]; readonly middle: Point; readonly ringPx: number | null } | null;
   /** The chosen bone's leader ends here rather than in its middle: off the zones and the break, which have marks of their own. */
   readonly about: { readonly bone: BoneId; readonly point: Vec3 } | null;
-  /** Bones that keep their label when another bone hides them. */
+  /**
+   * Bones that keep their label when another bone hides them, on a dashed leader: the chosen one and the one in question, which
+   * all the words are about. Any other fades while the foot turns, and at rest goes.
+   */
   readonly lasting: readonly BoneId[];
 }
 
 /** What the next frame starts from, so that labels and anchors stay where they can. */
 export interface LabelMemory {
   readonly placed: readonly PlacedLabel[];
+  /** The margins they stand in. On the way to a view that takes the other two, they stay where they are. */
+  readonly mode: LabelBox['mode'] | null;
   /** Ends of the leaders on the foot, by label. */
   readonly anchors: ReadonlyMap<string, Vec3>;
   /** How often a label has jumped: a new number is a new element, which fades in. */
   readonly jumps: ReadonlyMap<string, number>;
   /** At rest the bone of these was out of sight. */
   readonly hidden: ReadonlySet<string>;
-  /** Names for which there was no room, the most important first. */
-  readonly left: readonly string[];
+  /** Labels for which there was no room, the most important first: the list under the picture names them. */
+  readonly left: readonly Pick<LabelText, 'id' | 'text'>[];
+  /** As they were last on the screen. */
+  readonly drawn: readonly DrawnLabel[];
 }
 export const NO_LABELS: LabelMemory = {
   placed: [],
+  mode: null,
   anchors: new Map(),
   jumps: new Map(),
   hidden: new Set(),
   left: [],
+  drawn: [],
 };
 
 export interface DrawnLabel {
@@ -64,31 +73,14 @@ export interface DrawnLabel {
 
 export interface Labelled {
   readonly drawn: readonly DrawnLabel[];
+  /** Of the frame before: they go out softly while those in their stead come in, so that nothing pops. */
+  readonly gone: readonly DrawnLabel[];
   readonly memory: LabelMemory;
 }
 
 export const PAD = 12;
-const INSIDE = 6;
 /** A shorter way is a shift, a longer one a jump. */
 const JUMP_PX = 20;
-
-const back = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
-const ahead = (p: Vec3, eye: Vec3): Vec3 => [p[0] + eye[0] * 600, p[1] + eye[1] * 600, p[2] + eye[2] * 600];
-
-type Spot = NonNullable<LabelText['spot']>;
-
-/** No bone hides it. */
-const spotIsSeen = ({ at, outMm }: Spot, mesh: PlateMesh, eye: Vec3): boolean => {
-  const hit = firstHit(mesh, ahead(at, eye), back(eye));
-  return hit === null || dot(subtract(hit.point, at), eye) < outMm / 2;
-};
-
-/** It stands before that point: a leader that ended there would name the wrong thing. */
-const covers = ({ at, outMm }: Spot, p: Vec3, eye: Vec3): boolean => {
-  const off = subtract(p, at);
-  const depth = dot(off, eye);
-  return depth < 0 && Math.sqrt(Math.max(0, dot(off, off) - depth * depth)) < outMm / 2;
-};
 
 /** The point that lies furthest in a direction of the picture. */
 const furthest = (points: readonly Point[], [dx, dy]: Point): Point | undefined =>
@@ -100,52 +92,33 @@ const furthest = (points: readonly Point[], [dx, dy]: Point): Point | undefined 
 type Side = PlacedLabel['side'];
 
 /** The leader of "here" meets the end of the break on its own side and does not run along it. */
-const hereAt = ({ here, mode }: LabelledInput, side: Side): Point | null => {
+const hereAt = ({ here }: LabelledInput, mode: LabelBox['mode'], side: Side): Point | null => {
   if (here === null) return null;
   const sign = side === 'low' ? -1 : 1;
   const end = furthest(here.seen, mode === 'sides' ? [sign, 0] : [0, sign]);
   return here.ringPx === null ? (end ?? here.middle) : here.middle;
 };
 
-const isInside = ([x, y]: Point, { width, height }: Size): boolean =>
-  x >= INSIDE && y >= INSIDE && x <= width - INSIDE && y <= height - INSIDE;
-
-/** Where a label may point on the foot now; `hidden` when it is out of sight and yet stays. */
-const targetsOf = (
-  input: LabelledInput,
-  label: LabelText,
-): { readonly points: readonly Vec3[]; readonly hidden: boolean } => {
-  const { mesh, eye, about, lasting, before, labels } = input;
-  if (label.spot !== null) return { points: spotIsSeen(label.spot, mesh, eye) ? [label.spot.at] : [], hidden: false };
-  const bone = label.id as BoneId;
-  const range = mesh.ranges.find((each) => each.bone === bone);
-  if (range === undefined) return { points: [], hidden: false };
-  const spots = labels.flatMap(({ spot }) => spot ?? []);
-  const middle = about?.bone === bone ? about.point : undefined;
-  const points = anchorsOf(mesh, range, eye, before.anchors.get(bone), middle).filter(
-    (p) => !spots.some((spot) => covers(spot, p, eye)),
-  );
-  if (points.length > 0 || !lasting.includes(bone)) return { points, hidden: false };
-  return { points: [range.centre], hidden: true };
-};
-
-const lookOf = (input: LabelledInput, hidden: boolean): LabelLook => ({
-  mode: input.mode,
+const lookOf = (input: LabelledInput, mode: LabelBox['mode'], hidden: boolean): LabelLook => ({
+  mode,
   fonts: input.fonts,
   ringPx: input.here?.ringPx ?? null,
   hidden,
   moving: !input.atRest,
 });
 
+const oldPlaces = ({ before, mode }: LabelledInput): readonly PlacedLabel[] =>
+  before.mode === mode ? before.placed : [];
+
 /** Where "here" had to go to the other margin, its leader meets the other end of the break. */
 const placedWithHere = (input: LabelledInput, wishes: readonly LabelWish[]): Placing => {
-  const { mode, size, before } = input;
-  const place = (all: readonly LabelWish[]): Placing => placeLabels(all, { mode, ...size, pad: PAD }, before.placed);
+  const { mode, size } = input;
+  const place = (all: readonly LabelWish[]): Placing => placeLabels(all, { mode, ...size, pad: PAD }, oldPlaces(input));
   const first = place(wishes);
   const tag = input.labels.find((label) => label.tag !== null);
   const wish = wishes.find(({ id }) => id === tag?.id);
   const side = first.placed.find(({ id }) => id === tag?.id)?.side;
-  const end = side === undefined ? null : hereAt(input, side);
+  const end = side === undefined ? null : hereAt(input, mode, side);
   if (wish === undefined || side === undefined || end === null || side === wish.prefer) return first;
   return place(wishes.map((each) => (each === wish ? { ...wish, prefer: side, anchors: [end] } : each)));
 };
@@ -154,14 +127,17 @@ const placedAnew = (input: LabelledInput): Labelled => {
   const { mesh, camera, size, mirrored, mode, fonts, measure, before, toScreen } = input;
   const worlds = new Map<string, readonly Vec3[]>();
   const hidden = new Set<string>();
+  const extents = input.labels.map((label) => sizeOf(label, fonts, measure));
+  const open = within(insideOf(size), openArea(extents, { mode, ...size, pad: PAD }));
   const wishes = input.labels.flatMap((label): LabelWish[] => {
-    const targets = label.tag === null ? targetsOf(input, label) : null;
+    const targets = label.tag === null ? targetsOf(input, label, open) : null;
     const inside = (targets?.points ?? []).filter((p) => isInside(toScreen(p), size));
     const start =
       targets === null ? (input.here?.middle ?? null) : inside[0] === undefined ? null : toScreen(inside[0]);
     if (start === null) return [];
-    const prefer = clearerSide(mesh, camera, size, mirrored, mode, start);
-    const here = hereAt(input, prefer) ?? start;
+    const side = oldPlaces(input).find(({ id }) => id === label.id)?.side;
+    const prefer = clearerSide(mesh, camera, size, mirrored, mode, start, side);
+    const here = hereAt(input, mode, prefer) ?? start;
     const anchors = targets === null ? [here] : inside.map(toScreen);
     if (!anchors.every((p) => isInside(p, size))) return [];
     worlds.set(label.id, inside);
@@ -177,19 +153,22 @@ const placedAnew = (input: LabelledInput): Labelled => {
     const old = before.placed.find((each) => each.id === id);
     if (old !== undefined && Math.hypot(old.x - x, old.y - y) > JUMP_PX) jumps.set(id, (jumps.get(id) ?? 0) + 1);
   }
-  const textOf = (id: string): string => input.labels.find((label) => label.id === id)?.text ?? id;
-  const memory: LabelMemory = { placed, anchors, jumps, hidden, left: left.map(textOf) };
-  return { drawn: drawnOf(input, placed, memory, () => false), memory };
+  const dropped = left.flatMap((id) => input.labels.filter((label) => label.id === id));
+  const memory = { placed, mode, anchors, jumps, hidden, left: dropped };
+  const drawn = drawnOf(input, placed, memory, () => false);
+  const gone = before.drawn.filter(({ key }) => !drawn.some((each) => each.key === key));
+  return { drawn, gone, memory: { ...memory, drawn } };
 };
 
 const keptInPlace = (input: LabelledInput): Labelled => {
-  const { before, mesh, eye, size, toScreen } = input;
+  const { before, mesh, eye, size, mode, toScreen } = input;
   const gone = new Set<string>();
   const placed = before.placed.flatMap((old): PlacedLabel[] => {
     const label = input.labels.find(({ id }) => id === old.id);
     if (label === undefined) return [];
     const world = before.anchors.get(old.id);
-    const end = label.tag !== null ? hereAt(input, old.side) : world === undefined ? null : toScreen(world);
+    const end =
+      label.tag !== null ? hereAt(input, before.mode ?? mode, old.side) : world === undefined ? null : toScreen(world);
     if (end === null) return [];
     const seen =
       label.tag !== null
@@ -200,22 +179,23 @@ const keptInPlace = (input: LabelledInput): Labelled => {
     if (!seen || !isInside(end, size)) gone.add(old.id);
     return [{ ...old, leader: [old.leader[0], old.leader[1], end] }];
   });
-  return { drawn: drawnOf(input, placed, before, (id) => gone.has(id)), memory: before };
+  const drawn = drawnOf(input, placed, before, (id) => gone.has(id));
+  return { drawn, gone: [], memory: { ...before, drawn } };
 };
 
 const drawnOf = (
   input: LabelledInput,
   placed: readonly PlacedLabel[],
-  memory: LabelMemory,
+  { mode, hidden, jumps }: Pick<LabelMemory, 'mode' | 'hidden' | 'jumps'>,
   isFaded: (id: string) => boolean,
 ): DrawnLabel[] =>
   input.labels.flatMap((label): DrawnLabel[] => {
     const place = placed.find(({ id }) => id === label.id);
     if (place === undefined) return [];
     const faded = isFaded(label.id);
-    const look = lookOf(input, memory.hidden.has(label.id));
+    const look = lookOf(input, mode ?? input.mode, hidden.has(label.id));
     const shapes = labelShapes(label, sizeOf(label, input.fonts, input.measure), place, look);
-    return [{ key: `${label.id} ${memory.jumps.get(label.id) ?? 0}`, faded, shapes }];
+    return [{ key: `${label.id} ${jumps.get(label.id) ?? 0}`, faded, shapes }];
   });
 
 export const labelled = (input: LabelledInput): Labelled => (input.atRest ? placedAnew(input) : keptInPlace(input));

@@ -35,6 +35,8 @@ export interface Overlay {
   /** Under the labels. */
   readonly marks: readonly Shape[];
   readonly labels: readonly DrawnLabel[];
+  /** Labels of the frame before that are no longer there, or no longer where they were. */
+  readonly gone: readonly DrawnLabel[];
   /** Where a hand can take the break, and how a millimetre along the bone runs on the screen. */
   readonly grip: { readonly at: Point; readonly pxPerMm: Point } | null;
   readonly memory: LabelMemory;
@@ -81,7 +83,7 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   const ring = breakAt !== null && showsRing(breakAt, camera.mmPerPx);
   const breakSeen = breakAt === null ? [] : seenOf(breakAt, mesh, eye).map(toScreen);
   const breakMiddle = breakAt === null ? null : (middleOf(breakSeen) ?? toScreen(breakAt.centre));
-  const { drawn, memory } = labelled({
+  const { drawn, gone, memory } = labelled({
     ...input,
     eye,
     toScreen,
@@ -104,7 +106,7 @@ export const overlayOf = (input: OverlayInput): Overlay => {
     ...penShapes(input.strokes ?? [], mesh, toScreen, eye),
   );
   const grip = breakAt === null || breakMiddle === null ? null : { at: breakMiddle, pxPerMm: along(breakAt, toScreen) };
-  return { marks: shapes, labels: drawn, grip, memory };
+  return { marks: shapes, labels: drawn, gone, grip, memory };
 };
 
 const along = ({ axis, sMm }: BreakScene, toScreen: (p: Vec3) => Point): Point => {

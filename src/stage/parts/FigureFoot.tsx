@@ -1,7 +1,7 @@
 /** The strip under the picture: figure number, side and view in words, controls, scale bar. */
 import { type ReactNode, useSyncExternalStore } from 'react';
 import type { ViewId } from '../../session/types';
-import type { Engine } from '../engine';
+import type { Engine, Frame } from '../engine';
 import { scaleBar } from '../scale-bar';
 import type { StageSay } from '../words';
 
@@ -16,7 +16,7 @@ interface FigureFootProps {
   readonly children: ReactNode;
 }
 
-const NONE: readonly string[] = [];
+const NONE: Frame['overlay']['memory']['left'] = [];
 const nothing = (): (() => void) => () => undefined;
 
 export const FigureFoot = ({ engine, say, figure, side, held, note, children }: FigureFootProps) => {
@@ -35,7 +35,7 @@ export const FigureFoot = ({ engine, say, figure, side, held, note, children }: 
         <b>{say('stage.figure', { n: figure })}</b> {side}
         {view !== null && `, ${say(`stage.view.${view}`)}`}.{held !== null && <b> {held}.</b>}
         {note !== null && <small> {note}</small>}
-        {left.length > 0 && <small> {say('stage.left', { names: left.join(', ') })}</small>}
+        {left.length > 0 && <small> {say('stage.left', { names: left.map(({ text }) => text).join(', ') })}</small>}
       </figcaption>
       {children}
       {mmPerPx !== null && <ScaleBar mmPerPx={mmPerPx} />}

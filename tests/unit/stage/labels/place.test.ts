@@ -1,9 +1,10 @@
 /** Labels step aside: another visible point of a bone is chosen where a leader would pass close to a foreign dot. Pure layout. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LabelBox } from '../../../../src/stage/labels/layout';
-import { CLEAR_PX, type LabelWish, leaderToDot, placeLabels } from '../../../../src/stage/labels/place';
+import { type LabelBox, layout } from '../../../../src/stage/labels/layout';
+import { type LabelWish, type Placing, placeLabels } from '../../../../src/stage/labels/place';
 import type { Point } from '../../../../src/stage/types';
+import { countOf, type Fault, faultsOf } from './faults';
 
 const box = fc.record({
   mode: fc.constantFrom<LabelBox['mode']>('sides', 'ends'),
@@ -42,28 +43,40 @@ const scenes = box.chain((given) =>
   }),
 );
 
-const conflicts = ({ placed }: ReturnType<typeof placeLabels>): number =>
-  placed.flatMap((a) => placed.filter((b) => a !== b && leaderToDot(a, b) < CLEAR_PX)).length;
+const counted = ({ placed }: Placing, wishes: readonly LabelWish[], given: LabelBox): Record<Fault, number> => {
+  const extentOf = (id: string): LabelWish => {
+    const wish = wishes.find((each) => each.id === id);
+    if (wish === undefined) throw new Error('a label nobody asked for');
+    return wish;
+  };
+  // A text over its own dot is no clash with another label.
+  const faults = faultsOf(placed, extentOf, given).filter(({ ids }) => ids[0] !== ids[1]);
+  return countOf(faults);
+};
 
 describe('labels that may choose among points of their bone', () => {
-  it('never have more leaders close to foreign dots than with the first points, nor fewer labels; in all far fewer', () => {
-    let [before, after] = [0, 0];
+  it('hide no dot and no leader of another, wherever the points lie; far fewer leaders pass close to foreign dots', () => {
+    let [before, after, dropped, placed] = [0, 0, 0, 0];
     fc.assert(
       fc.property(scenes, ({ box: given, wishes }) => {
         const free = placeLabels(wishes, given);
-        const first = placeLabels(
-          wishes.map((wish) => ({ ...wish, anchors: wish.anchors.slice(0, 1) })),
+        const bound = layout(
+          wishes.map(({ anchors: [anchor = [0, 0]], ...item }) => ({ ...item, anchor })),
           given,
         );
-        expect(conflicts(free)).toBeLessThanOrEqual(conflicts(first));
-        expect(free.placed.length).toBeGreaterThanOrEqual(first.placed.length);
-        before += conflicts(first);
-        after += conflicts(free);
+        const now = counted(free, wishes, given);
+        expect([now.overlap, now.under, now.through, now.crossing]).toEqual([0, 0, 0, 0]);
+        before += counted({ ...free, placed: bound }, wishes, given).close;
+        after += now.close;
+        placed += free.placed.length;
+        dropped += Math.max(0, bound.length - free.placed.length);
       }),
-      { numRuns: 1500, seed: 20_261_128 },
+      { numRuns: 1000, seed: 20_261_128 },
     );
-    expect(before).toBeGreaterThan(200);
-    expect(after).toBeLessThan(0.6 * before);
+    // When this was written: 162 before, 1 after; 57 of 5630 labels to the list, as they hid something else.
+    expect(before).toBeGreaterThan(100);
+    expect(after).toBeLessThan(0.05 * before);
+    expect(dropped / placed).toBeLessThan(0.02);
   });
 
   it('end at one of their points, and what has no room is told by importance', () => {
@@ -79,7 +92,7 @@ describe('labels that may choose among points of their bone', () => {
         expect(placed.length + left.length).toBe(wishes.length);
         expect(placeLabels(wishes, given)).toEqual({ placed, chosen, left });
       }),
-      { numRuns: 500 },
+      { numRuns: 200, seed: 20_261_128 },
     );
   });
 });
