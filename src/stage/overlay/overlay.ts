@@ -132,6 +132,7 @@ const zoneNumerals = (
   if (layer.kind !== 'zones' || explanation === null) return [];
   const font = fonts.numeral;
   const radius = font.px * 0.72;
+  const taken: Point[] = [];
   return explanation.zones.slice(0, 3).flatMap((zone, i): Shape[] => {
     const axis = layer.axis;
     const shares = [0.5, 0.3, 0.72, 0.18, 0.84];
@@ -141,9 +142,9 @@ const zoneNumerals = (
       ),
     );
     if (width < 2 * radius + 4) return [];
-    const clear = (screen: Point): boolean =>
-      breakScreen === null ||
-      Math.hypot(screen[0] - breakScreen[0], screen[1] - breakScreen[1]) > radius + BREAK_CLEAR_PX;
+    const clear = ([x, y]: Point): boolean =>
+      (breakScreen === null || Math.hypot(x - breakScreen[0], y - breakScreen[1]) > radius + BREAK_CLEAR_PX) &&
+      taken.every(([ox, oy]) => Math.max(Math.abs(x - ox), Math.abs(y - oy)) > 2 * radius + 2);
     const at = OFF_AXIS_MM.flatMap((off) => shares.map((share) => [share, off] as const))
       .map(([share, off]) => {
         const p = fromBone(axis, zone.fromMm + (zone.toMm - zone.fromMm) * share, off);
@@ -152,6 +153,7 @@ const zoneNumerals = (
       })
       .find(({ hit, screen }) => hit?.bone === scene.chosen && clear(screen))?.screen;
     if (at === undefined) return [];
+    taken.push(at);
     return [
       {
         kind: 'area',
