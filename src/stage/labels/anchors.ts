@@ -1,6 +1,6 @@
 /** Where on a bone its leader may end: visible points of it, the best first. mm, foot frame. */
 import type { BoneId } from '../../ids';
-import { add, dot, length, scale, subtract, type Vec3 } from '../../units';
+import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import { firstHit } from '../draw/pick';
 import type { BoneRange, PlateMesh } from '../draw/plate-mesh';
 
@@ -8,6 +8,8 @@ import type { BoneRange, PlateMesh } from '../draw/plate-mesh';
 export type Eye = Vec3;
 
 const FAR_MM = 600;
+/** Looked at round a point, to see whether it lies on the rim. */
+const DIRECTIONS = 4;
 const TRIES = 14;
 /** Enough to step aside for a leader that passes close by. */
 const MOST = 5;
@@ -36,35 +38,59 @@ const facing = (mesh: PlateMesh, range: BoneRange, middle: Vec3, eye: Eye, suits
   return faces.filter((_, i) => i % stride === 0).map(({ p }) => p);
 };
 
+/** Directions all round, across the line of sight. */
+const around = (eye: Eye): readonly Vec3[] => {
+  const right = normalize(cross(Math.abs(eye[1]) < 0.9 ? [0, 1, 0] : [1, 0, 0], eye));
+  const up = cross(eye, right);
+  return Array.from({ length: DIRECTIONS }, (_, i) => {
+    const turn = (2 * Math.PI * i) / DIRECTIONS;
+    return add(scale(right, Math.cos(turn)), scale(up, Math.sin(turn)));
+  });
+};
+
+/** All of a dot there lies on the bone: one on the rim might mean its neighbour. */
+const isClear = (mesh: PlateMesh, bone: BoneId, p: Vec3, eye: Eye, clearMm: number): boolean =>
+  around(eye).every(
+    (way) => firstHit(mesh, add(add(p, scale(way, clearMm)), scale(eye, FAR_MM)), scale(eye, -1))?.bone === bone,
+  );
+
 export interface AnchorWish {
   /** Where the leader ended in the frame before. */
   readonly previous: Vec3 | undefined;
   /** The best liked point lies before this one, which may be inside the bone. */
   readonly middle: Vec3;
+  /** How much of the bone should be seen around a point, mm. */
+  readonly clearMm: number;
   /** Whether the leader may end there, as far as the picture is concerned. */
   readonly suits: (p: Vec3) => boolean;
 }
 
 /**
  * Up to five points that suit; none when the bone is hidden. The point of the frame before comes first while it is seen, so that
- * leaders do not hop; else what the eye meets in front of the middle.
+ * leaders do not hop; else what the eye meets in front of the middle. Points on the rim of what is seen come last.
  */
 export const anchorsOf = (
   mesh: PlateMesh,
   range: BoneRange,
   eye: Eye,
-  { previous, middle, suits }: AnchorWish,
+  { previous, middle, clearMm, suits }: AnchorWish,
 ): readonly Vec3[] => {
-  const out: Vec3[] = [];
+  const clear: Vec3[] = [];
+  const rim: Vec3[] = [];
+  const isApart = (from: readonly Vec3[], p: Vec3): boolean =>
+    from.every((q) => length(subtract(p, q)) > APART * range.radiusMm);
   const take = (p: Vec3): void => {
-    if (suits(p) && out.every((q) => length(subtract(p, q)) > APART * range.radiusMm)) out.push(p);
+    if (!suits(p) || !isApart(clear, p)) return;
+    // A point on the rim does not keep a clear one beside it out.
+    if (isClear(mesh, range.bone, p, eye, clearMm)) clear.push(p);
+    else if (isApart(rim, p)) rim.push(p);
   };
   if (previous !== undefined && isSeen(mesh, range.bone, previous, eye)) take(previous);
   const ahead = firstHit(mesh, add(middle, scale(eye, FAR_MM)), scale(eye, -1));
   if (ahead?.bone === range.bone) take(ahead.point);
   for (const p of facing(mesh, range, middle, eye, suits)) {
-    if (out.length >= MOST) break;
+    if (clear.length >= MOST) break;
     if (isSeen(mesh, range.bone, p, eye)) take(p);
   }
-  return out;
+  return [...clear, ...rim].slice(0, MOST);
 };

@@ -66,7 +66,7 @@ export const openArea = (
   { mode, width, height, pad }: LabelBox,
 ): { readonly from: Point; readonly to: Point } => {
   const deepest = Math.max(0, ...extents.map((extent) => (mode === 'sides' ? extent.width : extent.height)));
-  const column = pad + deepest + STUB;
+  const column = pad + deepest + STUB + GAP;
   return mode === 'sides'
     ? { from: [column, 0], to: [width - column, height] }
     : { from: [0, column], to: [width, height - column] };

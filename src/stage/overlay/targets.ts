@@ -11,6 +11,8 @@ import type { LabelText } from './labels';
 
 /** Dots keep this far from the edge of the picture. */
 const INSIDE = 6;
+/** And this far from the rim of their bone, where the bone is large enough. */
+const CLEAR_PX = 7;
 
 const back = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
 const ahead = (p: Vec3, eye: Vec3): Vec3 => [p[0] + eye[0] * 600, p[1] + eye[1] * 600, p[2] + eye[2] * 600];
@@ -62,11 +64,12 @@ export const targetsOf = (
   const range = mesh.ranges.find((each) => each.bone === bone);
   if (range === undefined) return { points: [], hidden: false };
   const spots = labels.flatMap(({ spot }) => spot ?? []);
-  const middle = about?.bone === bone ? about.point : range.centre;
+  // The place that keeps clear of zones and break is better than where the leader was.
+  const [middle, previous] = about?.bone === bone ? [about.point, undefined] : [range.centre, before.anchors.get(bone)];
   const seenIn = (part: Area): readonly Vec3[] => {
     const suits = (p: Vec3): boolean =>
       isWithin(input.toScreen(p), part) && !spots.some((spot) => covers(spot, p, eye));
-    return anchorsOf(mesh, range, eye, { previous: before.anchors.get(bone), middle, suits });
+    return anchorsOf(mesh, range, eye, { previous, middle, clearMm: CLEAR_PX * input.camera.mmPerPx, suits });
   };
   // Where no label can lie, if the bone is seen there at all.
   const open = seenIn(area);
