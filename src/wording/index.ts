@@ -17,4 +17,3 @@ export { findingsFor, type QuestionWords, questionTitle, wordQuestion } from './
 
 export const confidenceWord = (level: Confidence): string => CONFIDENCE_WORDS[level];
 export const statusWord = (status: ClaimStatus | 'contradiction' | 'notStated'): string => STATUS_WORDS[status];
-export { capital } from './quantities';

@@ -4,7 +4,7 @@
  */
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { explained, open } from './walk';
+import { chipOf, explained, open } from './walk';
 
 /** All that can be read now: texts, spoken names, values of fields, and the labels in the picture. */
 const watch = (page: Page): Promise<void> =>
@@ -66,9 +66,12 @@ const leftOver = (page: Page): Promise<{ leftovers: string[]; own: number; snaps
     };
   });
 
+/** The picture at rest: until then its scale bar and labels still change of themselves. */
+const drawn = (page: Page): Promise<void> => expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
+
 const nothingLeft = async (page: Page) => {
   await explained(page);
-  await expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
+  await drawn(page);
   await page.waitForTimeout(150);
   const { leftovers, own, snapshots } = await leftOver(page);
   expect(own).toBeGreaterThan(0);
@@ -77,6 +80,7 @@ const nothingLeft = async (page: Page) => {
 };
 
 const openExample = async (page: Page, name: string) => {
+  await drawn(page);
   await page.locator('.bar-case').click();
   await watch(page);
   await page.locator('.panel').getByRole('button', { name }).click();
@@ -84,6 +88,7 @@ const openExample = async (page: Page, name: string) => {
 
 test('the watch itself sees what is left standing', async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-dancer');
+  await drawn(page);
   await watch(page);
   await page.evaluate(() => {
     const old = document.createElement('p');
@@ -149,22 +154,11 @@ test('a form that was open on a claim of one case is closed with it', async ({ p
 
 test('a new explanation begun from the form of another is empty', async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=new');
-  await page
-    .getByRole('group', { name: /Which side/ })
-    .locator('label.chip', { hasText: 'Left' })
-    .first()
-    .click();
-  await page
-    .getByRole('group', { name: /How do you know/ })
-    .locator('label.chip', { hasText: 'X-ray or scan' })
-    .first()
-    .click();
-  await page
-    .getByRole('group', { name: /Where is it/ })
-    .locator('label.chip', { hasText: 'Not stated' })
-    .first()
-    .click();
+  await chipOf(page, /Which side/, 'Left').click();
+  await chipOf(page, /How do you know/, 'X-ray or scan').click();
+  await chipOf(page, /Where is it/, 'Not stated').click();
   await expect(page.locator('.case-line')).toContainText('left');
+  await drawn(page);
   await page.locator('.bar-case').click();
   await watch(page);
   await page.getByRole('button', { name: 'New explanation' }).click();
@@ -178,11 +172,7 @@ test('an own case that was kept is the first thing on the screen, not an invente
   appUrl,
 }) => {
   await open(page, appUrl, '#view=new');
-  await page
-    .getByRole('group', { name: /Which side/ })
-    .locator('label.chip', { hasText: 'Left' })
-    .first()
-    .click();
+  await chipOf(page, /Which side/, 'Left').click();
   await page.waitForTimeout(700);
   await page.addInitScript(() => {
     const lines: string[] = [];

@@ -72,7 +72,10 @@ for (const look of ['paper', 'slate', 'contrast']) {
   });
 }
 
-/** The shares of ink the blood layer asks for; look document, section 2, got them within 0.016. */
+/** Shares of ink as the look document, section 2, asked for; it got them within 0.016. Seen here: 0.011, on the slenderer bone from afar. */
+const INK_WITHIN = 0.014;
+/** The edge of a hatch line falls anywhere within a pixel of its six. Seen: 0.018, where two hatches cross. */
+const HATCH_WITHIN = 0.02;
 test('dots lay down the ink they are asked for, from near and from afar, on round bones and flat ones', async () => {
   for (const share of [0.082, 0.163, 0.272]) {
     for (const bone of ['metatarsal5', 'calcaneus'] as const) {
@@ -80,7 +83,7 @@ test('dots lay down the ink they are asked for, from near and from afar, on roun
         const got = await ink('blood', share, bone, mmPerPx, -66);
         expect(got.pixels).toBeGreaterThan(2000);
         expect(Math.abs(got.share - share), `${share} on ${bone} at ${mmPerPx} mm a pixel: ${got.share}`).toBeLessThan(
-          0.014,
+          INK_WITHIN,
         );
       }
     }
@@ -94,7 +97,7 @@ test('hatch lays down a quarter of ink, crossed hatch what two hatches leave', a
       [2, 1 - 0.75 ** 2],
       [3, 0.25],
     ] as const) {
-      expect(Math.abs((await ink('zones', zone, 'calcaneus', mmPerPx, -66)).share - share)).toBeLessThan(0.02);
+      expect(Math.abs((await ink('zones', zone, 'calcaneus', mmPerPx, -66)).share - share)).toBeLessThan(HATCH_WITHIN);
     }
   }
 });

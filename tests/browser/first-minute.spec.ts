@@ -5,7 +5,7 @@
 import type { Page } from '@playwright/test';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { CASE, chooseFile, explained, open } from './walk';
+import { CASE, chipOf, chooseFile, explained, open } from './walk';
 
 const title = (page: Page) => page.getByRole('heading', { level: 1 });
 const reader = (page: Page, name: string) => page.getByRole('radio', { name, exact: true }).first();
@@ -112,11 +112,7 @@ test('an invented example is one step away and says so', async ({ page, appUrl }
 test('who has a case of their own comes back to it; the start says only that it is there', async ({ page, appUrl }) => {
   await withoutPicture(page);
   await open(page, appUrl, '#view=new');
-  await page
-    .getByRole('group', { name: /Which side/ })
-    .locator('label.chip', { hasText: 'Left' })
-    .first()
-    .click();
+  await chipOf(page, /Which side/, 'Left').click();
   await expect(page.locator('.case-line')).toContainText('left');
   // Saved a little after the change: a page that is left saves at once.
   await page.waitForTimeout(700);

@@ -21,6 +21,10 @@ export const chooseFile = async (page: Page, text: string | Buffer, name = 'x.ca
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 };
 
+/** One answer of a question of the way in. */
+export const chipOf = (page: Page, question: RegExp, answer: string | RegExp): Locator =>
+  page.getByRole('group', { name: question }).locator('label.chip').filter({ hasText: answer }).first();
+
 /** Counts clicks and typed characters: every act of a walk goes through it. */
 export const counted = (page: Page) => {
   const count = { clicks: 0, typed: 0 };
@@ -36,12 +40,7 @@ export const counted = (page: Page) => {
     },
     chip: async (question: RegExp, answer: string | RegExp) => {
       count.clicks += 1;
-      await page
-        .getByRole('group', { name: question })
-        .locator('label.chip')
-        .filter({ hasText: answer })
-        .first()
-        .click();
+      await chipOf(page, question, answer).click();
     },
   };
 };

@@ -45,6 +45,7 @@ export const HANDS = [
 ] as const;
 
 export const EVERYWHERE = [
+  ['help.key.find', 'help.finds'],
   ['help.key.question', 'help.opens'],
   ['help.key.escape', 'help.closes'],
   ['help.key.tab', 'help.leaves'],

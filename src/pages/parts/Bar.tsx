@@ -66,7 +66,7 @@ const CaseLine = () => {
   );
 };
 
-/** Ctrl or Cmd with K, as where one finds things by typing: no single letter, so that nothing is taken from those who speak to the page. */
+/** Two keys together and no single letter: a device that is spoken to would press that by chance. */
 const useFindKey = (find: () => void) => {
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {

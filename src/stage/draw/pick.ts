@@ -30,6 +30,13 @@ const meets = (from: Vec3, along: Vec3, a: Vec3, b: Vec3, c: Vec3): number | nul
   return t > 0 ? t : null;
 };
 
+/** Far enough to stand before every bone of the largest foot. */
+const FAR_MM = 600;
+
+/** What an eye in that direction meets on its way to a point, which may be the point itself. */
+export const firstSeen = (mesh: PlateMesh, p: Vec3, eye: Vec3): Hit | null =>
+  firstHit(mesh, add(p, scale(eye, FAR_MM)), scale(eye, -1));
+
 export const firstHit = (mesh: PlateMesh, from: Vec3, along: Vec3): Hit | null => {
   let best: { bone: BoneId; t: number; facet: number } | null = null;
   for (const range of mesh.ranges) {

@@ -1,13 +1,12 @@
 /** Where on a bone its leader may end: visible points of it, the best first. mm, foot frame. */
 import type { BoneId } from '../../ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../units';
-import { firstHit } from '../draw/pick';
+import { firstSeen } from '../draw/pick';
 import type { BoneRange, PlateMesh } from '../draw/plate-mesh';
 
 /** Direction to the eye in the foot's frame. */
 export type Eye = Vec3;
 
-const FAR_MM = 600;
 /** Looked at round a point, to see whether it lies on the rim. */
 const DIRECTIONS = 4;
 const TRIES = 14;
@@ -19,7 +18,7 @@ const APART = 0.22;
 const at = (a: Float32Array, v: number): Vec3 => [a[3 * v] ?? 0, a[3 * v + 1] ?? 0, a[3 * v + 2] ?? 0];
 
 export const isSeen = (mesh: PlateMesh, bone: BoneId, p: Vec3, eye: Eye): boolean => {
-  const hit = firstHit(mesh, add(p, scale(eye, FAR_MM)), scale(eye, -1));
+  const hit = firstSeen(mesh, p, eye);
   return hit !== null && hit.bone === bone && length(subtract(hit.point, p)) < 0.5;
 };
 
@@ -50,9 +49,7 @@ const around = (eye: Eye): readonly Vec3[] => {
 
 /** All of a dot there lies on the bone: one on the rim might mean its neighbour. */
 const isClear = (mesh: PlateMesh, bone: BoneId, p: Vec3, eye: Eye, clearMm: number): boolean =>
-  around(eye).every(
-    (way) => firstHit(mesh, add(add(p, scale(way, clearMm)), scale(eye, FAR_MM)), scale(eye, -1))?.bone === bone,
-  );
+  around(eye).every((way) => firstSeen(mesh, add(p, scale(way, clearMm)), eye)?.bone === bone);
 
 export interface AnchorWish {
   /** Where the leader ended in the frame before. */
@@ -86,7 +83,7 @@ export const anchorsOf = (
     else if (isApart(rim, p)) rim.push(p);
   };
   if (previous !== undefined && isSeen(mesh, range.bone, previous, eye)) take(previous);
-  const ahead = firstHit(mesh, add(middle, scale(eye, FAR_MM)), scale(eye, -1));
+  const ahead = firstSeen(mesh, middle, eye);
   if (ahead?.bone === range.bone) take(ahead.point);
   for (const p of facing(mesh, range, middle, eye, suits)) {
     if (clear.length >= MOST) break;

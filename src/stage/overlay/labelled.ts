@@ -15,7 +15,8 @@ import { type LabelLook, type LabelText, labelShapes, sizeOf } from './labels';
 import type { Fonts, Measure, Shape } from './shapes';
 import { insideOf, isInside, spotIsSeen, targetsOf, within } from './targets';
 
-export interface LabelledInput {
+/** What a frame of the stage says to its labels. */
+export interface LabelFrame {
   readonly mesh: PlateMesh;
   readonly camera: Camera;
   readonly size: Size;
@@ -25,7 +26,11 @@ export interface LabelledInput {
   readonly fonts: Fonts;
   readonly measure: Measure;
   readonly before: LabelMemory;
+  /** Labels are placed anew at rest only: while the foot turns, they stay where they are. */
   readonly atRest: boolean;
+}
+
+export interface LabelledInput extends LabelFrame {
   readonly eye: Vec3;
   readonly toScreen: (p: Vec3) => Point;
   /** What "here" points at, px: the seen points of the break, its middle, and whether a ring stands round it. */

@@ -1,34 +1,21 @@
 /** Everything laid over the drawn foot for one frame: marks, labels, "here". Pure; asked once a frame. */
 import { fromBone } from '../../anatomy/bone-axis';
 import { dot, subtract, type Vec3 } from '../../units';
-import { basisOf, type Camera, project, type Size } from '../camera/camera';
-import { firstHit } from '../draw/pick';
+import { basisOf, project } from '../camera/camera';
+import { firstSeen } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
-import type { LabelBox } from '../labels/layout';
 import { type PenStroke, penShapes } from '../pen/stroke';
 import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
-import { type DrawnLabel, type LabelMemory, labelled } from './labelled';
-import type { LabelText } from './labels';
+import { type DrawnLabel, type LabelFrame, type LabelMemory, labelled } from './labelled';
 import { loadShapes, screwShapes } from './marks';
 import { measureShapes } from './measure';
-import { box, type Fonts, type Measure, type Shape } from './shapes';
+import { box, type Shape } from './shapes';
 
-export interface OverlayInput {
+export interface OverlayInput extends LabelFrame {
   readonly scene: StageScene;
-  readonly mesh: PlateMesh;
-  readonly camera: Camera;
-  readonly size: Size;
-  readonly mirrored: boolean;
-  readonly labels: readonly LabelText[];
-  readonly mode: LabelBox['mode'];
-  readonly fonts: Fonts;
-  readonly measure: Measure;
   /** Drawn by hand on the bones. */
   readonly strokes?: readonly PenStroke[];
-  readonly before: LabelMemory;
-  /** Labels are placed anew at rest only: while the foot turns, they stay where they are. */
-  readonly atRest: boolean;
 }
 
 export interface Overlay {
@@ -52,14 +39,11 @@ const flip = (p: Vec3): Vec3 => [-p[0], p[1], p[2]];
 /** The points of the break that are seen. */
 const seenOf = (scene: BreakScene, mesh: PlateMesh, eye: Vec3): Vec3[] =>
   scene.lines.flat().filter((p) => {
-    const from: Vec3 = [p[0] + eye[0] * 600, p[1] + eye[1] * 600, p[2] + eye[2] * 600];
-    const hit = firstHit(mesh, from, flipAll(eye));
+    const hit = firstSeen(mesh, p, eye);
     if (hit === null) return true;
     // Its teeth stand a little in or out of the surface.
     return hit.bone === scene.at.bone && dot(subtract(hit.point, p), eye) < 1.2;
   });
-
-const flipAll = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
 
 export const overlayOf = (input: OverlayInput): Overlay => {
   const { scene, mesh, camera, size, mirrored, fonts } = input;
@@ -148,8 +132,7 @@ const zoneNumerals = (
     const at = OFF_AXIS_MM.flatMap((off) => shares.map((share) => [share, off] as const))
       .map(([share, off]) => {
         const p = fromBone(axis, zone.fromMm + (zone.toMm - zone.fromMm) * share, off);
-        const from: Vec3 = [p[0] + eye[0] * 300, p[1] + eye[1] * 300, p[2] + eye[2] * 300];
-        return { hit: firstHit(mesh, from, flipAll(eye)), screen: toScreen(p) };
+        return { hit: firstSeen(mesh, p, eye), screen: toScreen(p) };
       })
       .find(({ hit, screen }) => hit?.bone === scene.chosen && clear(screen))?.screen;
     if (at === undefined) return [];

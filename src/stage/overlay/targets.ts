@@ -2,7 +2,7 @@
 import type { BoneId } from '../../ids';
 import { dot, subtract, type Vec3 } from '../../units';
 import type { Size } from '../camera/camera';
-import { firstHit } from '../draw/pick';
+import { firstSeen } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
 import { anchorsOf } from '../labels/anchors';
 import type { Point } from '../types';
@@ -14,14 +14,11 @@ const INSIDE = 6;
 /** And this far from the rim of their bone, where the bone is large enough. */
 const CLEAR_PX = 7;
 
-const back = (v: Vec3): Vec3 => [-v[0], -v[1], -v[2]];
-const ahead = (p: Vec3, eye: Vec3): Vec3 => [p[0] + eye[0] * 600, p[1] + eye[1] * 600, p[2] + eye[2] * 600];
-
 type Spot = NonNullable<LabelText['spot']>;
 
 /** No bone hides it. */
 export const spotIsSeen = ({ at, outMm }: Spot, mesh: PlateMesh, eye: Vec3): boolean => {
-  const hit = firstHit(mesh, ahead(at, eye), back(eye));
+  const hit = firstSeen(mesh, at, eye);
   return hit === null || dot(subtract(hit.point, at), eye) < outMm / 2;
 };
 

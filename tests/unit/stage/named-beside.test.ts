@@ -8,11 +8,11 @@ import type { ViewId } from '../../../src/session/types';
 import { basisOf, project } from '../../../src/stage/camera/camera';
 import { frameView, labelSpace, shownOf } from '../../../src/stage/camera/framing';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
-import { PAPER, tokensFrom } from '../../../src/stage/draw/tokens';
 import { NO_LABELS } from '../../../src/stage/overlay/labelled';
 import { allShapes, overlayOf } from '../../../src/stage/overlay/overlay';
 import { type ShowingInput, showingOf } from '../../../src/stage/showing';
 import { modelFoot } from '../../tools/model-foot';
+import { plainShowing } from './plain-showing';
 
 const foot = modelFoot();
 const mesh = plateMesh(foot.bones);
@@ -21,21 +21,9 @@ const rules = foot.reference.lookAlikes;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const input = (lookAlike: string, reader: ShowingInput['reader']): ShowingInput => ({
-  foot,
-  content,
-  explanation: null,
-  question: 'where',
+  ...plainShowing(foot, content),
   reader,
-  selectedBone: null,
-  quiz: null,
-  dragMm: null,
-  measured: null,
   lookAlike,
-  tokens: tokensFrom(PAPER),
-  measure: (text, { px }) => text.length * px * 0.5,
-  labelPx: 15,
-  contourPx: 1.9,
-  narrow: false,
 });
 
 const size = { width: 1000, height: 700 };

@@ -7,7 +7,6 @@ import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { Foot, Zone } from '../../../src/anatomy/types';
 import { idOf, QUESTION_IDS, type RegionId } from '../../../src/ids';
 import { stressAt } from '../../../src/mechanics';
-import { PAPER, tokensFrom } from '../../../src/stage/draw/tokens';
 import { bloodField, FEEDING_SHARES, stressField, zoneField } from '../../../src/stage/scene/fields';
 import { breakStrokes } from '../../../src/stage/scene/scene';
 import { type ShowingInput, showingOf, sideText } from '../../../src/stage/showing';
@@ -15,6 +14,7 @@ import type { BreakAt, Content, Explanation, FeedingTable, StationTable } from '
 import { STAGE_WORDS, stageSay } from '../../../src/stage/words';
 import type { Vec3 } from '../../../src/units';
 import { UNMOVED } from '../../tools/tubes';
+import { plainShowing } from './plain-showing';
 
 const model = decodeGlb(
   new Uint8Array(readFileSync(new URL('../../../public/models/foot-right.glb', import.meta.url))),
@@ -68,21 +68,8 @@ const explanation = {
 } as unknown as Explanation;
 
 const input = (change: Partial<ShowingInput> = {}): ShowingInput => ({
-  foot,
-  content,
+  ...plainShowing(foot, content),
   explanation,
-  question: 'where',
-  reader: 'patient',
-  selectedBone: null,
-  quiz: null,
-  dragMm: null,
-  measured: null,
-  lookAlike: null,
-  tokens: tokensFrom(PAPER),
-  measure: (text, { px }) => text.length * px * 0.5,
-  labelPx: 15,
-  contourPx: 1.9,
-  narrow: false,
   ...change,
 });
 const withBreak = (change: Partial<BreakAt>): Explanation => ({ ...explanation, breakAt: { ...breakAt, ...change } });

@@ -3,7 +3,6 @@ import type { BoneId, Reader } from '../../../../src/ids';
 import { type Camera, fitCamera, pan, type Size, zoomAbout } from '../../../../src/stage/camera/camera';
 import { labelSpace, NARROW_PX, shownOf } from '../../../../src/stage/camera/framing';
 import { plateMesh } from '../../../../src/stage/draw/plate-mesh';
-import { PAPER, tokensFrom } from '../../../../src/stage/draw/tokens';
 import { capital } from '../../../../src/stage/labels/choose';
 import type { LabelBox } from '../../../../src/stage/labels/layout';
 import { type LabelMemory, NO_LABELS } from '../../../../src/stage/overlay/labelled';
@@ -12,6 +11,7 @@ import { type Overlay, overlayOf } from '../../../../src/stage/overlay/overlay';
 import { showingOf } from '../../../../src/stage/showing';
 import type { Explanation, Point } from '../../../../src/stage/types';
 import { content, demoOnDefaultFoot, explained, foot } from '../../../tools/explained';
+import { plainShowing } from '../plain-showing';
 import { type Extent, faultsOf } from './faults';
 
 export const mesh = plateMesh(foot.bones);
@@ -52,20 +52,11 @@ export const plateFor = (
 ) => {
   const narrow = size.width < NARROW_PX;
   const showing = showingOf({
-    foot,
-    content,
+    ...plainShowing(foot, content),
     explanation,
-    question: 'where',
     reader,
     selectedBone,
-    quiz: null,
-    dragMm: null,
-    measured: null,
-    lookAlike: null,
-    tokens: tokensFrom(PAPER),
-    measure: (text, { px }) => text.length * px * 0.5,
     labelPx: narrow ? 14 : 15,
-    contourPx: 1.9,
     narrow,
   });
   const mode: LabelBox['mode'] = narrow ? 'ends' : wide;
