@@ -1,0 +1,53 @@
+/**
+ * `npm run fit:many -- 100`: the fit of so many feet of random shape, and of all corners of the shapes; what breaks the rules of fit
+ * (src/anatomy/fit/rules.ts), foot by foot, and how often each joint does. A pose and a level may follow; `1/2` last takes every
+ * second foot, so that two processes share the work.
+ */
+import { buildFoot, DEFAULT_FOOT, fitOf, POSE_NAMES, prepareAnatomy } from '../../src/anatomy';
+import { brokenRules } from '../../src/anatomy/fit/rules';
+import { readShape } from '../../src/cli/read-shape';
+import { cornerForms, formInWords, sampleForms } from '../unit/anatomy/any-form';
+
+const [count = '100', asked = 'standing', level = 'fine', part = '1/1'] = process.argv.slice(2);
+if (level !== 'fine' && level !== 'display') throw new RangeError(`no level ${level}; there are fine and display`);
+const pose = POSE_NAMES.find((name) => name === asked);
+if (!pose) throw new RangeError(`no pose ${asked}; there are ${POSE_NAMES.join(', ')}`);
+const [first = 1, step = 1] = part.split('/').map(Number);
+
+await prepareAnatomy();
+const shape = readShape();
+const forms = [...sampleForms(Number(count)), ...cornerForms].filter((_, i) => i % step === first - 1);
+const often = new Map<string, number>();
+let least = { mm: Number.POSITIVE_INFINITY, where: '' };
+let widest = { mm: 0, where: '' };
+let bare = { share: Number.POSITIVE_INFINITY, where: '' };
+let deepest = { mm: 0, where: 'none' };
+let broken = 0;
+
+for (const form of forms) {
+  const fit = fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, level));
+  const words = formInWords(form);
+  for (const { joint, articular, p5Mm, p95Mm, areaShare } of fit.joints) {
+    if (!articular) continue;
+    if (p5Mm < least.mm) least = { mm: p5Mm, where: `${joint} (${words})` };
+    if (p95Mm > widest.mm) widest = { mm: p95Mm, where: `${joint} (${words})` };
+    if (areaShare !== null && areaShare < bare.share) bare = { share: areaShare, where: `${joint} (${words})` };
+  }
+  const over = fit.overlaps[0];
+  if (over && over.depthMm > deepest.mm) deepest = { mm: over.depthMm, where: `${over.bones.join(' ')} (${words})` };
+  const rules = brokenRules(shape, fit, pose);
+  if (rules.length > 0) {
+    broken += 1;
+    process.stdout.write(`${words}\n${rules.map((rule) => `  ${rule}\n`).join('')}`);
+  }
+  for (const rule of rules) {
+    const kind = rule.replace(/[\d.]+ mm.*|: \d+ %.*/, '');
+    often.set(kind, (often.get(kind) ?? 0) + 1);
+  }
+}
+
+for (const [kind, times] of [...often].sort((a, b) => b[1] - a[1])) process.stdout.write(`${times} x ${kind}\n`);
+process.stdout.write(
+  `${forms.length} feet, ${broken} break a rule\nleast gap (5 %) ${least.mm.toFixed(2)} mm ${least.where}\nwidest gap (95 %) ${widest.mm.toFixed(2)} mm ${widest.where}\nleast area ${(100 * bare.share).toFixed(0)} % ${bare.where}\ndeepest overlap ${deepest.mm.toFixed(2)} mm ${deepest.where}\n`,
+);
+if (broken > 0) process.exitCode = 1;
