@@ -74,9 +74,10 @@ describe('feet of any shape standing, their fine surfaces', () => {
 
 /**
  * Drawn surfaces of few facets: a chord across a hollow facet lies up to a third of a millimetre nearer to the other bone, one across
- * a round head as much farther from it.
+ * a round head as much farther from it, and the rim of a small facet is cut off. Widest seen of 332 feet: 4.58 mm, third cuneiform to
+ * second metatarsal of adducted feet (3.65 on their fine surfaces, by which the rules above are held).
  */
-const DRAWN = { overlapMm: 0.3, gapsMm: [1, 4.2] } as const;
+const DRAWN = { overlapMm: 0.3, gapsMm: [1, 4.6] } as const;
 
 describe('feet of any shape standing, as drawn', () => {
   const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(6);
@@ -91,7 +92,7 @@ describe('feet of any shape standing, as drawn', () => {
     expect(fits.size).toBe(forms.length);
     expect(all((fit) => deeperThan(fit, DRAWN.overlapMm))).toEqual([]);
   });
-  test('joints stay 1 to 4.2 mm wide, 5th to 95th percentile', () => {
+  test('joints stay 1 to 4.6 mm wide, 5th to 95th percentile', () => {
     expect(all((fit) => gapsOutside(fit, DRAWN.gapsMm))).toEqual([]);
   });
 });
