@@ -39,8 +39,8 @@ const bounds = (rods: readonly Skin[], k: 0 | 1 | 2, reach: number): readonly [n
   Math.max(...rods.map((s) => Math.max(s.from[k], s.to[k]) + Math.max(...s.radius))) + reach,
 ];
 
-/** Two toes that just touch can meet in a single cell, in one foot of some hundreds: a grid of another width parts or joins them. */
-const GRIDS = [1, 1.05, 0.95] as const;
+/** Two toes that just touch can meet in a single cell, in a few feet of some hundreds: a grid of another width parts or joins them. */
+const GRIDS = [1, 1.05, 0.95, 1.1, 0.9, 0.85, 0.8, 1.2] as const;
 
 /** The outline in a pose. Throws Error where it closes on no grid, which no foot within the bounds was seen to do. */
 export const buildOutline = (shape: Shape, parameters: FootParameters, pose: PoseName): Mesh => {

@@ -145,14 +145,21 @@ const standing = (shape: Shape, form: FootForm): Stance => {
 };
 
 /**
- * A foot of another shape is unloaded by the motions that load the usual one. Its toes are turned afterwards: what brings a straight
+ * A foot of another shape is unloaded by the motions that load the usual one with as long a first ray, which then keeps that length.
+ * Its toes are turned afterwards: what brings a straight
  * toe back would carry a turned one off its joint.
  */
 const asScanned = (shape: Shape, form: FootForm): Stance => {
-  const usual = standing(shape, DEFAULT_FOOT).motions;
+  const longer = lengthened(shape, form);
+  const usual = standing(shape, { ...DEFAULT_FOOT, firstRayMm: form.firstRayMm }).motions;
   const own = standing(shape, { ...form, halluxDeg: DEFAULT_FOOT.halluxDeg }).motions;
   const stance: Stance = {
-    motions: new Map([...own].map(([bone, m]) => [bone, after(inverse(usual.get(bone) ?? STILL), m)])),
+    motions: new Map(
+      [...own].map(([bone, m]) => [
+        bone,
+        shifted(after(inverse(usual.get(bone) ?? STILL), m), longer.get(bone) ?? [0, 0, 0]),
+      ]),
+    ),
     made: [],
   };
   for (const turn of shape.pose.standing) {
