@@ -45,8 +45,12 @@ export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly
     event.preventDefault();
     take(0);
   };
+  // The browser tells of a closing a moment later: by then it may have been opened again, and that one stays.
+  const closed = (): void => {
+    if (!dialog.current?.open) onClose();
+  };
   return (
-    <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={onClose}>
+    <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={closed}>
       <form onSubmit={submit}>
         <label id={`${id}title`} htmlFor={`${id}typed`}>
           {say('find.title')}

@@ -52,6 +52,10 @@ export const HelpDialog = () => {
   const titleId = useId();
   const [open] = useState(() => () => setHelp(true));
   useQuestionKey(everywhere, open);
+  // The browser tells of a closing a moment later: by then it may have been opened again, and that one stays.
+  const closed = (): void => {
+    if (!dialog.current?.open) setHelp(false);
+  };
   useEffect(() => {
     if (help) dialog.current?.showModal();
     else dialog.current?.close();
@@ -60,7 +64,7 @@ export const HelpDialog = () => {
   const worded = (pairs: readonly (readonly [string, string])[]) =>
     pairs.map(([name, does]) => [say(name), say(does, { sides })] as const);
   return (
-    <dialog ref={dialog} className="help" aria-labelledby={titleId} onClose={() => setHelp(false)}>
+    <dialog ref={dialog} className="help" aria-labelledby={titleId} onClose={closed}>
       {help && (
         <>
           <div className="row row-spread help-head">
