@@ -2,14 +2,12 @@
  * `npm run fit`: gaps and facing areas at every joint of the default foot and overlap of any two bones; the worst values last.
  * A pose and a level of mesh may follow: `npm run fit -- pushOff display`. Ends with code 1 when a rule of fit is broken.
  */
-import { buildFoot, DEFAULT_FOOT, fitOf, type JointFit, POSE_NAMES, prepareAnatomy } from '../anatomy';
+import { buildFoot, DEFAULT_FOOT, fitOf, type JointFit, prepareAnatomy } from '../anatomy';
 import { brokenRules } from '../anatomy/fit/rules';
+import { poseAndLevel } from './pose-and-level';
 import { readShape } from './read-shape';
 
-const [asked = 'standing', level = 'fine'] = process.argv.slice(2);
-if (level !== 'fine' && level !== 'display') throw new RangeError(`no level ${level}; there are fine and display`);
-const pose = POSE_NAMES.find((name) => name === asked);
-if (!pose) throw new RangeError(`no pose ${asked}; there are ${POSE_NAMES.join(', ')}`);
+const { pose, level } = poseAndLevel(process.argv.slice(2));
 await prepareAnatomy();
 const shape = readShape();
 const fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, pose, level));

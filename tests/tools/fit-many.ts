@@ -1,22 +1,21 @@
 /**
  * `npm run fit:many -- 100`: the fit of so many feet of random shape, and of all corners of the shapes; what breaks the rules of fit
- * (src/anatomy/fit/rules.ts), foot by foot, and how often each joint does. A pose and a level may follow; `1/2` last takes every
- * second foot, so that two processes share the work.
+ * (src/anatomy/fit/rules.ts), foot by foot, and how often each joint does. A pose and a level may follow.
  */
-import { buildFoot, DEFAULT_FOOT, fitOf, POSE_NAMES, prepareAnatomy } from '../../src/anatomy';
+import { buildFoot, DEFAULT_FOOT, fitOf, prepareAnatomy } from '../../src/anatomy';
 import { brokenRules } from '../../src/anatomy/fit/rules';
+import { poseAndLevel } from '../../src/cli/pose-and-level';
 import { readShape } from '../../src/cli/read-shape';
 import { cornerForms, formInWords, sampleForms } from '../unit/anatomy/any-form';
 
-const [count = '100', asked = 'standing', level = 'fine', part = '1/1'] = process.argv.slice(2);
-if (level !== 'fine' && level !== 'display') throw new RangeError(`no level ${level}; there are fine and display`);
-const pose = POSE_NAMES.find((name) => name === asked);
-if (!pose) throw new RangeError(`no pose ${asked}; there are ${POSE_NAMES.join(', ')}`);
-const [first = 1, step = 1] = part.split('/').map(Number);
+const [asked = '100', ...rest] = process.argv.slice(2);
+const count = Number(asked);
+if (!Number.isInteger(count) || count < 0) throw new RangeError(`no number of feet: ${asked}`);
+const { pose, level } = poseAndLevel(rest);
 
 await prepareAnatomy();
 const shape = readShape();
-const forms = [...sampleForms(Number(count)), ...cornerForms].filter((_, i) => i % step === first - 1);
+const forms = [...sampleForms(count), ...cornerForms];
 const often = new Map<string, number>();
 let least = { mm: Number.POSITIVE_INFINITY, where: '' };
 let widest = { mm: 0, where: '' };

@@ -34,7 +34,13 @@ const common = {
 };
 
 export const turnSchema = v.variant('by', [
-  v.strictObject({ by: v.literal('degrees'), ...common, degrees: byShape }),
+  v.strictObject({
+    by: v.literal('degrees'),
+    ...common,
+    degrees: byShape,
+    /** Two heads: as far as the line from one to the other lies turned otherwise than in the usual foot, the axis turns about Y. */
+    along: v.optional(v.tuple([v.string(), v.string()])),
+  }),
   /** Turned about X until the centre of curvature of the joint `head` lies `height` mm above the ground. */
   v.strictObject({ by: v.literal('rest'), ...common, head: v.string(), height: figure }),
   /** Turned about X until the way from one joint's centre to the other's (or to the first bone's centre) falls so many degrees. */

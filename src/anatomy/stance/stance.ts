@@ -146,8 +146,7 @@ const standing = (shape: Shape, form: FootForm): Stance => {
 
 /**
  * A foot of another shape is unloaded by the motions that load the usual one with as long a first ray, which then keeps that length.
- * Its toes are turned afterwards: what brings a straight
- * toe back would carry a turned one off its joint.
+ * Its toes are turned afterwards: what brings a straight toe back would carry a turned one off its joint.
  */
 const asScanned = (shape: Shape, form: FootForm): Stance => {
   const longer = lengthened(shape, form);
@@ -170,6 +169,25 @@ const asScanned = (shape: Shape, form: FootForm): Stance => {
   return stance;
 };
 
+/** How far the line from one head to another lies turned about Y in a standing foot, deg: front end inwards is positive. */
+const headingOf = (shape: Shape, form: FootForm, heads: readonly [string, string]): number => {
+  const { motions } = standing(shape, form);
+  const at = (id: string): Vec3 => headOf(shape, form, id, motions.get(jointNamed(shape, id).first) ?? STILL);
+  const [x, , z] = subtract(at(heads[1]), at(heads[0]));
+  return degrees(Math.atan2(-z, x));
+};
+
+/**
+ * A turn whose axis goes along with the heads of this foot. A longer first ray does not turn it: the foot would roll over its outer
+ * border, and outer heads leave the ground first.
+ */
+const alongHeads = (shape: Shape, form: FootForm, turn: Turn): Turn => {
+  if (turn.by !== 'degrees' || turn.along === undefined) return turn;
+  const own = headingOf(shape, { ...form, firstRayMm: DEFAULT_FOOT.firstRayMm }, turn.along);
+  const usual = headingOf(shape, { ...DEFAULT_FOOT, arch: form.arch }, turn.along);
+  return { ...turn, axis: [...moveDirection(turning([0, 0, 0], [0, 1, 0], own - usual), turn.axis)] };
+};
+
 const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   if (pose === 'asScanned') return asScanned(shape, form);
   if (pose === 'standing') return standing(shape, form);
@@ -179,8 +197,11 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   const wound = -(further.turns.find(({ turn }) => turn === by)?.degrees ?? 0);
   // The arch is higher as far as feet have been checked; the bones themselves stay those of this foot.
   const arch = Math.min(1, form.arch + further.arch + archPerDegree * Math.max(0, wound));
-  const stance = standing(shape, { ...form, arch });
-  for (const { turn: id, degrees: angle } of further.turns) turnBy(shape, stance, turnNamed(shape, id), () => angle);
+  const risen = { ...form, arch };
+  const stance = standing(shape, risen);
+  for (const { turn: id, degrees: angle } of further.turns) {
+    turnBy(shape, stance, alongHeads(shape, risen, turnNamed(shape, id)), () => angle);
+  }
   const rest = further.restsOn === undefined ? undefined : turnNamed(shape, further.restsOn);
   if (rest?.by === 'rest') {
     const carried = stance.motions.get(bonesIn(shape.pose, rest.bones)[0] as SkeletonId) ?? STILL;

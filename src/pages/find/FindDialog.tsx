@@ -1,6 +1,7 @@
 /** Type what you look for: a bone, a question, a page, a side. Enter takes the first. */
-import { type FormEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { type FormEvent, useEffect, useId, useMemo, useState } from 'react';
 import { usePages, useSession } from '../context';
+import { useDialog } from '../parts/use-dialog';
 import { type Act, entriesOf, found } from './entries';
 import './find.css';
 
@@ -24,13 +25,11 @@ export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   const [typed, setTyped] = useState('');
-  const dialog = useRef<HTMLDialogElement>(null);
+  const { dialog, closed } = useDialog(open, onClose);
   const id = useId();
   const act = useAct();
   useEffect(() => {
-    if (open) dialog.current?.showModal();
-    else dialog.current?.close();
-    setTyped('');
+    if (open) setTyped('');
   }, [open]);
   const entries = useMemo(() => entriesOf(content, reader, say), [content, reader, say]);
   const hits = found(entries, typed);
@@ -44,10 +43,6 @@ export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     take(0);
-  };
-  // The browser tells of a closing a moment later: by then it may have been opened again, and that one stays.
-  const closed = (): void => {
-    if (!dialog.current?.open) onClose();
   };
   return (
     <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={closed}>

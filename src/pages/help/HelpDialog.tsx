@@ -2,9 +2,10 @@
  * Keys and hands: what the picture takes, in one list. The question mark opens it from anywhere but a field for text; who speaks
  * to the device or types by switches can turn that key off (a single key must not act unasked).
  */
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { VIEWS } from '../../session/types';
 import { usePages } from '../context';
+import { useDialog } from '../parts/use-dialog';
 import { EVERYWHERE, HANDS, PICTURE_KEYS } from './keys';
 
 const TYPED_IN = 'input:not([type="radio"], [type="checkbox"], [type="range"], [type="file"]), select, textarea';
@@ -48,18 +49,10 @@ const Pairs = ({
 export const HelpDialog = () => {
   const { say, help, setHelp } = usePages();
   const [everywhere, setEverywhere] = useState(true);
-  const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   const [open] = useState(() => () => setHelp(true));
   useQuestionKey(everywhere, open);
-  // The browser tells of a closing a moment later: by then it may have been opened again, and that one stays.
-  const closed = (): void => {
-    if (!dialog.current?.open) setHelp(false);
-  };
-  useEffect(() => {
-    if (help) dialog.current?.showModal();
-    else dialog.current?.close();
-  }, [help]);
+  const { dialog, closed } = useDialog(help, () => setHelp(false));
   const sides = VIEWS.map((view, index) => `${index + 1} ${say(`stage.view.${view}`)}`).join(', ');
   const worded = (pairs: readonly (readonly [string, string])[]) =>
     pairs.map(([name, does]) => [say(name), say(does, { sides })] as const);

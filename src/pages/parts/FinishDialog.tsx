@@ -1,15 +1,12 @@
 /** The one control that wipes this device. It asks once, wipes, and says that it has. */
-import { useEffect, useId, useRef } from 'react';
+import { useId } from 'react';
 import { usePages } from '../context';
+import { useDialog } from './use-dialog';
 
 export const FinishDialog = ({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) => {
   const { say, session, go, announce } = usePages();
-  const dialog = useRef<HTMLDialogElement>(null);
+  const { dialog, closed } = useDialog(open, onClose);
   const titleId = useId();
-  useEffect(() => {
-    if (open) dialog.current?.showModal();
-    else dialog.current?.close();
-  }, [open]);
   const finish = async () => {
     await session.commands.finish();
     onClose();
@@ -17,7 +14,7 @@ export const FinishDialog = ({ open, onClose }: { readonly open: boolean; readon
     announce(say('finish.done'));
   };
   return (
-    <dialog ref={dialog} aria-labelledby={titleId} onClose={onClose}>
+    <dialog ref={dialog} aria-labelledby={titleId} onClose={closed}>
       <h2 id={titleId}>{say('finish.title')}</h2>
       <p>{say('finish.what')}</p>
       <div className="row">

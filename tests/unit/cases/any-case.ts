@@ -10,6 +10,7 @@ import {
   SUBJECTS,
   type Subject,
 } from '../../../src/cases';
+import { subjectValues } from '../../../src/cases/schema';
 import { BONE_IDS, LEVELS } from '../../../src/ids';
 
 const id = fc.stringMatching(/^[a-z][A-Za-z0-9]{0,8}(-[A-Za-z0-9]{1,8}){0,2}$/);
@@ -23,16 +24,16 @@ const merged = (...parts: fc.Arbitrary<object>[]) => fc.tuple(...parts).map((lis
 
 /** One arbitrary a subject: a missing one does not compile. */
 export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
-  side: fc.constantFrom('right', 'left'),
+  side: fc.constantFrom(...subjectValues.side.options),
   bone: fc.constantFrom(...BONE_IDS),
   place: fc.oneof(
     fc.record({ by: fc.constant('region'), region: id }),
     fc.record({ by: fc.constant('distance'), mm: upTo(120) }),
   ),
   injury: id,
-  direction: fc.constantFrom('transverse', 'oblique', 'spiral', 'avulsion', 'comminuted', 'incomplete'),
+  direction: fc.constantFrom(...subjectValues.direction.options),
   displacement: merged(fc.record({ displaced: fc.boolean() }), maybe('mm', upTo(30))),
-  onset: fc.constantFrom('single event', 'gradual', 'acute on gradual'),
+  onset: fc.constantFrom(...subjectValues.onset.options),
   mechanism: id,
   injuryDate: date,
   treatment: merged(fc.record({ option: id }), maybe('on', date)),
@@ -40,7 +41,7 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   ageBand: fc.constantFrom(...AGE_BANDS),
   massKg: fc.integer({ min: 20, max: 250 }),
   heightCm: fc.integer({ min: 80, max: 230 }),
-  footShape: fc.constantFrom('neutral', 'high', 'low'),
+  footShape: fc.constantFrom(...subjectValues.footShape.options),
   activity: id,
   level: fc.constantFrom(...LEVELS),
   riskFactor: id,
