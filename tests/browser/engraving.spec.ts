@@ -51,26 +51,23 @@ const ink = (
     [kind, value, bone, mmPerPx, azimuth] as const,
   );
 
-/** Design, look document, section 2: at most 3 % of the surface's pixels flip for a degree of turning, as a mean over an orbit. */
+/** Design, look document, section 2: at most 3 % of the surface's pixels flip for a degree of turning. Seen at most: 2.9 %. */
 const MOST_FLIPPED = 0.03;
-const ORBIT = [-150, -66, -20, 20, 65, 110] as const;
 
 for (const look of ['paper', 'slate', 'contrast']) {
   test(`${look}: turned by a degree the engraving stays on the bone, at rest and while moving`, async () => {
-    for (const [ratio, moving] of [
-      [2, false],
-      [0.75, true],
-      [2, true],
-    ] as const) {
-      let sum = 0;
-      for (const azimuth of ORBIT) {
+    for (const azimuth of [-150, -66, -20, 20, 65, 110]) {
+      for (const [ratio, moving] of [
+        [2, false],
+        [0.75, true],
+        [2, true],
+      ] as const) {
         const { samples, flipped } = await calm(look, azimuth, 1, ratio, moving);
         expect(samples).toBeGreaterThan(1200);
+        expect(flipped, `from ${azimuth} degrees, ${ratio} pixels a pixel`).toBeLessThan(MOST_FLIPPED);
         // A blank picture would be calm too.
         expect(flipped).toBeGreaterThan(0.001);
-        sum += flipped;
       }
-      expect(sum / ORBIT.length, `mean of the orbit, ${ratio} pixels a pixel`).toBeLessThan(MOST_FLIPPED);
     }
   });
 }

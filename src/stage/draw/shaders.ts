@@ -29,7 +29,7 @@ const ENGRAVING = /* glsl */ `
 // Share of a pixel under a line of the given half width whose middle is d away, all in px.
 // While the camera moves the pixel is taken wider: sharp lines between coarse pixels would flicker.
 #ifdef MOVING
-const float PIXEL = 2.0;
+const float PIXEL = 3.0;
 #else
 const float PIXEL = 1.0;
 #endif
@@ -46,8 +46,9 @@ float lines(float u, float share, float pitchPx) {
   float spacing = exp2(whole + 1.0);
   float t = u / spacing;
   float halfWidth = 0.5 * share * pitchPx;
-  float first = under(abs(fract(t) - 0.5) * spacing / g, halfWidth);
-  float second = under(abs(fract(t + 0.5) - 0.5) * spacing / g, halfWidth * (1.0 - rest));
+  // Those that stay lie on multiples of the spacing, those that fade between them: where the spacing doubles no line jumps.
+  float first = under(abs(fract(t + 0.5) - 0.5) * spacing / g, halfWidth);
+  float second = under(abs(fract(t) - 0.5) * spacing / g, halfWidth * (1.0 - rest));
   return max(first, second);
 }`;
 
