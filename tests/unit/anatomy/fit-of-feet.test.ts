@@ -113,7 +113,7 @@ describe('feet of any shape in other poses, as drawn', () => {
     2_400_000,
   );
   /**
-   * Seen over all 32 corners: none deeper than the usual foot by 0.1 mm but one at 0.8 mm, at the first toe of the highest arch with the
+   * Seen of 92 feet: none deeper than the usual foot by 0.1 mm but four, by 0.6 at most, at the first toe of the highest arch with the
    * shortest first ray and the most hallux valgus.
    */
   test('as scanned: a foot of another shape fits nearly as well as the usual one', () => {
@@ -125,6 +125,6 @@ describe('feet of any shape in other poses, as drawn', () => {
         ),
       );
     const usual = deepest({});
-    for (const form of forms) expect(deepest(form), formInWords(form)).toBeLessThan(usual + 0.9);
+    for (const form of forms) expect(deepest(form), formInWords(form)).toBeLessThan(usual + 0.6);
   }, 2_400_000);
 });

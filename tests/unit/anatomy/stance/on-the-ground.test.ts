@@ -5,6 +5,7 @@ import {
   DEFAULT_FOOT,
   type Foot,
   type FootForm,
+  fitOf,
   meshBounds,
   type PoseName,
   prepareAnatomy,
@@ -34,6 +35,7 @@ const FRONT = [
   'metatarsal5',
 ] as const;
 const all = (foot: Foot): number => Math.min(...[...foot.bones.keys()].map((bone) => lowest(foot, bone)));
+const deepestOf = (foot: Foot): number => Math.max(0, ...fitOf(shape, foot).overlaps.map(({ depthMm }) => depthMm));
 const alignment = (foot: Foot): number =>
   radiographicAngles(foot).find(({ id }) => id === 'hindfootAlignment')?.value ?? Number.NaN;
 
@@ -76,6 +78,13 @@ describe('other poses', () => {
     expect(lowest(foot, 'metatarsal5')).toBeGreaterThan(lowest(foot, 'metatarsal2') + 3);
     expect(all(foot)).toBeGreaterThan(-1.5);
   });
+  test('pushing off an adducted foot is on its own first two heads, and no bone is in another', () => {
+    const foot = footOf('pushOff', { adductusDeg: 25 });
+    const heads = (['sesamoidMedial', 'metatarsal2'] as const).map((bone) => lowest(foot, bone));
+    for (const height of heads) expect(Math.abs(height)).toBeLessThan(3);
+    expect(all(foot)).toBeGreaterThan(-2);
+    expect(deepestOf(foot)).toBeLessThan(0.8);
+  }, 30_000);
   test('turned inwards the sole looks inwards: inner edge up, heel in varus, nothing in the ground', () => {
     const [foot, standing] = [footOf('inversion'), footOf('standing')];
     expect(lowest(foot, 'sesamoidMedial') - lowest(foot, 'metatarsal5')).toBeGreaterThan(3);
