@@ -1,5 +1,5 @@
 /** Type what you look for: a bone, a question, a page, a side. Enter takes the first. */
-import { type FormEvent, useEffect, useId, useMemo, useState } from 'react';
+import { type FormEvent, useId, useMemo, useState } from 'react';
 import { usePages, useSession } from '../context';
 import { useDialog } from '../parts/use-dialog';
 import { type Act, entriesOf, found } from './entries';
@@ -20,17 +20,12 @@ const useAct = () => {
   };
 };
 
-export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) => {
+const FindForm = ({ id, onClose }: { readonly id: string; readonly onClose: () => void }) => {
   const { say, announce } = usePages();
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   const [typed, setTyped] = useState('');
-  const { dialog, closed } = useDialog(open, onClose);
-  const id = useId();
   const act = useAct();
-  useEffect(() => {
-    if (open) setTyped('');
-  }, [open]);
   const entries = useMemo(() => entriesOf(content, reader, say), [content, reader, say]);
   const hits = found(entries, typed);
   const take = (index: number): void => {
@@ -45,7 +40,7 @@ export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly
     take(0);
   };
   return (
-    <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={closed}>
+    <>
       <form onSubmit={submit}>
         <label id={`${id}title`} htmlFor={`${id}typed`}>
           {say('find.title')}
@@ -74,6 +69,17 @@ export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly
       <button type="button" className="button" onClick={onClose}>
         {say('close')}
       </button>
+    </>
+  );
+};
+
+/** What was typed lives as long as one opening: emptied afterwards it would still stand there for the first keys of a fast hand. */
+export const FindDialog = ({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) => {
+  const { dialog, closed } = useDialog(open, onClose);
+  const id = useId();
+  return (
+    <dialog ref={dialog} className="find" aria-labelledby={`${id}title`} onClose={closed}>
+      {open ? <FindForm id={id} onClose={onClose} /> : null}
     </dialog>
   );
 };
