@@ -67,7 +67,7 @@ export const poseSchema = v.strictObject({
   windlass: v.strictObject({ by: v.string(), archPerDegree: figure }),
   /**
    * Further poses of a standing foot: a higher or lower arch, then turns of `standing` by their id; the whole foot moved up or down until
-   * the head it rests on lies as high as in standing; heads to `lift` turned up to their height where they would be in the ground;
+   * the heads it rests on lie, in the mean, as high as in standing; heads to `lift` turned up to their height where they would be in the ground;
    * turns that rest or lie solved `again`.
    */
   poses: v.array(
@@ -78,7 +78,7 @@ export const poseSchema = v.strictObject({
       turns: v.array(v.strictObject({ turn: v.string(), degrees })),
       lift: v.optional(v.array(v.string()), []),
       again: v.optional(v.array(v.string()), []),
-      restsOn: v.optional(v.string()),
+      restsOn: v.optional(v.array(v.string()), []),
     }),
   ),
 });

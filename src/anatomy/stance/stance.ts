@@ -202,10 +202,15 @@ const stanceOf = (shape: Shape, form: FootForm, pose: PoseName): Stance => {
   for (const { turn: id, degrees: angle } of further.turns) {
     turnBy(shape, stance, alongHeads(shape, risen, turnNamed(shape, id)), () => angle);
   }
-  const rest = further.restsOn === undefined ? undefined : turnNamed(shape, further.restsOn);
-  if (rest?.by === 'rest') {
-    const carried = stance.motions.get(bonesIn(shape.pose, rest.bones)[0] as SkeletonId) ?? STILL;
-    const up = rest.height - headOf(shape, form, rest.head, carried)[1];
+  // Set down on these heads together: where one ray is short, the pads share the difference.
+  const ups = further.restsOn.flatMap((id) => {
+    const turn = turnNamed(shape, id);
+    if (turn.by !== 'rest') return [];
+    const carried = stance.motions.get(bonesIn(shape.pose, turn.bones)[0] as SkeletonId) ?? STILL;
+    return [turn.height - headOf(shape, form, turn.head, carried)[1]];
+  });
+  if (ups.length > 0) {
+    const up = ups.reduce((sum, each) => sum + each, 0) / ups.length;
     for (const [bone, m] of stance.motions) stance.motions.set(bone, shifted(m, [0, up, 0]));
   }
   for (const id of further.lift) {
