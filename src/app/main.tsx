@@ -63,7 +63,7 @@ const begin = async (root: HTMLElement) => {
   const kept = await keptCase();
   // An address that asks for nothing leads on with the person's own case, and to the start where there is none.
   if (plain) history.replaceState(null, '', writeAddress({ ...asked, page: kept ? 'explain' : 'start' }));
-  reportStrangers(session, linked);
+  reportStrangers(session, linked, location.search);
   createRoot(root).render(
     <StrictMode>
       <App session={session} feet={feet} />

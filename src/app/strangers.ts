@@ -2,8 +2,8 @@
 import { makeSay, strangersIn } from '../pages';
 import type { Session } from '../session/types';
 
-export const reportStrangers = (session: Session, hash: string): void => {
-  const strangers = strangersIn(hash);
+export const reportStrangers = (session: Session, hash: string, search = ''): void => {
+  const strangers = strangersIn(hash, search);
   if (strangers.length === 0) return;
   const say = makeSay(session.getState().content.words);
   session.commands.report({ what: say('link.strange'), where: strangers.join(', '), remedy: say('link.remedy') });

@@ -83,6 +83,7 @@ export const factsOf = (file: CaseFile): Facts => {
     ...(single as { readonly [S in SingleSubject]: Fact<S> }),
     caseId: file.id,
     demo: file.demo !== undefined,
+    saidBy: Object.fromEntries(current.map((claim) => [claim.id, claim.source.kind])),
     treatments: current.filter(isAbout('treatment')).sort((a, b) => byDate(a.value.on, b.value.on)),
     followUps: current.filter(isAbout('followUp')).sort((a, b) => byDate(a.value.on, b.value.on)),
     riskFactors: current.filter(isAbout('riskFactor')),

@@ -1,5 +1,6 @@
 /** The case file: what is known, how well, and from whom. */
 export { checkClaims } from './check-claims';
+export { checkDates } from './check-dates';
 export {
   type ClaimableKey,
   type ClaimableWhatIf,

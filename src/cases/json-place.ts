@@ -7,7 +7,7 @@ const SINGLE = new Set([...'{}[]:,']);
 const WORD = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
 
 /** Index after the closing quote, or null when the text breaks inside. */
-const endOfString = (text: string, from: number): number | null => {
+export const endOfString = (text: string, from: number): number | null => {
   for (let i = from + 1; i < text.length; i++) {
     const c = text[i] ?? '';
     if (c === '\\') i++;

@@ -13,6 +13,10 @@ export const CASE_PROBLEM_WORDS = {
     what: 'The file cannot be read as JSON: {detail}.',
     remedy: 'Open a file that Underfoot wrote. If you edited it by hand, look at the place named here.',
   },
+  repeatedKey: {
+    what: 'The entry {key} stands twice in the same place (the second time in line {line}); only one can hold.',
+    remedy: 'Remove one of the two. Nothing was opened.',
+  },
   tooDeep: {
     what: 'The file is nested more than {limit} levels deep; no case is.',
     remedy: 'Open a file that Underfoot wrote.',
@@ -39,6 +43,10 @@ export const CASE_PROBLEM_WORDS = {
   duplicateId: {
     what: 'Two claims have the id {id}.',
     remedy: 'Give one of them another id, such as {free}.',
+  },
+  futureDate: {
+    what: 'Claim {id} speaks of {on}, a day to come (today is {today}); what is known has already happened.',
+    remedy: 'Correct the date, or leave it out. If it is right, check the date of this device.',
   },
   supersedesItself: {
     what: 'Claim {id} replaces itself.',

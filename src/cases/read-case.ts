@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { checkClaims } from './check-claims';
 import { fromIssue } from './from-issue';
+import { repeatedKey } from './json-keys';
 import { placeOfJsonError } from './json-place';
 import { caseMigrations, isJsonObject } from './migrations';
 import { type CaseProblem, caseProblem, quoted } from './problems';
@@ -64,6 +65,9 @@ export const readCase = (given: string): ReadResult => {
     const detail = placeOfJsonError(text, error instanceof Error ? error.message : '');
     return refused(caseProblem('notJson', null, { detail }));
   }
+  const twice = repeatedKey(text);
+  if (twice !== null)
+    return refused(caseProblem('repeatedKey', twice.path.slice(0, 200), { key: quoted(twice.key), line: twice.line }));
   if (!isJsonObject(raw) || !Object.hasOwn(raw, 'format') || raw.format !== CASE_FORMAT)
     return refused(caseProblem('notACase', null));
 

@@ -165,6 +165,8 @@ export type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatm
 export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   readonly caseId: CaseId;
   readonly demo: boolean;
+  /** Who said each current claim. */
+  readonly saidBy: Readonly<Record<ClaimId, SourceKind>>;
   /** In order of date, oldest first; undated before dated, so that the last one is the latest known. Never a ruled-out claim. */
   readonly treatments: readonly Extract<Claim, { subject: 'treatment' }>[];
   readonly followUps: readonly Extract<Claim, { subject: 'followUp' }>[];

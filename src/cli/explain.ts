@@ -6,11 +6,12 @@
 import { readFileSync, statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { prepareAnatomy } from '../anatomy';
-import { type CaseFile, type CaseProblem, factsOf, readCase, tooBig } from '../cases';
+import { type CaseFile, type CaseProblem, checkDates, factsOf, readCase, tooBig } from '../cases';
 import { checkCase } from '../checks';
 import { explain, footOfCase, NO_WHAT_IF } from '../explain';
 import { READERS, type Reader } from '../ids';
 import { SCRIPT_SECONDS, type ScriptSeconds, scriptOf, scriptText } from '../telling';
+import { localDay } from '../units/local-day';
 import { explanationText } from './explanation-text';
 import { readContent } from './read-content';
 import { readFoot } from './read-foot';
@@ -92,6 +93,8 @@ const run = async (args: readonly string[]): Promise<number> => {
   }
   const read = readFile(call.path);
   if (!read.ok) return fail(call.path, read.problems);
+  const ahead = checkDates(read.file, localDay(new Date()));
+  if (ahead.length > 0) return fail(call.path, ahead);
   await prepareAnatomy();
   const content = readContent();
   const facts = factsOf(read.file);

@@ -30,6 +30,7 @@ export const explain = (content: Content, facts: Facts, whatIf: WhatIf, foot?: F
     version: EXPLANATION_VERSION,
     caseId: facts.caseId,
     demo: facts.demo,
+    saidBy: facts.saidBy,
     whatIf,
     side: drawnSide(facts),
     foot: s.parameters,

@@ -4,7 +4,7 @@
  */
 
 import type { FootParameters, Zone } from '../anatomy/types';
-import type { ClaimStatus, Place } from '../cases/schema';
+import type { ClaimStatus, Place, SourceKind } from '../cases/schema';
 import type { Mark } from '../content/schema';
 import type {
   ActivityId,
@@ -105,6 +105,8 @@ export interface Explanation {
   readonly version: typeof EXPLANATION_VERSION;
   readonly caseId: CaseId;
   readonly demo: boolean;
+  /** Who said each current claim of the case. */
+  readonly saidBy: Readonly<Record<ClaimId, SourceKind>>;
   readonly whatIf: WhatIf;
   readonly side:
     | { readonly state: 'stated'; readonly side: Side; readonly status: ClaimStatus }

@@ -30,10 +30,16 @@ const KEYS: Readonly<Record<string, readonly string[]>> = {
 const MOST_SHOWN = 40;
 
 /** What an address asks for and is not listed: said to the person who followed the link, in signs that can carry no message. */
-export const strangersIn = (hash: string): readonly string[] =>
-  [...queryOf(hash)]
-    .filter(([key, value]) => !(Object.hasOwn(KEYS, key) && KEYS[key]?.includes(value)))
-    .map(([key, value]) => (value === '' ? key : `${key}=${value}`).replace(/[^\w=.-]+/g, '…').slice(0, MOST_SHOWN));
+export const strangersIn = (hash: string, search = ''): readonly string[] => {
+  const shown = ([key, value]: readonly [string, string]): string =>
+    (value === '' ? key : `${key}=${value}`).replace(/[^\w=.-]+/g, '…').slice(0, MOST_SHOWN);
+  // Our own keys behind a question mark are never read: an address of ours has them behind a #.
+  const misplaced = [...new URLSearchParams(search)].filter(([key]) => Object.hasOwn(KEYS, key));
+  const unlisted = [...queryOf(hash)].filter(
+    ([key, value]) => !(Object.hasOwn(KEYS, key) && KEYS[key]?.includes(value)),
+  );
+  return [...misplaced.map((each) => `?${shown(each)}`), ...unlisted.map(shown)];
+};
 
 /** A page or an example that is not there leads to the start, never to some other case. */
 const pageOf = (query: URLSearchParams): Page => {

@@ -3,10 +3,20 @@
  * store; the commands are the only way to change it. A command that is refused sets `problem` and changes nothing else.
  */
 import { createStore } from 'zustand/vanilla';
-import { type CaseFile, checkCaseFile, claimFromWhatIf, emptyCase, readCase, withClaim, withoutClaim } from '../cases';
+import {
+  type CaseFile,
+  checkCaseFile,
+  checkDates,
+  claimFromWhatIf,
+  emptyCase,
+  readCase,
+  withClaim,
+  withoutClaim,
+} from '../cases';
 import type { Content } from '../content/schema';
 import { NO_WHAT_IF, type WhatIf } from '../explain/types';
 import { type CaseId, idOf } from '../ids';
+import { localDay } from '../units/local-day';
 import { type Autosave, autosave } from './autosave';
 import type { CaseStorage } from './case-storage';
 import { type History, startOf, stepBack, stepForward, stepTo } from './history';
@@ -78,7 +88,9 @@ export const createSession = (options: SessionOptions): LiveSession => {
   const { content, runExplain, storage, restore = true, checkFile = () => [], now = Date.now } = options;
   const check = (file: CaseFile): readonly Problem[] => {
     const form = checkCaseFile(file);
-    return form.length > 0 ? form : checkFile(file);
+    if (form.length > 0) return form;
+    const ahead = checkDates(file, localDay(new Date(now())));
+    return ahead.length > 0 ? ahead : checkFile(file);
   };
   const wrong = checkCaseFile(options.file)[0];
   if (wrong !== undefined) throw new TypeError(`createSession: ${wrong.where}: ${wrong.what}`);

@@ -3,8 +3,9 @@
  * and when each is spoken. A sentence is never cut, so its hedge survives.
  */
 import { MARKS, type Mark } from '../content/schema';
+import { confidenceOf } from '../explain/confidence';
 import type { Confidence } from '../explain/types';
-import type { FindingId, QuestionId } from '../ids';
+import type { Endpoint, FindingId, QuestionId } from '../ids';
 import type { Sentence } from '../wording/types';
 import { TELLING_PHRASES as P } from './phrases';
 import { type Candidates, chooseLines, type Piece, RATE, type ScriptSeconds } from './script-fit';
@@ -49,6 +50,13 @@ const rankOf = (question: QuestionId, depth: (typeof DEPTHS)[number], place: num
 /** Further unknowns come after the five sentences, before the claims. */
 const UNKNOWN_RANK = 9_000;
 
+/** Back at play is asked for with every return: these ranges are spoken as soon as claims are, not only when time is left. */
+const ASKED_FOR: ReadonlySet<string> = new Set<Endpoint>(['training', 'sport', 'performance', 'match play']);
+const depthOf = ({ finding }: Worded): (typeof DEPTHS)[number] =>
+  finding.message.id === 'backRange' && finding.depth === 'more' && ASKED_FOR.has(finding.message.args.endpoint)
+    ? 'claim'
+    : finding.depth;
+
 const weakestMark = (sentence: Sentence): Mark | null =>
   sentence.runs.reduce<Mark | null>((worst, run) => {
     if (run.mark === undefined) return worst;
@@ -69,7 +77,7 @@ export interface ScriptMaterial {
   readonly worded: readonly Worded[];
   readonly openings: readonly string[];
   /** General limits: unknown in every case. */
-  readonly limits: readonly string[];
+  readonly limits: readonly { readonly text: string; readonly mark: Mark }[];
   readonly whatIf: boolean;
 }
 
@@ -80,10 +88,11 @@ const candidatesOf = ({ worded, openings, limits, whatIf }: ScriptMaterial): Can
   const findings = fresh
     .filter(({ finding }) => !saysUnknown(finding))
     .map((w) => {
-      const slot = `${w.question} ${w.finding.depth}`;
+      const depth = depthOf(w);
+      const slot = `${w.question} ${depth}`;
       const place = places.get(slot) ?? 0;
       places.set(slot, place + 1);
-      return piece('finding', w.finding.id, w.text, rankOf(w.question, w.finding.depth, place), w);
+      return piece('finding', w.finding.id, w.text, rankOf(w.question, depth, place), w);
     });
   const unknown = fresh.filter(({ finding }) => saysUnknown(finding));
   return {
@@ -92,7 +101,7 @@ const candidatesOf = ({ worded, openings, limits, whatIf }: ScriptMaterial): Can
     findings,
     unknowns: [
       ...unknown.map((w, i) => piece('unknown', w.finding.id, w.text, UNKNOWN_RANK + i, w)),
-      ...limits.map((text, i) => piece('unknown', `limit ${i}`, text, UNKNOWN_RANK + unknown.length + i, null)),
+      ...limits.map(({ text }, i) => piece('unknown', `limit ${i}`, text, UNKNOWN_RANK + unknown.length + i, null)),
       piece('unknown', 'limit of all', P['script.unknown'], UNKNOWN_RANK, null),
     ],
   };
@@ -106,6 +115,13 @@ export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wor
   const spoken = chooseLines(candidates, seconds, wordsPerMinute);
   const byId = new Map(material.worded.map((w) => [w.finding.id, w]));
   let words = 0;
+  const limits = new Map(material.limits.map(({ text, mark }) => [text, mark]));
+  /** How sure a line without a finding is: a limit by its own source; the one that always ends a script says so itself. */
+  const levelOf = (p: Piece): Confidence | null => {
+    if (p.kind !== 'unknown') return null;
+    const mark = limits.get(p.text);
+    return mark === undefined ? 'unknown' : confidenceOf({ marks: [mark] }).level;
+  };
   const lines = spoken.map((p): ScriptLine => {
     const worded = p.finding === null ? undefined : byId.get(p.finding);
     const startSecond = (words * 60) / wordsPerMinute;
@@ -118,8 +134,8 @@ export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wor
       question: p.question,
       finding: p.finding,
       stamp: worded?.sentence.stamp ?? null,
-      confidence: worded?.finding.confidence.level ?? null,
-      mark: worded === undefined ? null : weakestMark(worded.sentence),
+      confidence: worded?.finding.confidence.level ?? levelOf(p),
+      mark: worded === undefined ? (limits.get(p.text) ?? null) : weakestMark(worded.sentence),
       whatIf: p.kind === 'whatIf' || (worded?.sentence.whatIf ?? false),
     };
   });

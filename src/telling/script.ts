@@ -40,7 +40,9 @@ export const scriptOf = (content: Content, explanation: Explanation, options: Sc
       worded: wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => isForSpeech(finding)),
       // Written for broadcast alone: that nobody here has examined the person.
       openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
-      limits: texts(cautions.filter((c) => c.kind === 'limit')),
+      limits: cautions
+        .filter((c) => c.kind === 'limit')
+        .map((c) => ({ text: c.what.broadcast, mark: c.evidence.mark })),
       whatIf: isWhatIf(explanation),
     },
     seconds,

@@ -27,10 +27,14 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
 export const saysUnknown = (finding: Finding): boolean =>
   NOT_KNOWN.has(finding.message.id) || finding.confidence.level === 'unknown';
 
-/** Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead. */
+/**
+ * Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead;
+ * and no day of return: weeks only, as "what not to say" asks.
+ */
 export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'sideDefault' &&
   message.id !== 'stageUsual' &&
+  message.id !== 'backDates' &&
   message.id !== 'modelApplies' &&
   message.id !== 'modelMissing' &&
   !(message.id === 'contentText' && ['factor', 'optionBurden', 'activity'].includes(message.args.at.kind)) &&

@@ -1,10 +1,10 @@
 /** Claims as clauses, and the hedge in front of them. A reported fact cannot read as confirmed: there is no other way in. */
-import type { ClaimStatus } from '../cases/schema';
+import type { ClaimStatus, SourceKind } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { ClaimValue, Given } from '../explain/messages';
-import type { Reader } from '../ids';
+import type { ClaimId, Reader } from '../ids';
 import { CLAUSES, type ClauseKey, CONDITIONS, HEDGES, PIECES } from './en/clauses';
-import { DIRECTION_WORDS, FOLLOW_UP_WORDS, FOOT_SHAPE_WORDS, LEVEL_WORDS, ONSET_WORDS } from './en/lists';
+import { DIRECTION_WORDS, FOLLOW_UP_WORDS, FOOT_SHAPE_WORDS, LEVEL_WORDS, ONSET_WORDS, WHO_WORDS } from './en/lists';
 import { capitalRuns, fill, fillRuns, type Value } from './fill';
 import { namesFor } from './names';
 import { formatDate, formatQuantity } from './quantities';
@@ -77,8 +77,21 @@ export const clauseOf = (content: Content, of: ClaimValue, reader: Reader): read
 export const wordValue = (content: Content, of: ClaimValue, reader: Reader): string =>
   plainText({ runs: clauseOf(content, of, reader) });
 
-export const hedged = (clause: readonly Run[], status: ClaimStatus | 'supposed', reader: Reader): readonly Run[] =>
-  capitalRuns(fillRuns(HEDGES[status][reader], { clause }));
+/** Who said these claims, for a hedge: each kind of source once. Empty when none is kept. */
+export const reportedBy = (saidBy: Readonly<Record<ClaimId, SourceKind>>, claims: readonly ClaimId[]): string => {
+  const kinds = [...new Set(claims.flatMap((id) => (Object.hasOwn(saidBy, id) ? (saidBy[id] ?? []) : [])))];
+  return kinds.length === 0
+    ? ''
+    : fill(PIECES.reportedBy, { who: kinds.map((kind) => WHO_WORDS[kind]).join(PIECES.and) });
+};
+
+/** @param by from `reportedBy`: a reader who speaks to others says whose report it is */
+export const hedged = (
+  clause: readonly Run[],
+  status: ClaimStatus | 'supposed',
+  reader: Reader,
+  by = '',
+): readonly Run[] => capitalRuns(fillRuns(HEDGES[status][reader], { clause, by }));
 
 /** A clause that follows from facts of the case, opened by a condition unless they are confirmed. */
 export const conditional = (clause: readonly Run[], given: Given, reader: Reader): readonly Run[] => {

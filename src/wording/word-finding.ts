@@ -7,7 +7,7 @@ import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
-import { clauseOf, conditional, hedged as hedgedAs } from './claims';
+import { clauseOf, conditional, hedged as hedgedAs, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
 import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
@@ -58,8 +58,9 @@ const quantity = (pen: Pen, value: Quantity): Run => pen.number(formatQuantity(v
 
 const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const { content, explanation, reader } = pen;
+  const by = 'claim' in message.args ? reportedBy(explanation.saidBy, message.args.claim.claims) : '';
   const hedged = (told: readonly Run[], status: ClaimStatus, to: Reader): readonly Run[] =>
-    hedgedAs(told, pen.whatIf ? 'supposed' : status, to);
+    hedgedAs(told, pen.whatIf ? 'supposed' : status, to, by);
   const names = namesFor(content, reader);
   const region = (id: Parameters<typeof names.region>[0] | null): string =>
     id === null ? PARTS.nothing : names.region(id);
@@ -70,7 +71,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'notStated', { subject: SUBJECT_WORDS[message.args.subject] });
     case 'contradiction': {
       const values = message.args.values.map(({ claim, of }) =>
-        joined([...clauseOf(content, of, reader), { text: ` (${STATUS_WORDS[claim.status]})` }]),
+        joined([
+          ...clauseOf(content, of, reader),
+          {
+            text: ` (${STATUS_WORDS[claim.status]}${reader === 'broadcast' ? reportedBy(explanation.saidBy, claim.claims) : ''})`,
+          },
+        ]),
       );
       const all = joined(values.flatMap((runs, i) => (i === 0 ? runs : fillRuns(PIECES.orElse, { clause: runs }))));
       return sentence(pen, 'contradiction', { subject: SUBJECT_WORDS[message.args.subject], values: all });

@@ -1,8 +1,7 @@
 /** Say it: a timed script, each line with its claim and one press away from its picture; what is not known; what not to say. */
 import { useId, useMemo, useState } from 'react';
 import type { Explanation } from '../../explain/types';
-import { clock, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf } from '../../telling';
-import { statusWord } from '../../wording';
+import { clock, lineStatus, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf } from '../../telling';
 import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
@@ -15,6 +14,7 @@ const Lines = ({ script }: { readonly script: Script }) => {
     <ol className="script">
       {script.lines.map((line) => {
         const { question } = line;
+        const status = lineStatus(line);
         return (
           <li key={`${line.startSecond} ${line.text}`}>
             <span className="script-time">{clock(line.startSecond)}</span>
@@ -22,7 +22,7 @@ const Lines = ({ script }: { readonly script: Script }) => {
             <span>
               {line.text}
               <span className="claim-status">
-                {line.stamp === null ? '' : `${statusWord(line.stamp)} `}
+                {status === null ? '' : `${status} `}
                 {question !== null && (
                   <button
                     type="button"

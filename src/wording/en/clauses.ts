@@ -97,7 +97,7 @@ export const HEDGES = {
   confirmed: { patient: '{clause}.', broadcast: '{clause}.', study: 'Confirmed: {clause}.' },
   reported: {
     patient: 'It is reported, not confirmed, that {clause}.',
-    broadcast: 'It is reported, but not confirmed, that {clause}.',
+    broadcast: 'It is reported{by}, but not confirmed, that {clause}.',
     study: 'Reported, not confirmed: {clause}.',
   },
   inferred: {
@@ -157,6 +157,7 @@ export const TEXT_FRAMES = {
 export const PIECES = {
   whatIf: 'What if: ',
   by: ' by {distance}',
+  reportedBy: ' by {who}',
   since: ' since {date}',
   orElse: '; {clause}',
   and: ' and ',

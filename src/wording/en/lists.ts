@@ -1,5 +1,7 @@
 /** Words for the closed lists: one place, so that a status or a stage of healing reads the same everywhere. */
 
+import type { SourceKind } from '../../cases/schema';
+
 export const STATUS_WORDS = {
   confirmed: 'confirmed',
   reported: 'reported',
@@ -61,6 +63,17 @@ export const LEVEL_PEOPLE = {
 } as const;
 
 /** What the time was counted to, set behind "took 8 to 15 weeks". */
+/** Whose report it is, after "by". The short form asks for "team or media" in one, so neither is named alone there. */
+export const WHO_WORDS = {
+  examination: 'the one who examined the foot',
+  imaging: 'the imaging report',
+  operation: 'the operation report',
+  person: 'the injured person',
+  team: 'the team or the media',
+  media: 'the media',
+  generalKnowledge: 'nobody in particular',
+} as const satisfies Record<SourceKind, string>;
+
 export const ENDPOINT_WORDS = {
   union: 'until the bone had grown together',
   'clinical healing': 'until walking and pressing no longer hurt',

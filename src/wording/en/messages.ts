@@ -243,7 +243,7 @@ export const SENTENCES = {
   // When is it back?
   backRange: {
     patient: 'in groups of other people it took {weeks} on average {endpoint}{people}',
-    broadcast: 'in groups of other people it took {weeks} on average, {endpoint}{people}',
+    broadcast: 'counted {endpoint}, groups of other people took {weeks} on average{people}',
     study: '{option}, {endpoint}: study centres {weeks}{people} ({arms})',
   },
   backDepends: {

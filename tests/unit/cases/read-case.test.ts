@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CaseProblemCode, MAX_CASE_BYTES, readCase, tooBig, writeCase } from '../../../src/cases';
+import { repeatedKey } from '../../../src/cases/json-keys';
 import { anyCase } from './any-case';
 
 const SIDE = { id: 'c1', subject: 'side', value: 'right', status: 'reported', source: { kind: 'person' } };
@@ -24,6 +25,31 @@ const expectProblem = (text: string, code: CaseProblemCode, where: string | null
   expect(result.problem.remedy.length).toBeGreaterThan(5);
   return result.problem;
 };
+
+describe('a key that stands twice', () => {
+  const text = (of: object): string => JSON.stringify(of, null, 2);
+  test.each([
+    ['of the case', text(caseWith([])).replace('{', '{"id": "other",'), 'id'],
+    ['of a claim', text(claim({})).replace('"status"', '"value": "left", "status"'), 'claims[0].value'],
+    ['of a source', text(claim({})).replace('"kind"', '"kind": "media", "kind"'), 'claims[0].source.kind'],
+    ['written with escapes', text(claim({})).replace('"status"', '"v\\u0061lue": "left", "status"'), 'claims[0].value'],
+  ])('%s is refused by its name and place', (_, file, where) => {
+    const { what } = expectProblem(file, 'repeatedKey', where);
+    expect(what).toContain(`"${where.split('.').at(-1)}"`);
+    expect(what).toMatch(/line \d+/);
+  });
+  test('in two claims, or as text, is no repetition', () => {
+    const two = caseWith([SIDE, { ...SIDE, id: 'c2', note: '"id": {"id", "id' }]);
+    expect(readCase(text(two)).ok).toBe(true);
+  });
+  test('never accuses what JSON.stringify writes', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        expect(repeatedKey(JSON.stringify(value))).toBeNull();
+      }),
+    );
+  });
+});
 
 describe('bad files: each refused with what, where and what to do', () => {
   const bad: readonly (readonly [string, object, CaseProblemCode, string | null])[] = [

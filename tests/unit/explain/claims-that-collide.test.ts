@@ -56,7 +56,7 @@ describe('a bone that breaks again', () => {
 
   it('is hedged while it is only reported', () => {
     expect(told(again(REPORTED), 'back.brokenAgain')).toMatch(
-      /^It is reported, but not confirmed, that the bone broke again/,
+      /^It is reported by the media, but not confirmed, that the bone broke again/,
     );
   });
 

@@ -50,6 +50,9 @@ describe('the address', () => {
       }),
     );
     expect(strangersIn('')).toEqual([]);
+    // Written behind a question mark instead of a #, they lead nowhere; what others hang on a link is not ours to judge.
+    expect(strangersIn('', '?demo=unknown&view=hand&source=mail')).toEqual(['?demo=unknown', '?view=hand']);
+    expect(strangersIn('#demo=unknown')).toEqual(['demo=unknown']);
     expect(strangersIn('#view=hand&question=when&foot=left')).toEqual(['question=when', 'foot=left']);
     expect(strangersIn('#toString=x&__proto__')).toEqual(['toString=x', '__proto__']);
   });

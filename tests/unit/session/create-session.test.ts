@@ -55,6 +55,21 @@ describe('a bad file sets the problem and changes nothing else', () => {
     expect(s.getState().problem).toBe(null);
   });
 
+  test('a day to come, in a file and in a form', () => {
+    const s = session({ now: () => Date.parse('2026-11-29T12:00:00') });
+    const ahead = claim('c1', 'injuryDate', '2026-12-24');
+    for (const tell of [
+      () => s.commands.openText(writeCase(caseFile('x', [ahead]))),
+      () => s.commands.addClaim({ ...ahead, id: C('c2') }),
+      () => s.commands.changeCase({ ...START, claims: [ahead] }),
+    ]) {
+      s.commands.dismissProblem();
+      tell();
+      expect(s.getState()).toMatchObject({ problem: { where: expect.stringMatching(/value$/) }, file: START });
+      expect(s.getState().problem?.what).toContain('2026-12-24');
+    }
+  });
+
   test('what only content and foot can tell is asked too', async () => {
     const problem = { what: 'no such injury', where: 'claims[0].value', remedy: 'choose another' };
     const checkFile = (file: { claims: readonly { subject: string }[] }) =>

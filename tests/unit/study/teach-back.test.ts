@@ -38,6 +38,7 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
   version: 1,
   caseId: idOf<CaseId>('fixture'),
   demo: true,
+  saidBy: {},
   whatIf: {},
   side: { state: 'notStated' },
   foot: { ...DEFAULT_FOOT, heelToSecondHeadMm: 180 },

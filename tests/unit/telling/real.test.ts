@@ -5,6 +5,7 @@ import {
   GRAPHICS_AREA,
   HANDOUT_LIMITS,
   handoutOf,
+  lineStatus,
   RATE,
   SCRIPT_SECONDS,
   STILL_SOURCE_LETTERS,
@@ -14,7 +15,7 @@ import {
   stillOf,
 } from '../../../src/telling';
 import type { IsoDate } from '../../../src/units';
-import { plainText, wordFinding } from '../../../src/wording';
+import { formatDate, plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, DEMOS, demoOnDefaultFoot, explained } from '../../tools/explained';
 
 const cases = DEMOS.map((name) => [name, explained(demoOnDefaultFoot(name))] as const);
@@ -58,11 +59,38 @@ describe.each(cases)('the script of %s', (_name, explanation) => {
     }
   });
 
+  it('gives weeks and no day of return, and every line but the opening says how sure it is', () => {
+    const { lines } = scriptOf(content, explanation, { seconds: 180 });
+    const days = explanation.questions.flatMap(({ findings: all }) =>
+      all.flatMap(({ message: m }) => (m.id === 'backDates' ? [m.args.earliest, m.args.latest] : [])),
+    );
+    for (const line of lines) {
+      for (const day of days) expect(line.text).not.toContain(formatDate(day));
+      if (line.kind !== 'opening') expect(lineStatus(line), line.text).not.toBeNull();
+    }
+  });
+
+  it('says by whom with everything that is only reported', () => {
+    const told = scriptOf(content, explanation, { seconds: 180 }).lines.filter((line) => line.stamp === 'reported');
+    expect(told.length).toBeGreaterThan(0);
+    for (const line of told)
+      expect(line.text).toMatch(/^It is reported by the (injured person|team or the media|media|one who)/);
+  });
+
   it('prints as text with running times and no brace left', () => {
     const text = scriptText(scriptOf(content, explanation, { seconds: 90 }));
     expect(text).toMatch(/^\[0:00\] /m);
     expect(text).not.toMatch(/[{}]|undefined|NaN/);
   });
+});
+
+it('names what a range counts to before its numbers, with match play and the quickest return in 90 seconds', () => {
+  const { lines } = scriptOf(content, explained(demoOnDefaultFoot('handball-zone-2')), { seconds: 90 });
+  const ranges = lines.filter((line) => / on average/.test(line.text)).map((line) => line.text);
+  expect(ranges.length).toBeGreaterThan(1);
+  for (const range of ranges) expect(range).toMatch(/ounted until [^\d]+, groups of other people took [\d.]+/);
+  expect(ranges.join(' ')).toMatch(/until the first match/);
+  expect(ranges.join(' ')).toMatch(/the quickest took/);
 });
 
 describe('the script of a case that is only reported', () => {

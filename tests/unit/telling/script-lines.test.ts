@@ -70,7 +70,10 @@ const materials: fc.Arbitrary<ScriptMaterial> = fc.record({
     },
   ),
   limits: fc.array(
-    fc.integer({ min: 1, max: 60 }).map((n) => Array.from({ length: n }, () => 'limit').join(' ')),
+    fc.integer({ min: 1, max: 60 }).map((n) => ({
+      text: Array.from({ length: n }, () => 'limit').join(' '),
+      mark: 'weak' as const,
+    })),
     {
       maxLength: 3,
     },
