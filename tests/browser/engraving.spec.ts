@@ -1,30 +1,15 @@
 /** The engraving measured on its own pixels, under the fixed software renderer. What is allowed is in the design's look document. */
-import { fileURLToPath } from 'node:url';
 import { expect, type Page, test } from '@playwright/test';
-import { build } from 'vite';
-import { serve } from '../../src/cli/serve.js';
+import { openPlatePage } from './plate-page/open-page';
 import type { Calm, Ink } from './plate-page/plate-page';
 
-const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 let close: () => Promise<void> = async () => undefined;
 let page: Page;
 
 test.describe.configure({ mode: 'serial' });
 
 test.beforeAll(async ({ browser }) => {
-  await build({
-    configFile: false,
-    root: at('./plate-page'),
-    base: './',
-    publicDir: at('../../public'),
-    logLevel: 'warn',
-    build: { outDir: at('../../test-results/plate-page'), emptyOutDir: true, target: 'es2022' },
-  });
-  const server = await serve({ folder: at('../../test-results/plate-page') });
-  close = server.close;
-  page = await browser.newPage();
-  await page.goto(server.url);
-  await page.waitForSelector('body[data-ready="true"]', { state: 'attached' });
+  ({ page, close } = await openPlatePage(browser));
 });
 test.afterAll(() => close());
 

@@ -21,6 +21,7 @@ import { type Drawing, Plate } from '../../../src/stage/draw/plate';
 import { PRINT, readTokens, tokensFrom } from '../../../src/stage/draw/tokens';
 import '../../../src/pages/tokens.css';
 import { length, radians, subtract, type Vec3 } from '../../../src/units';
+import { type Asked, drawn } from './drawn';
 
 const model = decodeGlb(new Uint8Array(await (await fetch('./models/foot-right.glb')).arrayBuffer()));
 const foot = model as unknown as Foot;
@@ -240,7 +241,7 @@ const costOf = (what: Costed): number => {
   return timeOf((turn) => plate.draw(camera(-66 + turn, 24, 0.25), COST_SIZE, 1, false), contextOf(canvas));
 };
 
-export const measures = { calmOf, inkOf, costOf };
+export const measures = { calmOf, inkOf, costOf, drawn: (asked: Asked) => drawn(plate, foot, asked) };
 declare global {
   interface Window {
     plateMeasures?: typeof measures;
