@@ -106,8 +106,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     [engine, animated],
   );
   const hasBone = (explanation?.bone ?? null) !== null;
+  const lit = quiz?.litBone ?? null;
   const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, hasBone, narrow);
-  const open = useCallback(() => look(opening, inWalk || undefined), [look, opening, inWalk]);
+  // What is asked about must be in sight.
+  const open = useCallback(
+    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), inWalk || undefined),
+    [look, opening, inWalk, lit, engine],
+  );
 
   // Each question opens with its own view; a named view asked for by command goes before it until the next question.
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new question moves even where both open alike; the quiz takes the labels' room and gives it back

@@ -18,6 +18,7 @@ import {
   zoomAbout,
 } from './camera/camera';
 import { frameView, labelSpace, type Shown, shownOf } from './camera/framing';
+import { viewThatShows } from './camera/seen-from';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
@@ -162,6 +163,11 @@ export class Engine {
       this.motion = { from: this.camera, to: camera, start: performance.now() };
       this.request(false);
     }
+  }
+
+  /** The named view in which that bone of the foot as it is held now is in sight. */
+  viewOf(bone: BoneId): ViewId {
+    return viewThatShows(this.plate.mesh, bone);
   }
 
   orbit(xPx: number, yPx: number): void {
