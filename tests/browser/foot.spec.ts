@@ -63,6 +63,36 @@ test('a measure is drawn with its value, its usual values and their sources', as
   await expect(lines).toHaveCount(0);
 });
 
+/** Lines of the chosen measure and the picture they lie in, px of the screen. */
+const linesOnScreen = (page: Page): Promise<{ lines: DOMRect[]; picture: DOMRect }> =>
+  page.evaluate(() => {
+    const box = (each: Element | null) => each?.getBoundingClientRect().toJSON() as DOMRect;
+    const lines = [...document.querySelectorAll('.stage-overlay path[stroke-width="2.2"]')].map(box);
+    return { lines, picture: box(document.querySelector('.stage-picture')) };
+  });
+
+for (const name of [/^tilt of the heel bone/, /^outward set of the big toe/, /^heel under the leg/]) {
+  test(`on a phone a chosen measure is brought into view: ${name.source}`, async ({ page, appUrl }) => {
+    test.slow();
+    await page.setViewportSize({ width: 390, height: 844 });
+    await openFoot(page, appUrl);
+    await expect(page.locator('.measures[data-state="current"]')).toBeAttached({ timeout: 60_000 });
+    await page.getByRole('button', { name }).click();
+    await expect(page.locator('.stage-overlay path[stroke-width="2.2"]')).toHaveCount(2);
+    await page.waitForSelector(READY);
+    await expect
+      .poll(async () => {
+        const { lines, picture } = await linesOnScreen(page);
+        const [top, bottom] = [Math.max(48, picture.top), Math.min(844, picture.bottom)];
+        return lines.every(
+          (line) =>
+            line.left >= picture.left && line.right <= picture.right && line.top >= top && line.bottom <= bottom,
+        );
+      })
+      .toBe(true);
+  });
+}
+
 test('those who study see how a measure is drawn and how well readers agree', async ({ page, appUrl }) => {
   await openFoot(page, appUrl, 'study');
   await page.getByRole('button', { name: /lateral talus-first metatarsal angle/ }).click();
