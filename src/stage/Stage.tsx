@@ -17,6 +17,7 @@ import { usePen } from './pen/use-pen';
 import { showingOf, sideText } from './showing';
 import './stage.css';
 import { useEngine } from './use-engine';
+import { useFitAgain } from './use-fit-again';
 import { useGestures } from './use-gestures';
 import { useLook } from './use-look';
 import { stageSay } from './words';
@@ -123,6 +124,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     lastTick.current = viewTick;
     look(view, near || undefined);
   }, [look, view, near, viewTick]);
+
+  useFitAgain(engine, foot, animated);
+  // Lines that come later than their view, as they are measured on another foot, are brought onto the plate as well.
+  const measuredId = measured?.id ?? null;
+  useEffect(() => {
+    if (measuredId !== null) engine?.fitAgain(animated());
+  }, [engine, measuredId, animated]);
 
   const wishes = useMemo(
     () => ({

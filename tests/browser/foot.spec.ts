@@ -63,6 +63,37 @@ test('a measure is drawn with its value, its usual values and their sources', as
   await expect(lines).toHaveCount(0);
 });
 
+test('a foot of another length is fitted again, but not under the hand that holds the slider', async ({
+  page,
+  appUrl,
+}) => {
+  test.slow();
+  await openFoot(page, appUrl);
+  /** World mm of a pixel, by the scale bar. */
+  const scaleMm = (): Promise<number> =>
+    page.locator('.stage-scale').evaluate((bar) => {
+      const px = Number(bar.querySelector('svg')?.getAttribute('width')) - 2;
+      return Number.parseFloat(bar.textContent ?? '') / px;
+    });
+  // A press of the key, so that the whole foot is what the picture shows.
+  await page.locator('.stage-picture').press('1');
+  await page.waitForSelector(READY);
+  const usual = await scaleMm();
+  const slider = page.getByRole('slider', { name: 'Length of the foot' });
+  await slider.scrollIntoViewIfNeeded();
+  const box = await slider.boundingBox();
+  if (box === null) throw new Error('no slider');
+  const before = await frames(page);
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width - 2, box.y + box.height / 2, { steps: 5 });
+  await expect.poll(() => frames(page), { timeout: 30_000 }).toBeGreaterThan(before);
+  await page.waitForTimeout(2500);
+  expect(await scaleMm()).toBeCloseTo(usual, 3);
+  await page.mouse.up();
+  await expect.poll(async () => (await scaleMm()) / usual, { timeout: 30_000 }).toBeGreaterThan(1.15);
+});
+
 /** Lines of the chosen measure and the picture they lie in, px of the screen. */
 const linesOnScreen = (page: Page): Promise<{ lines: DOMRect[]; picture: DOMRect }> =>
   page.evaluate(() => {
