@@ -67,7 +67,8 @@ test('a foot of another length is fitted again, but not under the hand that hold
   page,
   appUrl,
 }) => {
-  test.slow();
+  // A foot is built and measured beside a picture drawn by the same processor: alone 1 to 3 minutes on a busy machine of two cores.
+  test.setTimeout(300_000);
   await openFoot(page, appUrl);
   /** World mm of a pixel, by the scale bar. */
   const scaleMm = (): Promise<number> =>
@@ -91,7 +92,7 @@ test('a foot of another length is fitted again, but not under the hand that hold
   await page.waitForTimeout(2500);
   expect(await scaleMm()).toBeCloseTo(usual, 3);
   await page.mouse.up();
-  await expect.poll(async () => (await scaleMm()) / usual, { timeout: 30_000 }).toBeGreaterThan(1.15);
+  await expect.poll(async () => (await scaleMm()) / usual, { timeout: 90_000 }).toBeGreaterThan(1.15);
 });
 
 /** Lines of the chosen measure and the picture they lie in, px of the screen. */
