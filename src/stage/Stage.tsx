@@ -17,6 +17,7 @@ import { usePen } from './pen/use-pen';
 import { showingOf, sideText } from './showing';
 import './stage.css';
 import { useEngine } from './use-engine';
+import { useFitAgain } from './use-fit-again';
 import { useGestures } from './use-gestures';
 import { useLook } from './use-look';
 import { stageSay } from './words';
@@ -106,8 +107,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     [engine, animated],
   );
   const hasBone = (explanation?.bone ?? null) !== null;
+  const lit = quiz?.litBone ?? null;
   const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, hasBone, narrow);
-  const open = useCallback(() => look(opening, inWalk || undefined), [look, opening, inWalk]);
+  // What is asked about must be in sight.
+  const open = useCallback(
+    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), inWalk || undefined),
+    [look, opening, inWalk, lit, engine],
+  );
 
   // Each question opens with its own view; a named view asked for by command goes before it until the next question.
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new question moves even where both open alike; the quiz takes the labels' room and gives it back
@@ -118,6 +124,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     lastTick.current = viewTick;
     look(view, near || undefined);
   }, [look, view, near, viewTick]);
+
+  useFitAgain(engine, foot, animated);
+  // Lines that come later than their view, as they are measured on another foot, are brought onto the plate as well.
+  const measuredId = measured?.id ?? null;
+  useEffect(() => {
+    if (measuredId !== null) engine?.fitAgain(animated());
+  }, [engine, measuredId, animated]);
 
   const wishes = useMemo(
     () => ({

@@ -9,6 +9,7 @@ import type { Vec3 } from '../units';
 import {
   type Bounds,
   between,
+  boundsOf,
   type Camera,
   keepInside,
   orbit,
@@ -17,7 +18,18 @@ import {
   type Size,
   zoomAbout,
 } from './camera/camera';
-import { frameView, labelSpace, type Shown, shownOf } from './camera/framing';
+import {
+  type Framing,
+  frameAsTurned,
+  frameView,
+  isOff,
+  isWhole,
+  labelSpace,
+  type Shown,
+  shownOf,
+  shownWith,
+} from './camera/framing';
+import { viewThatShows } from './camera/seen-from';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
@@ -85,6 +97,8 @@ export class Engine {
   private rest: ReturnType<typeof setTimeout> | undefined;
   private wantsRest = false;
   private ring: boolean | null = null;
+  /** Whether the whole foot was on the plate before the foot changed; null when nothing has changed since it was fitted. */
+  private wasWhole: boolean | null = null;
   private count = 0;
 
   /** Throws when the browser gives no WebGL 2. */
@@ -93,29 +107,16 @@ export class Engine {
     // Below two device pixels a pixel fine lines flicker while the foot turns; a processor cannot afford them and draws coarse ones.
     this.coarse = this.plate.software ? 0.75 : 2;
     this.shown = shownOf(this.plate.mesh, foot.outline);
-    this.bounds = this.boundsOf();
+    this.bounds = boundsOf(this.plate.mesh.positions);
   }
 
   /** Another foot, seen from where one was looking. */
   setFoot(foot: Foot): void {
+    this.wasWhole ??= this.showsWhole();
     this.plate.setFoot(foot);
     this.shown = shownOf(this.plate.mesh, foot.outline);
-    this.bounds = this.boundsOf();
+    this.bounds = boundsOf(this.plate.mesh.positions);
     this.ring = null;
-  }
-
-  private boundsOf(): Bounds {
-    const p = this.plate.mesh.positions;
-    const reach = (k: number, pick: (a: number, b: number) => number, start: number): number => {
-      let value = start;
-      for (let i = k; i < p.length; i += 3) value = pick(value, p[i] ?? value);
-      return value;
-    };
-    const least = [0, 1, 2].map((k) => reach(k, Math.min, Infinity)) as unknown as Vec3;
-    const most = [0, 1, 2].map((k) => reach(k, Math.max, -Infinity)) as unknown as Vec3;
-    // The same box for the foot and its mirror image.
-    const wide = Math.max(Math.abs(least[0]), Math.abs(most[0]));
-    return { min: [-wide, least[1], least[2]], max: [wide, most[1], most[2]] };
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -141,19 +142,57 @@ export class Engine {
     else this.request(this.motion === null);
   }
 
+  private showsWhole(): boolean {
+    const { showing, size } = this;
+    const camera = this.motion?.to ?? this.camera;
+    return camera !== null && showing !== null && isWhole(this.shownNow(showing), camera, showing.mirrored, size);
+  }
+
+  private shownNow({ scene }: Showing): Shown {
+    return shownWith(this.shown, scene.measured?.lines.flat() ?? []);
+  }
+
+  private framed(showing: Showing): Framing {
+    const bone = showing.scene.chosen ?? showing.scene.selected;
+    const shown = this.shownNow(showing);
+    return frameView(shown, this.view, bone, showing.mirrored, this.size, labelSpace(showing), this.near);
+  }
+
+  /**
+   * After the foot has changed, or what is drawn on it: fitted again where it has left the plate or looks lost on it. Where a hand
+   * has turned it, it is seen from there on, and only made whole again where it was whole.
+   */
+  fitAgain(animated: boolean): void {
+    const { showing, size, wasWhole } = this;
+    const camera = this.motion?.to ?? this.camera;
+    this.wasWhole = null;
+    if (showing === null || camera === null || size.width === 0) return;
+    if (!this.turned) {
+      const { camera: fitted } = this.framed(showing);
+      const linesLost = showing.scene.measured !== null && !this.showsWhole();
+      if (linesLost || isOff(camera, fitted, size)) this.look(this.view, animated, this.near);
+    } else if (wasWhole === true && !this.showsWhole()) {
+      const shown = this.shownNow(showing);
+      this.goTo(frameAsTurned(shown, camera, showing.mirrored, size, this.mode, labelSpace(showing)), animated);
+    }
+  }
+
   /** `near`: from that side, but no more than the bone in question and what lies around it. */
   look(view: ViewId, animated: boolean, near = view === 'close'): void {
     this.view = view;
     this.near = near;
     this.turned = false;
+    this.wasWhole = null;
     const { showing, size } = this;
     if (showing === null || size.width === 0) return;
-    const space = labelSpace(showing);
-    const bone = showing.scene.chosen ?? showing.scene.selected;
-    const { camera, mode } = frameView(this.shown, view, bone, showing.mirrored, size, space, near);
-    const whole = frameView(this.shown, view, null, showing.mirrored, size, space, false).camera;
-    this.widest = 1.5 * whole.mmPerPx;
+    const { camera, mode } = this.framed(showing);
+    const whole = frameView(this.shownNow(showing), view, null, showing.mirrored, size, labelSpace(showing), false);
+    this.widest = 1.5 * whole.camera.mmPerPx;
     this.mode = mode;
+    this.goTo(camera, animated);
+  }
+
+  private goTo(camera: Camera, animated: boolean): void {
     if (this.camera === null || !animated) {
       this.motion = null;
       this.camera = camera;
@@ -162,6 +201,11 @@ export class Engine {
       this.motion = { from: this.camera, to: camera, start: performance.now() };
       this.request(false);
     }
+  }
+
+  /** The named view in which that bone of the foot as it is held now is in sight. */
+  viewOf(bone: BoneId): ViewId {
+    return viewThatShows(this.plate.mesh, bone);
   }
 
   orbit(xPx: number, yPx: number): void {
@@ -214,6 +258,7 @@ export class Engine {
     if (this.camera === null) return;
     this.motion = null;
     this.turned = true;
+    this.wasWhole = null;
     this.camera = keepInside(change(this.camera), this.bounds, this.widest);
     this.request(false);
   }

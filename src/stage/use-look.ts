@@ -34,14 +34,11 @@ export const useLook = (surface: HTMLElement | null, theme: Theme) => {
   }, [surface, theme]);
 
   useEffect(() => {
-    let live = true;
-    setMeasure(newMeasure);
-    void document.fonts.ready.then(() => {
-      if (live) setMeasure(newMeasure);
-    });
-    return () => {
-      live = false;
-    };
+    const again = (): void => setMeasure(newMeasure);
+    again();
+    // A font comes when its first letters are drawn: Latin names bring one more, long after the page's own are there.
+    document.fonts.addEventListener('loadingdone', again);
+    return () => document.fonts.removeEventListener('loadingdone', again);
   }, []);
 
   return { tokens, measure };

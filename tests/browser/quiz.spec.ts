@@ -1,4 +1,7 @@
 /** Ask it: ten questions answered through the list alone, each graded with its why; three for the patient with kind words. */
+
+import { questionsOf } from '../../src/study';
+import { content, foot } from '../tools/explained';
 import { expect, test } from './fixtures';
 import { open } from './walk';
 
@@ -48,6 +51,27 @@ test('three questions for the patient answer kindly, whatever is chosen', async 
     expect([...said].every((text) => text.length > 10)).toBe(true);
     for (const text of said) expect(text).not.toMatch(/wrong|false|incorrect/i);
   }
+});
+
+test('a bone that lies hidden from the outer side is lit where it can be seen', async ({ page, appUrl }) => {
+  // The same ten questions as the app makes of that seed.
+  const lit = (seed: number) => questionsOf(content, foot, { count: 10, seed })[0];
+  const seed = Array.from({ length: 4000 }, (_, i) => i + 1).find((each) => {
+    const first = lit(each);
+    return first?.kind === 'nameLit' && first.lit === 'sesamoidLateral';
+  });
+  if (seed === undefined) throw new Error('no such question');
+  await page.addInitScript((given) => {
+    crypto.getRandomValues = (array) => {
+      if (array instanceof Uint32Array) array.fill(given);
+      return array;
+    };
+  }, seed);
+  await open(page, appUrl, '#view=ask');
+  await expect(page.locator('.note')).toContainText('Which bone is lit?');
+  await page.waitForSelector('.stage[data-ready="true"]');
+  const caption = page.locator('.stage figcaption');
+  await expect(caption).toContainText('from below');
 });
 
 test('a bone is pointed to on the foot itself', async ({ page, appUrl }) => {

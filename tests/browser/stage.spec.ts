@@ -137,6 +137,72 @@ test('finding by typing goes to a bone, a question and a page, by keyboard alone
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
+/** Every line of every label, with its box on the screen, px. */
+const linesOf = (page: Page): Promise<{ text: string; label: number; box: DOMRect }[]> =>
+  page.$$eval('.stage-overlay .stage-label', (labels) =>
+    labels.flatMap((each, label) =>
+      [...each.querySelectorAll('text')].map((line) => ({
+        text: line.textContent ?? '',
+        label,
+        box: line.getBoundingClientRect().toJSON() as DOMRect,
+      })),
+    ),
+  );
+const overlapPx = (a: DOMRect, b: DOMRect): number =>
+  Math.min(
+    Math.min(a.right, b.right) - Math.max(a.left, b.left),
+    Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top),
+  );
+
+test('names with their Latin lie apart, though its letters come last', async ({ page, appUrl }) => {
+  test.slow();
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto(`${appUrl}${CASE}&reader=study`);
+  await page.waitForSelector(READY);
+  await expect
+    .poll(async () => {
+      const lines = await linesOf(page);
+      expect(lines.length).toBeGreaterThan(12);
+      return lines.flatMap((a) =>
+        lines.flatMap((b) => (a.label < b.label && overlapPx(a.box, b.box) > 1 ? [`${a.text} / ${b.text}`] : [])),
+      );
+    })
+    .toEqual([]);
+});
+
+test('the stamp of a what-if covers no name, from above and from below, on plates of any size', async ({
+  page,
+  appUrl,
+}) => {
+  test.slow();
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(`${appUrl}${CASE}`);
+  await page.waitForSelector(READY);
+  await page.getByText('The foot itself: shape, pose, measures').click();
+  await page.getByRole('slider', { name: 'Metatarsals turned inwards' }).press('ArrowRight');
+  await page.getByRole('radio', { name: 'Pushing off' }).check();
+  await expect(page.locator('.stage figcaption')).toContainText('Pushing off.', { timeout: 45_000 });
+  let names = 0;
+  for (const [width, height] of [
+    [1440, 900],
+    [1024, 768],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    for (const key of ['3', '4']) {
+      const before = await frames(page);
+      await page.locator('.stage-picture').press(key);
+      await settled(page, before);
+      const tag = await page.locator('.plate-tag').evaluate((each) => each.getBoundingClientRect().toJSON() as DOMRect);
+      for (const { text, box } of await linesOf(page)) {
+        names += 1;
+        expect(overlapPx(tag, box), `${width} px, view ${key}: ${text}`).toBeLessThanOrEqual(0);
+      }
+    }
+  }
+  expect(names).toBeGreaterThan(12);
+});
+
 test('drags the break along the bone as a what-if that looks different', async ({ page, appUrl }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await open(page, appUrl);

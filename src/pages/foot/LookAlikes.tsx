@@ -1,6 +1,7 @@
 /** What can be taken for a fracture and is none: each drawn where it lies, with how a break differs from it. */
 import type { LookAlikeRule } from '../../anatomy/look-alike-schema';
 import { usePages, useSession } from '../context';
+import { bringPlate } from '../parts/bring-plate';
 import { Draft } from './Draft';
 import { SourceText } from './SourceText';
 import { viewOf } from './view-of';
@@ -12,7 +13,9 @@ const Entry = ({ rule }: { readonly rule: LookAlikeRule }) => {
   const show = () => {
     session.commands.showLookAlike(shown ? null : rule.id);
     session.commands.selectBone(shown ? null : rule.bone);
-    if (!shown) session.commands.lookFrom(viewOf(rule));
+    if (shown) return;
+    session.commands.lookFrom(viewOf(rule));
+    bringPlate();
   };
   const { from, to } = rule.ages;
   return (

@@ -5,6 +5,7 @@ import type { Angle } from '../../anatomy/angles';
 import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
 import type { ViewId } from '../../session/types';
 import { type Measures as Taken, usePages, useSession } from '../context';
+import { bringPlate } from '../parts/bring-plate';
 import { Draft } from './Draft';
 import { normText, valueText } from './norm-text';
 import { SourceText } from './SourceText';
@@ -52,7 +53,9 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
   const shown = useSession((state) => state.angle) === angle.id;
   const draw = () => {
     session.commands.showAngle(shown ? null : angle.id);
-    if (!shown) session.commands.lookFrom(VIEWS[angle.view]);
+    if (shown) return;
+    session.commands.lookFrom(VIEWS[angle.view]);
+    bringPlate();
   };
   return (
     <li>

@@ -87,6 +87,18 @@ export interface Bounds {
   readonly max: Vec3;
 }
 
+/** Of points, 3 numbers each: the same box for a foot and its mirror image. */
+export const boundsOf = (points: ArrayLike<number>): Bounds => {
+  const reach = (k: number, pick: (a: number, b: number) => number, start: number): number => {
+    let value = start;
+    for (let i = k; i < points.length; i += 3) value = pick(value, points[i] ?? value);
+    return value;
+  };
+  const wide = Math.max(Math.abs(reach(0, Math.min, Infinity)), Math.abs(reach(0, Math.max, -Infinity)));
+  const [bottom, back] = [reach(1, Math.min, Infinity), reach(2, Math.min, Infinity)];
+  return { min: [-wide, bottom, back], max: [wide, reach(1, Math.max, -Infinity), reach(2, Math.max, -Infinity)] };
+};
+
 /** The camera that sees all points inside the picture less its insets. Points: 3 numbers each. */
 export const fitCamera = (
   points: ArrayLike<number>,

@@ -6,11 +6,12 @@
 import type { Mesh } from '../../anatomy/types';
 import type { BoneId } from '../../ids';
 import type { ViewId } from '../../session/types';
+import type { Vec3 } from '../../units';
 import type { PlateMesh } from '../draw/plate-mesh';
 import type { Showing } from '../engine';
 import type { LabelBox } from '../labels/layout';
 import { sizeOf } from '../overlay/labels';
-import { type Camera, fitCamera, type Insets, pan, type Size } from './camera';
+import { basisOf, type Camera, fitCamera, type Insets, pan, project, type Size } from './camera';
 import { anglesOf } from './views';
 
 export interface LabelSpace {
@@ -76,6 +77,10 @@ export const shownOf = (mesh: PlateMesh, outline: Mesh): Shown => {
   return { mesh, whole: Float32Array.from([...mesh.positions, ...around]) };
 };
 
+/** What is drawn beside the bones, such as the lines of a measure, is to be seen as well. */
+export const shownWith = (shown: Shown, more: readonly Vec3[]): Shown =>
+  more.length === 0 ? shown : { ...shown, whole: Float32Array.from([...shown.whole, ...more.flat()]) };
+
 /** A close view leaves this share of the picture to the neighbours. */
 const AROUND = 1.5;
 /** From near another side than the usual one, a small bone alone would leave nobody knowing where in the foot they are. */
@@ -107,4 +112,40 @@ export const frameView = (
   if (size.width < NARROW_PX) return ends;
   const sides = framed('sides');
   return rowHolds && ends.camera.mmPerPx < sides.camera.mmPerPx ? ends : sides;
+};
+
+/** The whole foot from where a hand has turned it. */
+export const frameAsTurned = (
+  shown: Shown,
+  { azimuthRad, elevationRad }: Camera,
+  mirrored: boolean,
+  size: Size,
+  mode: LabelBox['mode'],
+  space: LabelSpace,
+): Camera =>
+  fitCamera(pointsOf(shown, null, mirrored), { azimuthRad, elevationRad }, size, insetsOf(mode, space, size));
+
+/** All that a view of the whole foot shows lies on the plate. */
+export const isWhole = (shown: Shown, camera: Camera, mirrored: boolean, size: Size): boolean => {
+  const points = pointsOf(shown, null, mirrored);
+  const basis = basisOf(camera);
+  for (let i = 0; i + 2 < points.length; i += 3) {
+    const [x, y] = project(camera, basis, size, [points[i] ?? 0, points[i + 1] ?? 0, points[i + 2] ?? 0]);
+    if (x < 0 || y < 0 || x > size.width || y > size.height) return false;
+  }
+  return true;
+};
+
+/** A foot drawn larger than this share of its place stands under the labels; drawn smaller than that, it looks lost. */
+const LARGER = 1.07;
+const SMALLER = 0.87;
+/** And it stands beside its place when it is off by this share of the picture. */
+const BESIDE = 0.08;
+
+/** A camera that no longer shows well what another would fit. Both look from the same side. */
+export const isOff = (camera: Camera, fitted: Camera, size: Size): boolean => {
+  const drawn = fitted.mmPerPx / camera.mmPerPx;
+  const [x, y] = project(camera, basisOf(camera), size, fitted.target);
+  const beside = Math.hypot(x - size.width / 2, y - size.height / 2) / Math.min(size.width, size.height);
+  return drawn > LARGER || drawn < SMALLER || beside > BESIDE;
 };

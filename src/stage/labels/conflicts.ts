@@ -1,6 +1,10 @@
-/** What placed labels do to each other: texts over dots and leaders, leaders beside foreign dots. Pure; CSS px. */
+/**
+ * What placed labels do to each other and to what stands in the picture: texts over dots and leaders, leaders beside foreign dots,
+ * over marks, over the bone in question. Pure; CSS px.
+ */
 import type { Point } from '../types';
 import type { LabelItem, PlacedLabel } from './layout';
+import { runsOver } from './outline';
 import { cross, toSegment } from './segments';
 
 type Extent = Pick<LabelItem, 'width' | 'height'>;
@@ -16,10 +20,19 @@ export const leaderToDot = (leader: PlacedLabel, dot: PlacedLabel): number => {
 /** Half the mark at a leader's end, with its casing. */
 const DOT_PX = 4.5;
 
-interface Rect {
+export interface Rect {
   readonly from: Point;
   readonly to: Point;
 }
+
+/** What labels keep clear of besides each other, where they can. */
+export interface KeepClear {
+  /** Marks on the bone with words of their own, such as a zone's number. */
+  readonly marks: readonly Rect[];
+  /** The bone in question: a leader of another one over it would seem to mean it. `own`: labels that may. */
+  readonly bone: { readonly outline: readonly Point[]; readonly own: readonly string[] } | null;
+}
+export const NOTHING_THERE: KeepClear = { marks: [], bone: null };
 
 const rectOf = ({ x, y }: PlacedLabel, { width, height }: Extent): Rect => ({
   from: [x, y],
@@ -45,32 +58,48 @@ const runsThrough = ({ from, to }: Rect, [edge, elbow, end]: PlacedLabel['leader
   return diagonals.some(([a, b]) => cross(edge, elbow, a, b) || cross(elbow, end, a, b));
 };
 
+/** A text, a leader or a dot of that label lies on the mark. */
+export const meetsMark = (mark: Rect, label: PlacedLabel, extent: Extent): boolean =>
+  overlap(mark, rectOf(label, extent)) || covers(mark, label.leader[2]) || runsThrough(mark, label.leader);
+
 /**
- * `hidden`: a text lies over text, dot or leader of another label, or over its own dot. `touching`, `near`: a leader passes by
- * a foreign dot.
+ * `hidden`: a text lies over text, dot or leader of another label, or over its own dot. `mark`: a label lies on a mark.
+ * `touching`, `near`: a leader passes by a foreign dot. `over`: it runs over the bone in question and means another.
  */
 export interface Conflict {
   readonly ids: readonly [string, string];
-  readonly kind: 'hidden' | 'touching' | 'near';
+  readonly kind: 'hidden' | 'mark' | 'touching' | 'over' | 'near';
 }
 
 /** A leader this near to a dot, px, is taken for its own; one that is further off, but not yet clear, is only ugly. */
 const TOUCHING_PX = 4;
-/** One of a kind is worse than all of the next kinds together: some dozen labels have fewer pairs than the ratio. */
-const WEIGHTS = { hidden: 1e6, touching: 1e3, near: 1 } as const;
+/** One of a kind is worse than all of the next kinds together, in all but the fullest pictures. */
+const WEIGHTS = { hidden: 1e6, mark: 3e3, touching: 1e3, over: 20, near: 1 } as const;
 
 export const costOf = (conflicts: readonly Conflict[]): number =>
   conflicts.reduce((sum, { kind }) => sum + WEIGHTS[kind], 0);
 
+const withThePicture = (label: PlacedLabel, extent: Extent, { marks, bone }: KeepClear): Conflict[] => {
+  const ids = [label.id, label.id] as const;
+  const [, elbow, end] = label.leader;
+  return [
+    ...marks.filter((mark) => meetsMark(mark, label, extent)).map((): Conflict => ({ ids, kind: 'mark' })),
+    ...(bone !== null && !bone.own.includes(label.id) && runsOver(bone.outline, [elbow, end])
+      ? [{ ids, kind: 'over' } as const]
+      : []),
+  ];
+};
+
 export const conflictsIn = (
   placed: readonly PlacedLabel[],
   extents: ReadonlyMap<string, Extent>,
+  keepClear: KeepClear = NOTHING_THERE,
 ): readonly Conflict[] =>
   placed.flatMap((a) => {
     const extent = extents.get(a.id);
     if (extent === undefined) return [];
     const text = rectOf(a, extent);
-    return placed.flatMap((b): Conflict[] => {
+    const others = placed.flatMap((b): Conflict[] => {
       const other = extents.get(b.id);
       const onText = a !== b && other !== undefined && overlap(text, rectOf(b, other));
       if (onText || covers(text, b.leader[2]) || (a !== b && runsThrough(text, b.leader)))
@@ -78,4 +107,5 @@ export const conflictsIn = (
       const px = a === b ? CLEAR_PX : leaderToDot(a, b);
       return px < CLEAR_PX ? [{ ids: [a.id, b.id], kind: px < TOUCHING_PX ? 'touching' : 'near' }] : [];
     });
+    return [...others, ...withThePicture(a, extent, keepClear)];
   });

@@ -1,9 +1,9 @@
 /**
  * Labels at rest: places in the margins (layout.ts), and for every label that one of its bone's visible points which keeps leaders
- * clear of foreign dots and texts off dots and leaders. Pure; CSS px.
+ * clear of foreign dots and of marks, and texts off dots and leaders. Pure; CSS px.
  */
 import type { Point } from '../types';
-import { type Conflict, conflictsIn, costOf } from './conflicts';
+import { type Conflict, conflictsIn, costOf, type KeepClear, NOTHING_THERE } from './conflicts';
 import { type LabelBox, type LabelItem, layout, type PlacedLabel } from './layout';
 
 export interface LabelWish extends Omit<LabelItem, 'anchor'> {
@@ -65,6 +65,7 @@ export const placeLabels = (
   wishes: readonly LabelWish[],
   box: LabelBox,
   previous: readonly PlacedLabel[] = [],
+  keepClear: KeepClear = NOTHING_THERE,
 ): Placing => {
   const byId = new Map(wishes.map((wish) => [wish.id, wish]));
   const attempt = (choices: Choices): Tried => {
@@ -74,7 +75,7 @@ export const placeLabels = (
       return choice === undefined || anchor === undefined ? [] : [{ ...item, anchor, prefer: choice.prefer }];
     });
     const placed = layout(items, box, previous);
-    const conflicts = conflictsIn(placed, byId);
+    const conflicts = conflictsIn(placed, byId, keepClear);
     return { choices, placed, conflicts, cost: costOf(conflicts) };
   };
   let now = attempt(new Map(wishes.map(({ id, prefer }) => [id, { anchor: 0, prefer }])));

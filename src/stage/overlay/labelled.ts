@@ -8,6 +8,7 @@ import type { Camera, Size } from '../camera/camera';
 import type { PlateMesh } from '../draw/plate-mesh';
 import { isSeen } from '../labels/anchors';
 import { clearerSide } from '../labels/clearer-side';
+import type { KeepClear } from '../labels/conflicts';
 import { type LabelBox, openArea, type PlacedLabel } from '../labels/layout';
 import { type LabelWish, type Placing, placeLabels } from '../labels/place';
 import type { Point } from '../types';
@@ -42,6 +43,8 @@ export interface LabelledInput extends LabelFrame {
    * all the words are about. Any other fades while the foot turns, and at rest goes.
    */
   readonly lasting: readonly BoneId[];
+  /** What stands in the picture already. */
+  readonly keepClear: KeepClear;
 }
 
 /** What the next frame starts from, so that labels and anchors stay where they can. */
@@ -78,6 +81,8 @@ export interface DrawnLabel {
 
 export interface Labelled {
   readonly drawn: readonly DrawnLabel[];
+  /** Where they stand in this frame, and where their leaders end. */
+  readonly places: readonly PlacedLabel[];
   /** Of the frame before: they go out softly while those in their stead come in, so that nothing pops. */
   readonly gone: readonly DrawnLabel[];
   readonly memory: LabelMemory;
@@ -118,7 +123,8 @@ const oldPlaces = ({ before, mode }: LabelledInput): readonly PlacedLabel[] =>
 /** Where "here" had to go to the other margin, its leader meets the other end of the break. */
 const placedWithHere = (input: LabelledInput, wishes: readonly LabelWish[]): Placing => {
   const { mode, size } = input;
-  const place = (all: readonly LabelWish[]): Placing => placeLabels(all, { mode, ...size, pad: PAD }, oldPlaces(input));
+  const place = (all: readonly LabelWish[]): Placing =>
+    placeLabels(all, { mode, ...size, pad: PAD }, oldPlaces(input), input.keepClear);
   const first = place(wishes);
   const tag = input.labels.find((label) => label.tag !== null);
   const wish = wishes.find(({ id }) => id === tag?.id);
@@ -162,7 +168,7 @@ const placedAnew = (input: LabelledInput): Labelled => {
   const memory = { placed, mode, anchors, jumps, hidden, left: dropped };
   const drawn = drawnOf(input, placed, memory, () => false);
   const gone = before.drawn.filter(({ key }) => !drawn.some((each) => each.key === key));
-  return { drawn, gone, memory: { ...memory, drawn } };
+  return { drawn, places: placed, gone, memory: { ...memory, drawn } };
 };
 
 const keptInPlace = (input: LabelledInput): Labelled => {
@@ -185,7 +191,7 @@ const keptInPlace = (input: LabelledInput): Labelled => {
     return [{ ...old, leader: [old.leader[0], old.leader[1], end] }];
   });
   const drawn = drawnOf(input, placed, before, (id) => gone.has(id));
-  return { drawn, gone: [], memory: { ...before, drawn } };
+  return { drawn, places: placed, gone: [], memory: { ...before, drawn } };
 };
 
 const drawnOf = (

@@ -4,13 +4,17 @@ import { dot, subtract, type Vec3 } from '../../units';
 import { basisOf, project } from '../camera/camera';
 import { firstSeen } from '../draw/pick';
 import type { PlateMesh } from '../draw/plate-mesh';
+import { type KeepClear, meetsMark } from '../labels/conflicts';
+import { outlineOf } from '../labels/outline';
 import { type PenStroke, penShapes } from '../pen/stroke';
 import { type BreakScene, type StageScene, showsRing } from '../scene/scene';
 import type { Point } from '../types';
 import { type DrawnLabel, type LabelFrame, type LabelMemory, labelled } from './labelled';
+import { sizeOf } from './labels';
 import { loadShapes, screwShapes } from './marks';
 import { measureShapes } from './measure';
-import { box, type Shape } from './shapes';
+import { numeralShapes, zoneNumerals } from './numerals';
+import type { Shape } from './shapes';
 
 export interface OverlayInput extends LabelFrame {
   readonly scene: StageScene;
@@ -30,9 +34,6 @@ export interface Overlay {
 }
 
 const RING_RADIUS = { wide: 17, narrow: 13 } as const;
-/** A zone's number keeps this far from the break and its handle; it may leave the bone's axis for that, mm dorsal. */
-const BREAK_CLEAR_PX = 17;
-const OFF_AXIS_MM = [0, 4, -4] as const;
 
 const flip = (p: Vec3): Vec3 => [-p[0], p[1], p[2]];
 
@@ -67,10 +68,13 @@ export const overlayOf = (input: OverlayInput): Overlay => {
   const ring = breakAt !== null && showsRing(breakAt, camera.mmPerPx);
   const breakSeen = breakAt === null ? [] : seenOf(breakAt, mesh, eye).map(toScreen);
   const breakMiddle = breakAt === null ? null : (middleOf(breakSeen) ?? toScreen(breakAt.centre));
-  const { drawn, gone, memory } = labelled({
+  const numerals = zoneNumerals({ scene, mesh, font: fonts.numeral, toScreen, eye, breakScreen: breakMiddle });
+  const marks = numerals.map(({ mark }) => mark);
+  const { drawn, places, gone, memory } = labelled({
     ...input,
     eye,
     toScreen,
+    keepClear: { marks, bone: boneOf(scene, mesh, toScreen) },
     here:
       breakMiddle === null
         ? null
@@ -85,12 +89,27 @@ export const overlayOf = (input: OverlayInput): Overlay => {
         : null,
     lasting: [scene.chosen, scene.selected].filter((bone) => bone !== null),
   });
-  shapes.push(
-    ...zoneNumerals(input, toScreen, eye, breakMiddle),
-    ...penShapes(input.strokes ?? [], mesh, toScreen, eye),
-  );
+  // Where a leader had no other way than over a number all three go: the label "here" and the words say the zone.
+  const extents = new Map(input.labels.map((label) => [label.id, sizeOf(label, fonts, input.measure)]));
+  const isMet = places.some((place) => {
+    const extent = extents.get(place.id);
+    return extent !== undefined && marks.some((mark) => meetsMark(mark, place, extent));
+  });
+  if (!isMet) shapes.push(...numerals.flatMap((numeral) => numeralShapes(numeral, fonts.numeral)));
+  shapes.push(...penShapes(input.strokes ?? [], mesh, toScreen, eye));
   const grip = breakAt === null || breakMiddle === null ? null : { at: breakMiddle, pxPerMm: along(breakAt, toScreen) };
   return { marks: shapes, labels: drawn, gone, grip, memory };
+};
+
+/** Only its own label and "here" point into the bone in question. */
+const boneOf = ({ chosen }: StageScene, mesh: PlateMesh, toScreen: (p: Vec3) => Point): KeepClear['bone'] => {
+  const range = mesh.ranges.find(({ bone }) => bone === chosen);
+  if (range === undefined) return null;
+  const points = Array.from({ length: range.count }, (_, i) => {
+    const [x = 0, y = 0, z = 0] = mesh.positions.subarray(3 * (range.start + i), 3 * (range.start + i) + 3);
+    return toScreen([x, y, z]);
+  });
+  return { outline: outlineOf(points), own: [range.bone, 'here'] };
 };
 
 const along = ({ axis, sMm }: BreakScene, toScreen: (p: Vec3) => Point): Point => {
@@ -102,53 +121,6 @@ const middleOf = (points: readonly Point[]): Point | null => {
   if (points.length === 0) return null;
   const sum = points.reduce<Point>(([x, y], p) => [x + p[0], y + p[1]], [0, 0]);
   return [sum[0] / points.length, sum[1] / points.length];
-};
-
-/** A zone's number beside its hatch, where the zone is wide enough to hold one. */
-const zoneNumerals = (
-  input: OverlayInput,
-  toScreen: (p: Vec3) => Point,
-  eye: Vec3,
-  breakScreen: Point | null,
-): Shape[] => {
-  const { scene, fonts, mesh } = input;
-  const { layer, explanation } = scene;
-  if (layer.kind !== 'zones' || explanation === null) return [];
-  const font = fonts.numeral;
-  const radius = font.px * 0.72;
-  const taken: Point[] = [];
-  return explanation.zones.slice(0, 3).flatMap((zone, i): Shape[] => {
-    const axis = layer.axis;
-    const shares = [0.5, 0.3, 0.72, 0.18, 0.84];
-    const width = Math.hypot(
-      ...([0, 1] as const).map(
-        (c) => toScreen(fromBone(axis, zone.toMm))[c] - toScreen(fromBone(axis, zone.fromMm))[c],
-      ),
-    );
-    if (width < 2 * radius + 4) return [];
-    const clear = ([x, y]: Point): boolean =>
-      (breakScreen === null || Math.hypot(x - breakScreen[0], y - breakScreen[1]) > radius + BREAK_CLEAR_PX) &&
-      taken.every(([ox, oy]) => Math.max(Math.abs(x - ox), Math.abs(y - oy)) > 2 * radius + 2);
-    const at = OFF_AXIS_MM.flatMap((off) => shares.map((share) => [share, off] as const))
-      .map(([share, off]) => {
-        const p = fromBone(axis, zone.fromMm + (zone.toMm - zone.fromMm) * share, off);
-        return { hit: firstSeen(mesh, p, eye), screen: toScreen(p) };
-      })
-      .find(({ hit, screen }) => hit?.bone === scene.chosen && clear(screen))?.screen;
-    if (at === undefined) return [];
-    taken.push(at);
-    return [
-      {
-        kind: 'area',
-        points: box(at[0] - radius, at[1] - radius, 2 * radius, 2 * radius),
-        fill: 'plate',
-        stroke: 'ink',
-        width: 1,
-        opacity: 0.95,
-      },
-      { kind: 'text', at: [at[0], at[1] + font.px * 0.36], text: String(i + 1), font, colour: 'ink', anchor: 'middle' },
-    ];
-  });
 };
 
 /** Everything in the order it is painted. */

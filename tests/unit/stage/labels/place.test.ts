@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LabelBox, layout } from '../../../../src/stage/labels/layout';
+import { outlineOf } from '../../../../src/stage/labels/outline';
 import { type LabelWish, type Placing, placeLabels } from '../../../../src/stage/labels/place';
 import type { Point } from '../../../../src/stage/types';
 import { countOf, type Fault, faultsOf } from './faults';
@@ -94,5 +95,43 @@ describe('labels that may choose among points of their bone', () => {
       }),
       { numRuns: 200, seed: 20_261_128 },
     );
+  });
+});
+
+describe('labels beside what stands in the picture', () => {
+  const given: LabelBox = { mode: 'ends', width: 400, height: 400, pad: 12 };
+  const wish = (anchors: readonly Point[]): LabelWish[] => [
+    { id: 'other', prefer: 'high', priority: 1, width: 60, height: 20, anchors },
+  ];
+  const square = (x: number, y: number, half: number): Point[] => [
+    [x - half, y - half],
+    [x + half, y - half],
+    [x + half, y + half],
+    [x - half, y + half],
+  ];
+
+  it('end at another point, or in the other margin, rather than run over a number', () => {
+    const marks = [{ from: [190, 250], to: [210, 270] }] as const;
+    const straight: Point = [200, 200];
+    expect(placeLabels(wish([straight, [260, 200]]), given, [], { marks, bone: null }).chosen.get('other')).toBe(1);
+    const [placed] = placeLabels(wish([straight]), given, [], { marks, bone: null }).placed;
+    expect(placed?.side).toBe('low');
+    // Without the number they would not.
+    expect(placeLabels(wish([straight, [260, 200]]), given).chosen.get('other')).toBe(0);
+    expect(placeLabels(wish([straight]), given).placed[0]?.side).toBe('high');
+  });
+
+  it('do not run over the bone in question, but for its own label', () => {
+    const bone = { outline: outlineOf([...square(200, 260, 30), [200, 260]]), own: ['here'] };
+    expect(bone.outline).toHaveLength(4);
+    const other = placeLabels(wish([[200, 200]]), given, [], { marks: [], bone });
+    expect(other.placed[0]?.side).toBe('low');
+    const own = placeLabels(
+      wish([[200, 200]]).map((each) => ({ ...each, id: 'here' })),
+      given,
+      [],
+      { marks: [], bone },
+    );
+    expect(own.placed[0]?.side).toBe('high');
   });
 });
