@@ -20,6 +20,7 @@ import {
 import { frameView, labelSpace, type Shown, shownOf } from './camera/framing';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
+import { plateMesh } from './draw/plate-mesh';
 import type { Tokens } from './draw/tokens';
 import type { LabelBox } from './labels/layout';
 import { NO_LABELS } from './overlay/labelled';
@@ -87,21 +88,32 @@ export class Engine {
   private ring: boolean | null = null;
   private count = 0;
 
-  /** Throws when the browser gives no WebGL 2. */
-  constructor(canvas: HTMLCanvasElement, foot: Foot) {
+  /** `beside`: another right foot that every view leaves room for. Throws when the browser gives no WebGL 2. */
+  constructor(
+    canvas: HTMLCanvasElement,
+    foot: Foot,
+    private readonly beside: Foot | null = null,
+  ) {
     this.plate = new Plate(canvas, foot);
     // Below two device pixels a pixel fine lines flicker while the foot turns; a processor cannot afford them and draws coarse ones.
     this.coarse = this.plate.software ? 0.75 : 2;
-    this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.shown = this.shownWith(foot);
     this.bounds = this.boundsOf();
   }
 
   /** Another foot, seen from where one was looking. */
   setFoot(foot: Foot): void {
     this.plate.setFoot(foot);
-    this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.shown = this.shownWith(foot);
     this.bounds = this.boundsOf();
     this.ring = null;
+  }
+
+  private shownWith(foot: Foot): Shown {
+    const own = shownOf(this.plate.mesh, foot.outline);
+    if (this.beside === null) return own;
+    const other = shownOf(plateMesh(this.beside.bones), this.beside.outline);
+    return { mesh: own.mesh, whole: Float32Array.from([...own.whole, ...other.whole]) };
   }
 
   private boundsOf(): Bounds {
@@ -208,6 +220,20 @@ export class Engine {
     clearTimeout(this.rest);
     this.listeners.clear();
     this.plate.dispose();
+  }
+
+  /** Where the eye is now; null before the first picture. */
+  get eye(): Camera | null {
+    return this.camera;
+  }
+  /** Seen from there, as if by hand: for a picture that turns with another. */
+  follow(camera: Camera): void {
+    this.move(() => camera);
+  }
+
+  /** Lets the canvas go for good: browsers keep only a few. */
+  release(): void {
+    this.plate.release();
   }
 
   private move(change: (camera: Camera) => Camera): void {

@@ -4,7 +4,8 @@ import type { Foot } from '../anatomy/types';
 import type { Size } from './camera/camera';
 import { Engine } from './engine';
 
-export const useEngine = (surface: HTMLElement | null, foot: Foot) => {
+/** `beside`: another foot that every view leaves room for, the same as long as the picture lives. */
+export const useEngine = (surface: HTMLElement | null, foot: Foot, beside: Foot | null = null) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [engine, setEngine] = useState<Engine | null>(null);
   const [failed, setFailed] = useState(false);
@@ -12,11 +13,12 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot) => {
 
   // The first foot makes the engine; later ones are given to it, so that a slider does not start the picture anew.
   const first = useRef(foot);
+  const companion = useRef(beside);
   useEffect(() => {
     if (surface === null || canvas.current === null) return;
     let made: Engine;
     try {
-      made = new Engine(canvas.current, first.current);
+      made = new Engine(canvas.current, first.current, companion.current);
     } catch {
       // three throws when the browser gives no context; the words stay usable.
       setFailed(true);
@@ -32,6 +34,8 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot) => {
       element.removeEventListener('webglcontextlost', lost);
       element.removeEventListener('webglcontextrestored', restored);
       made.dispose();
+      // Off the page for good, and not only made anew as React does while developing.
+      if (!element.isConnected) made.release();
       setEngine(null);
     };
   }, [surface]);
