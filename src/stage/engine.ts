@@ -92,7 +92,7 @@ export class Engine {
   constructor(
     canvas: HTMLCanvasElement,
     foot: Foot,
-    private readonly beside: Foot | null = null,
+    private beside: Foot | null = null,
   ) {
     this.plate = new Plate(canvas, foot);
     // Below two device pixels a pixel fine lines flicker while the foot turns; a processor cannot afford them and draws coarse ones.
@@ -101,8 +101,9 @@ export class Engine {
     this.bounds = this.boundsOf();
   }
 
-  /** Another foot, seen from where one was looking. */
-  setFoot(foot: Foot): void {
+  /** Another foot, or another beside it, seen from where one was looking. */
+  setFoot(foot: Foot, beside: Foot | null = null): void {
+    this.beside = beside;
     this.plate.setFoot(foot);
     this.shown = this.shownWith(foot);
     this.bounds = this.boundsOf();

@@ -4,7 +4,7 @@ import type { Foot } from '../anatomy/types';
 import type { Size } from './camera/camera';
 import { Engine } from './engine';
 
-/** `beside`: another foot that every view leaves room for, the same as long as the picture lives. */
+/** `beside`: another foot that every view leaves room for. */
 export const useEngine = (surface: HTMLElement | null, foot: Foot, beside: Foot | null = null) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [engine, setEngine] = useState<Engine | null>(null);
@@ -12,13 +12,12 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot, beside: Foot 
   const [size, setSize] = useState<Size | null>(null);
 
   // The first foot makes the engine; later ones are given to it, so that a slider does not start the picture anew.
-  const first = useRef(foot);
-  const companion = useRef(beside);
+  const first = useRef({ foot, beside });
   useEffect(() => {
     if (surface === null || canvas.current === null) return;
     let made: Engine;
     try {
-      made = new Engine(canvas.current, first.current, companion.current);
+      made = new Engine(canvas.current, first.current.foot, first.current.beside);
     } catch {
       // three throws when the browser gives no context; the words stay usable.
       setFailed(true);
@@ -41,9 +40,10 @@ export const useEngine = (surface: HTMLElement | null, foot: Foot, beside: Foot 
   }, [surface]);
 
   useEffect(() => {
-    if (engine !== null && first.current !== foot) engine.setFoot(foot);
-    first.current = foot;
-  }, [engine, foot]);
+    const { foot: now, beside: nowBeside } = first.current;
+    if (engine !== null && (now !== foot || nowBeside !== beside)) engine.setFoot(foot, beside);
+    first.current = { foot, beside };
+  }, [engine, foot, beside]);
 
   useEffect(() => {
     if (surface === null) return;

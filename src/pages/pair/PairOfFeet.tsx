@@ -52,12 +52,19 @@ export const PairOfFeet = () => {
     parameters: half.parameters,
     mirrored: half.mirrored,
     letter: halfLetter(say, half),
-    name: `${halfName(say, half)}. ${halfSide(say, half)}`,
+    name: [half.is === 'whatIf' ? say('whatIf.tag') : '', halfName(say, half), halfSide(say, half)]
+      .filter((part) => part !== '')
+      .join('. '),
     caption: <Caption half={half} pair={pair} />,
     whatIf: half.is === 'whatIf',
     measured:
       taken === null || taken === 'failed' ? null : (taken.angles[index].find((angle) => angle.id === drawn) ?? null),
   });
+  const choose = (each: PairKind): void => {
+    setAsked(each);
+    // Its lines were of the two before.
+    setDrawn(null);
+  };
   const draw = (difference: Difference): void => {
     const off = drawn === difference.id;
     setDrawn(off ? null : difference.id);
@@ -69,7 +76,7 @@ export const PairOfFeet = () => {
         <legend className="unseen">{say('pair.which')}</legend>
         {kinds.map((each) => (
           <label key={each}>
-            <input type="radio" name={`${id}kind`} checked={each === kind} onChange={() => setAsked(each)} />
+            <input type="radio" name={`${id}kind`} checked={each === kind} onChange={() => choose(each)} />
             <span>{kindText(say, each)}</span>
           </label>
         ))}

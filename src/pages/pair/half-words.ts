@@ -25,10 +25,13 @@ const ofNobody = ({ is }: Half): boolean => is === 'usualArch' || is === 'highAr
 
 /** The side as everywhere: stated, only reported, or not certain and so not claimed. */
 export const halfSide = (say: Say, half: Half): string => {
-  if (half.side === null) return say(half.mirrored ? 'pair.side.otherNotStated' : 'stage.side.notStated');
+  if (half.side === null) {
+    if (half.is === 'otherSide') return say('pair.side.otherNotStated');
+    return say(half.known === 'contradiction' ? 'stage.side.contradiction' : 'stage.side.notStated');
+  }
   if (ofNobody(half)) return say(half.mirrored ? 'pair.plainLeft' : 'stage.plain');
   const side = say(half.side === 'right' ? 'stage.side.right' : 'stage.side.left');
-  return half.asReported ? say('stage.side.asReported', { side }) : side;
+  return half.known === 'reported' ? say('stage.side.asReported', { side }) : side;
 };
 
 /** As on films: a letter, and none that was not stated. */

@@ -15,8 +15,8 @@ export interface Half {
   readonly parameters: FootParameters;
   /** Null: nothing certain was stated, and nothing certain is written. */
   readonly side: Side | null;
-  /** The side is known from hearsay only. */
-  readonly asReported: boolean;
+  /** How the side is known. A side of nobody's foot is simply that. */
+  readonly known: 'stated' | 'reported' | 'notStated' | 'contradiction';
   /** Drawn as a left foot. */
   readonly mirrored: boolean;
 }
@@ -40,8 +40,9 @@ export const kindsFor = (compared: Compared): readonly PairKind[] =>
 
 export const pairOf = (kind: PairKind, { known, tried, side: stated }: Compared): PairOf => {
   const side = stated?.state === 'stated' ? stated.side : null;
-  const asReported = stated?.state === 'stated' && stated.status !== 'confirmed';
-  const ofCase: Half = { is: 'case', parameters: known, side, asReported, mirrored: side === 'left' };
+  const howKnown =
+    stated?.state === 'stated' && stated.status !== 'confirmed' ? 'reported' : (stated?.state ?? 'notStated');
+  const ofCase: Half = { is: 'case', parameters: known, side, known: howKnown, mirrored: side === 'left' };
   if (kind === 'tried') return [ofCase, { ...ofCase, is: 'whatIf', parameters: tried }];
   if (kind === 'other')
     return [
@@ -49,7 +50,11 @@ export const pairOf = (kind: PairKind, { known, tried, side: stated }: Compared)
       { ...ofCase, is: 'otherSide', side: side === null ? null : OTHER[side], mirrored: !ofCase.mirrored },
     ];
   // Feet of nobody, drawn of the side that is spoken of so that both hands see the same.
-  const nobody = { side: side ?? 'right', asReported: false, mirrored: ofCase.mirrored };
+  const nobody: Pick<Half, 'side' | 'known' | 'mirrored'> = {
+    side: side ?? 'right',
+    known: 'stated',
+    mirrored: ofCase.mirrored,
+  };
   const usual: Half = { ...nobody, is: 'usualArch', parameters: DEFAULT_FOOT };
   return [
     usual,
