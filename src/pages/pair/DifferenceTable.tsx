@@ -6,7 +6,7 @@ import { Draft } from '../foot/Draft';
 import { measureName, measuresOf } from '../foot/measures-of';
 import { figureText } from '../foot/norm-text';
 import { ScrollBox } from '../parts/ScrollBox';
-import { differenceWords } from './difference-words';
+import { byText, differenceWords } from './difference-words';
 import { type Difference, mostChanged, unequal } from './differences';
 import { halfName } from './half-words';
 import type { PairOf } from './pairs';
@@ -72,11 +72,7 @@ export const DifferenceTable = ({ id, pair, taken, drawn, onDraw }: DifferenceTa
                   </th>
                   <td>{figureText(say, difference.first, difference.unit)}</td>
                   <td>{figureText(say, difference.second, difference.unit)}</td>
-                  <td>
-                    {say(difference.by > 0 ? 'pair.more' : 'pair.less', {
-                      figure: figureText(say, Math.abs(difference.by), difference.unit),
-                    })}
-                  </td>
+                  <td>{byText(say, difference)}</td>
                 </tr>
               ))}
             </tbody>

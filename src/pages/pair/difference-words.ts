@@ -27,3 +27,15 @@ export const differenceWords = (say: Say, pair: PairOf, { told, changed, all, na
   const counted = say('pair.counted', { changed, all, first: halfName(say, pair[0]), second: halfName(say, pair[1]) });
   return list.length === 0 ? counted : `${counted} ${say('pair.most', { list: list.join('; ') })}`;
 };
+
+/** By how much the second foot is off the first. A share less a share is points: a per cent of per cent would be something else. */
+export const byText = (say: Say, { by, unit }: Pick<Difference, 'by' | 'unit'>): string => {
+  const value = Math.abs(by);
+  const figure =
+    unit === 'share'
+      ? say('pair.points', { value })
+      : unit === 'deg' && value === 1
+        ? say('pair.degree')
+        : figureText(say, value, unit);
+  return say(by > 0 ? 'pair.more' : 'pair.less', { figure });
+};

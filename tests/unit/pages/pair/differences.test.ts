@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Angle } from '../../../../src/anatomy/angles';
 import { DEFAULT_FOOT } from '../../../../src/anatomy/parameters';
-import { differenceWords } from '../../../../src/pages/pair/difference-words';
+import { byText, differenceWords } from '../../../../src/pages/pair/difference-words';
 import { differencesOf, mostChanged, unequal } from '../../../../src/pages/pair/differences';
 import { pairOf } from '../../../../src/pages/pair/pairs';
 import { wordsOfScreens } from './words-of-screens';
@@ -80,6 +80,15 @@ describe('the words of the difference', () => {
     expect(differenceWords(say, pairOf('other', compared), { ...counted, told: [], changed: 0 })).toBe(
       say('pair.mirror'),
     );
+  });
+
+  it.each([
+    [5, 'deg', '5 degrees more'],
+    [-1, 'deg', '1 degree less'],
+    [-0.4, 'mm', '0.4 mm less'],
+    [3, 'share', '3 percentage points more'],
+  ] as const)('tell %f %s as "%s"', (by, unit, text) => {
+    expect(byText(say, { by, unit })).toBe(text);
   });
 
   it('say so where nothing differs', () => {
