@@ -10,6 +10,7 @@ import { bodyNotes } from '../wording';
 import { useAddress } from './address';
 import { demoCase } from './demos';
 import type { Feet } from './feet';
+import { PairFigure } from './PairFigure';
 import { StageGuard } from './StageGuard';
 
 // Asked for at once, so that the figure's code arrives while the model file and the explanation are still on their way. A
@@ -141,6 +142,16 @@ export const App = ({ session, feet }: { readonly session: Session; readonly fee
         }
       />
     ),
+    plates: (pair) => (
+      <PairFigure
+        session={session}
+        feet={feet}
+        pair={pair}
+        waiting={<p className="pair-waiting">{say('pair.drawing')}</p>}
+        none={<p className="pair-waiting">{say('pair.noFeet')}</p>}
+      />
+    ),
+    measureFoot: feet.film,
     foot,
     measures: feet.measures,
     drawStill,

@@ -4,6 +4,7 @@
  */
 import * as v from 'valibot';
 import { DEFAULT_FOOT, previewFoot, type Shape, shapeSchema } from '../anatomy';
+import type { Angle } from '../anatomy/angles';
 import type { Foot, FootParameters, PoseName } from '../anatomy/types';
 import type { Measures } from '../pages';
 import { latestOnly } from '../session';
@@ -18,6 +19,8 @@ export interface Feet {
   readonly exact: () => Promise<Foot>;
   /** The standing foot of these parameters: what explanations and every telling of them are made on. */
   readonly standing: (parameters: FootParameters) => Promise<Foot>;
+  /** What is measured on it, whichever foot the picture shows. */
+  readonly film: (parameters: FootParameters) => Promise<readonly Angle[]>;
   /** Taken only while somebody follows them. */
   readonly measures: {
     readonly get: () => Measures;
@@ -124,6 +127,7 @@ export const followFoot = (session: Session, usual: Promise<Foot>, makers: FootM
     },
     exact: () => footFor(wanted),
     standing: (parameters) => footFor(wantedOf(parameters, 'standing')),
+    film: (parameters) => anglesFor(wantedOf(parameters, FILMED)),
     measures: {
       get: () => measures,
       follow: (listener) => {

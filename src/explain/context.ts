@@ -3,17 +3,7 @@
  * their parameters, and what is derived from a foot is kept with it. Kept values are pure functions of their keys.
  */
 import * as v from 'valibot';
-import {
-  boneAxis,
-  buildFoot,
-  footParametersFor,
-  isUsual,
-  regionsOf,
-  shapeSchema,
-  startFrom,
-  zoneAt,
-  zonesOf,
-} from '../anatomy';
+import { boneAxis, buildFoot, isUsual, regionsOf, shapeSchema, startFrom, zoneAt, zonesOf } from '../anatomy';
 import type { BoneAxis, Foot, FootParameters, Region, Zone } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { BoneId, RegionId } from '../ids';
@@ -86,5 +76,3 @@ export const zoneNamed = (foot: Foot, region: RegionId): Zone | null =>
   derivedFrom(foot).zones.find((z) => z.region === region) ?? null;
 /** The zone at a station of the fifth metatarsal. */
 export const zoneAtStation = (foot: Foot, sMm: number): RegionId | null => zoneAt(derivedFrom(foot).zones, sMm);
-
-export { footParametersFor };

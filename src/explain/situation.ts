@@ -4,8 +4,9 @@ import type { Facts } from '../cases/schema';
 import type { Content, Injury } from '../content/schema';
 import type { InjuryId, RegionId } from '../ids';
 import { givenOf } from './build';
-import { type Context, contextOf, footParametersFor } from './context';
+import { type Context, contextOf } from './context';
 import type { ClaimTag, Given } from './messages';
+import { parametersOf } from './parameters';
 import { locate } from './place';
 import { injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
 import type { BreakAt, WhatIf } from './types';
@@ -27,12 +28,6 @@ export interface Situation {
   readonly classesRuledOut: readonly InjuryId[];
   readonly given: Given;
 }
-
-const parametersOf = (facts: Facts, whatIf: WhatIf): FootParameters => {
-  const height = knownOf(facts.heightCm)?.value;
-  const shape = whatIf.footShape ?? knownOf(facts.footShape)?.value;
-  return { ...footParametersFor({ heightCm: height, footShape: shape }), ...whatIf.foot };
-};
 
 /** The standing right foot that an explanation of these facts is made on. Built once and kept. */
 export const footOfCase = (content: Content, facts: Facts, whatIf: WhatIf, given?: Foot): Foot =>

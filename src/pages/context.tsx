@@ -1,10 +1,10 @@
 /** What every screen needs: the session, the words, the address and what the app lends it from layers pages may not import. */
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
 import type { Angle } from '../anatomy/angles';
-import type { Foot } from '../anatomy/types';
+import type { Foot, FootParameters } from '../anatomy/types';
 import type { CaseFile } from '../cases/schema';
 import type { Side } from '../ids';
-import type { Session, SessionState } from '../session/types';
+import type { Session, SessionState, ViewId } from '../session/types';
 import type { Still } from '../telling';
 import type { Address } from './places';
 import type { Say } from './words';
@@ -13,6 +13,27 @@ import type { Say } from './words';
 export interface Measures {
   readonly angles: readonly Angle[];
   readonly state: 'coming' | 'current' | 'none' | 'posed' | 'failed';
+}
+
+/** One of two pictures that stand side by side: which foot, and what is written on it. */
+export interface PairedPlate {
+  readonly parameters: FootParameters;
+  readonly mirrored: boolean;
+  readonly letter: string;
+  readonly name: string;
+  readonly caption: ReactNode;
+  readonly whatIf: boolean;
+  readonly measured: Angle | null;
+}
+
+export interface PlatePair {
+  readonly plates: readonly [PairedPlate, PairedPlate];
+  readonly view: ViewId;
+  /** Increases each time the view is asked for. */
+  readonly viewTick: number;
+  readonly onLook: (view: ViewId) => void;
+  /** Id of the text that says how the two differ. */
+  readonly describedBy: string;
 }
 
 export interface PagesValue {
@@ -25,6 +46,10 @@ export interface PagesValue {
   readonly announce: (text: string) => void;
   /** The lazily loaded 3D figure. */
   readonly stage: ReactNode;
+  /** Two pictures of standing feet under one hand. */
+  readonly plates: (pair: PlatePair) => ReactNode;
+  /** The measures of films, taken of any standing foot. */
+  readonly measureFoot: (parameters: FootParameters) => Promise<readonly Angle[]>;
   /** The foot the stage shows; null until it is there. The quiz cuts its zones from it. */
   readonly foot: Foot | null;
   /** Measured on its fine surface, away from the page, and only while somebody follows. */

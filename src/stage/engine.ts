@@ -32,6 +32,7 @@ import {
 import { viewThatShows } from './camera/seen-from';
 import { firstHit } from './draw/pick';
 import { Plate } from './draw/plate';
+import { plateMesh } from './draw/plate-mesh';
 import type { Tokens } from './draw/tokens';
 import type { LabelBox } from './labels/layout';
 import { NO_LABELS } from './overlay/labelled';
@@ -101,22 +102,35 @@ export class Engine {
   private wasWhole: boolean | null = null;
   private count = 0;
 
-  /** Throws when the browser gives no WebGL 2. */
-  constructor(canvas: HTMLCanvasElement, foot: Foot) {
+  /** `beside`: another right foot that every view leaves room for. Throws when the browser gives no WebGL 2. */
+  constructor(
+    canvas: HTMLCanvasElement,
+    foot: Foot,
+    private beside: Foot | null = null,
+  ) {
     this.plate = new Plate(canvas, foot);
     // Below two device pixels a pixel fine lines flicker while the foot turns; a processor cannot afford them and draws coarse ones.
     this.coarse = this.plate.software ? 0.75 : 2;
-    this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.shown = this.besides(foot);
     this.bounds = boundsOf(this.plate.mesh.positions);
   }
 
-  /** Another foot, seen from where one was looking. */
-  setFoot(foot: Foot): void {
+  /** Another foot, or another beside it, seen from where one was looking. */
+  setFoot(foot: Foot, beside: Foot | null = null): void {
     this.wasWhole ??= this.showsWhole();
+    this.beside = beside;
     this.plate.setFoot(foot);
-    this.shown = shownOf(this.plate.mesh, foot.outline);
+    this.shown = this.besides(foot);
     this.bounds = boundsOf(this.plate.mesh.positions);
     this.ring = null;
+  }
+
+  /** This foot with room for the one beside it. */
+  private besides(foot: Foot): Shown {
+    const own = shownOf(this.plate.mesh, foot.outline);
+    if (this.beside === null) return own;
+    const other = shownOf(plateMesh(this.beside.bones), this.beside.outline);
+    return { mesh: own.mesh, whole: Float32Array.from([...own.whole, ...other.whole]) };
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -252,6 +266,20 @@ export class Engine {
     clearTimeout(this.rest);
     this.listeners.clear();
     this.plate.dispose();
+  }
+
+  /** Where the eye is now; null before the first picture. */
+  get eye(): Camera | null {
+    return this.camera;
+  }
+  /** Seen from there, as if by hand: for a picture that turns with another. */
+  follow(camera: Camera): void {
+    this.move(() => camera);
+  }
+
+  /** Lets the canvas go for good: browsers keep only a few. */
+  release(): void {
+    this.plate.release();
   }
 
   private move(change: (camera: Camera) => Camera): void {

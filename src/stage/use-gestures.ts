@@ -19,6 +19,11 @@ export interface Wishes {
   readonly onReset: () => void;
 }
 
+/** What hands ask of a picture. */
+export type Handled = Pick<Engine, 'orbit' | 'pan' | 'zoom' | 'pick'>;
+/** Of the pen, what takes an event away from the hand. */
+type PenHand = Pick<Pen, 'down' | 'move' | 'up'>;
+
 interface Touch {
   x: number;
   y: number;
@@ -34,7 +39,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 
 /** One key of the standards' list. True when it was one of ours. */
 export const pressKey = (
-  engine: Engine,
+  engine: Handled,
   { key, shiftKey }: Pick<KeyboardEvent, 'key' | 'shiftKey'>,
   wishes: Wishes,
 ): boolean => {
@@ -55,7 +60,7 @@ export const pressKey = (
   return true;
 };
 
-export const useGestures = (engine: Engine | null, surface: HTMLElement | null, wishes: Wishes, pen: Pen) => {
+export const useGestures = (engine: Handled | null, surface: HTMLElement | null, wishes: Wishes, pen: PenHand) => {
   const touches = useRef(new Map<number, Touch>());
   const travelled = useRef(0);
 

@@ -1,20 +1,13 @@
 /** What is measured on films of a foot, measured on this one: value, usual values with their source, and the lines in the picture. */
 import { useMemo, useSyncExternalStore } from 'react';
-import * as v from 'valibot';
 import type { Angle } from '../../anatomy/angles';
-import { anglesSchema, type Measure, type Norm } from '../../anatomy/angles/schema';
-import type { ViewId } from '../../session/types';
+import type { Measure, Norm } from '../../anatomy/angles/schema';
 import { type Measures as Taken, usePages, useSession } from '../context';
 import { bringPlate } from '../parts/bring-plate';
 import { Draft } from './Draft';
+import { FILM_VIEWS, measureName, measuresOf } from './measures-of';
 import { normText, valueText } from './norm-text';
 import { SourceText } from './SourceText';
-
-/** From where a measure is drawn as on its film. */
-const VIEWS: Readonly<Record<Angle['view'], ViewId>> = { lateral: 'inner', dorsoplantar: 'top', rear: 'back' };
-
-const measuresOf = (shape: unknown): readonly Measure[] =>
-  v.parse(anglesSchema, typeof shape === 'object' && shape !== null && 'angles' in shape ? shape.angles : []);
 
 const NormText = ({ norm, unit }: { readonly norm: Norm; readonly unit: Angle['unit'] }) => {
   const { say } = usePages();
@@ -54,13 +47,13 @@ const Entry = ({ angle, measure }: { readonly angle: Angle; readonly measure: Me
   const draw = () => {
     session.commands.showAngle(shown ? null : angle.id);
     if (shown) return;
-    session.commands.lookFrom(VIEWS[angle.view]);
+    session.commands.lookFrom(FILM_VIEWS[angle.view]);
     bringPlate();
   };
   return (
     <li>
       <button type="button" className="choice measure" aria-pressed={shown} onClick={draw}>
-        <span>{study ? (measure.trade[0] ?? measure.name) : measure.name}</span>{' '}
+        <span>{measureName(measure, study)}</span>{' '}
         <span className="number">{valueText(say, angle.value, angle.unit)}</span>
       </button>
       {shown && (

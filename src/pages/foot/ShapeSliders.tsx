@@ -1,36 +1,13 @@
 /** The shape and size of the foot, tried: what-ifs over the person's own. The picture follows the hand; the case stays. */
 import { useId } from 'react';
 import { DEFAULT_FOOT, FORM_BOUNDS, footLengthOf, hOfFootLength } from '../../anatomy/parameters';
-import type { FootForm, FootParameters } from '../../anatomy/types';
+import type { FootParameters } from '../../anatomy/types';
 import { usePages, useSession } from '../context';
+import { SideBySide } from '../pair/SideBySide';
+import { FORM_MEASURES, formText, lengthText } from './shape-words';
 
 const PRESETS = { low: -1, neutral: 0, high: 1 } as const;
 const LENGTH_MM = { low: 200, high: 320 } as const;
-
-interface Measure {
-  readonly key: keyof FootForm;
-  readonly step: number;
-  /** The word that holds the value; the arch has words of its own. */
-  readonly value: string | null;
-}
-const MEASURES: readonly Measure[] = [
-  { key: 'arch', step: 0.1, value: null },
-  { key: 'hindfootDeg', step: 1, value: 'foot.degrees' },
-  { key: 'adductusDeg', step: 1, value: 'foot.degrees' },
-  { key: 'halluxDeg', step: 1, value: 'foot.degrees' },
-  { key: 'firstRayMm', step: 0.5, value: 'foot.millimetres' },
-];
-
-const archWord = (arch: number): string =>
-  arch <= -0.75
-    ? 'foot.arch.flat'
-    : arch < -0.15
-      ? 'foot.arch.lower'
-      : arch <= 0.15
-        ? 'foot.arch.usual'
-        : arch < 0.75
-          ? 'foot.arch.higher'
-          : 'foot.arch.high';
 
 const useFoot = (): FootParameters => {
   const known = useSession((state) => state.explanation?.foot) ?? DEFAULT_FOOT;
@@ -100,9 +77,8 @@ export const ShapeSliders = () => {
           </label>
         ))}
       </fieldset>
-      {MEASURES.map(({ key, step, value }) => {
+      {FORM_MEASURES.map(({ key, step, unit }) => {
         const [low, high] = FORM_BOUNDS[key];
-        const text = value === null ? say(archWord(foot.arch)) : say(value, { value: Math.round(foot[key] * 10) / 10 });
         return (
           <Slider
             key={key}
@@ -111,7 +87,7 @@ export const ShapeSliders = () => {
             high={high}
             step={step}
             value={foot[key]}
-            text={text}
+            text={formText(say, unit, foot[key])}
             onChange={(next) => tryOut({ [key]: next })}
           />
         );
@@ -122,17 +98,20 @@ export const ShapeSliders = () => {
         high={LENGTH_MM.high}
         step={1}
         value={lengthMm}
-        text={say('foot.millimetres', { value: lengthMm })}
+        text={lengthText(say, foot)}
         onChange={(next) => tryOut({ heelToSecondHeadMm: hOfFootLength(next) })}
       />
-      <button
-        type="button"
-        className="button"
-        disabled={!tried}
-        onClick={() => session.commands.dropWhatIf('foot', 'footShape')}
-      >
-        {say('foot.asBefore')}
-      </button>
+      <div className="row">
+        <SideBySide />
+        <button
+          type="button"
+          className="button"
+          disabled={!tried}
+          onClick={() => session.commands.dropWhatIf('foot', 'footShape')}
+        >
+          {say('foot.asBefore')}
+        </button>
+      </div>
       <p className="disclaimer">{say('foot.fewFeet')}</p>
     </section>
   );

@@ -15,9 +15,17 @@ const shown = (value: number, unit: Unit): number => (unit === 'share' ? 100 * v
 /** A rounded -0.3 is 0 and not -0. */
 const fixed = (value: number, decimals: number): string => value.toFixed(decimals).replace(/^-(0(\.0)?)$/, '$1');
 
+const decimalsOf = (unit: Unit): number => (unit === 'mm' ? 1 : 0);
+
+/** A measured value as the figure that is printed of it. */
+export const printed = (value: number, unit: Unit): number => Number(fixed(shown(value, unit), decimalsOf(unit)));
+
+/** A printed figure with its unit. */
+export const figureText = (say: Say, figure: number, unit: Unit): string =>
+  say(WORD[unit], { value: fixed(figure, decimalsOf(unit)) });
+
 /** The value measured on a foot: whole degrees and per cent, tenths of a millimetre. */
-export const valueText = (say: Say, value: number, unit: Unit): string =>
-  say(WORD[unit], { value: fixed(shown(value, unit), unit === 'mm' ? 1 : 0) });
+export const valueText = (say: Say, value: number, unit: Unit): string => figureText(say, printed(value, unit), unit);
 
 /** The range of a norm, its mean (with its spread for who reads that), or the limit it sets. */
 export const normText = (say: Say, { mean, sd, low, high }: Norm, unit: Unit, withSpread: boolean): string => {

@@ -1,5 +1,6 @@
 /** A what-if never looks like the case: it says so above everything, and one button drops it. */
 import { usePages, useSession } from '../context';
+import { SideBySide } from '../pair/SideBySide';
 
 export const WhatIfBanner = () => {
   const { say, session, go } = usePages();
@@ -17,6 +18,7 @@ export const WhatIfBanner = () => {
         <button type="button" className="button" onClick={() => go({ page: 'known' })}>
           {say('whatIf.keep')}
         </button>
+        {(whatIf.foot !== undefined || whatIf.footShape !== undefined) && <SideBySide />}
       </div>
     </section>
   );

@@ -1,7 +1,6 @@
 /** Everything a hand can do on the picture, as buttons. */
 import type { ReactNode } from 'react';
-import type { Engine } from '../engine';
-import { ZOOM_STEP } from '../use-gestures';
+import { type Handled, ZOOM_STEP } from '../use-gestures';
 import type { StageSay, StageWord } from '../words';
 
 const TURN_PX = 30;
@@ -13,7 +12,7 @@ const Sign = ({ d }: { readonly d: string }): ReactNode => (
 );
 
 interface ControlsProps {
-  readonly engine: Engine;
+  readonly engine: Handled;
   readonly say: StageSay;
   readonly onReset: () => void;
 }

@@ -2,8 +2,8 @@
 import { type ReactNode, useSyncExternalStore } from 'react';
 import type { ViewId } from '../../session/types';
 import type { Engine, Frame } from '../engine';
-import { scaleBar } from '../scale-bar';
 import type { StageSay } from '../words';
+import { ScaleBar } from './ScaleBar';
 
 interface FigureFootProps {
   readonly engine: Engine | null;
@@ -39,19 +39,6 @@ export const FigureFoot = ({ engine, say, figure, side, held, note, children }: 
       </figcaption>
       {children}
       {mmPerPx !== null && <ScaleBar mmPerPx={mmPerPx} />}
-    </div>
-  );
-};
-
-const ScaleBar = ({ mmPerPx }: { readonly mmPerPx: number }) => {
-  const { mm, px } = scaleBar(mmPerPx);
-  return (
-    <div className="stage-scale">
-      <svg width={px + 2} height="9" aria-hidden="true">
-        <path d={`M1 8V2M1 8H${px + 1}V2`} fill="none" stroke="currentColor" strokeWidth="1.2" />
-        <path d={`M1 3.500H${1 + px / 2}`} stroke="currentColor" strokeWidth="3.5" />
-      </svg>
-      <span>{mm} mm</span>
     </div>
   );
 };
