@@ -165,6 +165,21 @@ test('the patient screen shows one question, one sentence and three large button
   await expect(page.locator('.bar')).toBeVisible();
 });
 
+test('where the bands are dark and where such breaks lie is held together in sight, on the note and for the patient', async ({
+  page,
+  appUrl,
+}) => {
+  const plain = /bending alone does not explain this spot/;
+  await open(page, appUrl, '#demo=demo-handball&question=how');
+  await expect(page.locator('.claims')).toContainText(plain);
+  await open(page, appUrl, '#demo=demo-handball&view=show&question=how&reader=patient');
+  await expect(page.locator('.patient-beside')).toHaveText(plain);
+  // Where the model and such breaks agree, that stands there, and nothing of a mismatch.
+  await open(page, appUrl, '#demo=demo-hill-runner&view=show&question=how&reader=patient');
+  await expect(page.locator('.patient-beside')).toContainText('where breaks of this kind are found');
+  await expect(page.locator('.patient-beside')).not.toHaveText(plain);
+});
+
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
   await open(page, appUrl);
   await expect(page.locator('.question-title')).toHaveText('Where is it?');

@@ -9,7 +9,7 @@ import type { Zone } from '../../anatomy/types';
 import type { Explanation } from '../../explain/types';
 import type { Station, StationTable } from '../../mechanics/types';
 import { usePages, useSession } from '../context';
-import { findingsOf } from '../findings';
+import { beamAgainstBreaks } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { ScrollBox } from '../parts/ScrollBox';
 
@@ -47,7 +47,7 @@ const spread = (values: readonly number[]): readonly [number, number] => {
 
 /** The zone in which breaks of this class are published to lie, to hold the model's peak against. */
 const occursAt = (explanation: Explanation): Zone | null => {
-  const compared = findingsOf(explanation, 'beamAgrees')[0] ?? findingsOf(explanation, 'beamDisagrees')[0];
+  const compared = beamAgainstBreaks(explanation);
   return explanation.zones.find((zone) => zone.region === compared?.message.args.occursRegion) ?? null;
 };
 

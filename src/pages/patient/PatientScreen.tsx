@@ -1,6 +1,7 @@
 /** For the person whose foot it is: the question, the picture, one sentence, three large buttons. No other case can be seen. */
 import { QUESTION_IDS } from '../../ids';
 import { usePages, useSession } from '../context';
+import { useAgainstBreaks } from '../how/use-against-breaks';
 import { useQuestionWords } from '../note/Note';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
@@ -27,6 +28,7 @@ export const PatientFoot = () => {
   const question = useSession((state) => state.question);
   const explanation = useSession((state) => state.explanation);
   const words = useQuestionWords();
+  const against = useAgainstBreaks();
   const nothingKnown = useNothingKnown();
   const index = QUESTION_IDS.indexOf(question);
   const before = QUESTION_IDS[index - 1];
@@ -43,6 +45,11 @@ export const PatientFoot = () => {
           </>
         )}
       </p>
+      {against !== null && (
+        <p className="patient-beside">
+          <Runs runs={against.runs} />
+        </p>
+      )}
       {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
       <div className="patient-buttons">
