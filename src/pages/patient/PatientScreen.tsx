@@ -1,7 +1,9 @@
-/** For the person whose foot it is: the question, the picture, one sentence, three large buttons. No other case can be seen. */
+/** For the person whose foot it is: the question, the picture, one sentence, the picture's short key, three large buttons. No other case can be seen. */
 import { QUESTION_IDS } from '../../ids';
+import { WeeksPart } from '../back/BackPart';
 import { usePages, useSession } from '../context';
 import { useAgainstBreaks } from '../how/use-against-breaks';
+import { Legend } from '../note/Legend';
 import { useQuestionWords } from '../note/Note';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
@@ -21,6 +23,16 @@ export const PatientTitle = () => {
       </button>
     </header>
   );
+};
+
+/** Question 5 speaks of weeks: their rule stands beside the picture. */
+export const PatientWeeks = () => {
+  const asked = useSession((state) => state.question === 'back');
+  return asked ? (
+    <div className="patient-weeks">
+      <WeeksPart />
+    </div>
+  ) : null;
 };
 
 export const PatientFoot = () => {
@@ -50,6 +62,7 @@ export const PatientFoot = () => {
           <Runs runs={against.runs} />
         </p>
       )}
+      {question !== 'options' && <Legend question={question} short />}
       {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
       <div className="patient-buttons">
