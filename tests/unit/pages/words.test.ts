@@ -62,6 +62,7 @@ const made = new Set([
   ...each('footShape', subjectValues.footShape.options),
   ...each('level', LEVELS),
   ...each('endpoint', ENDPOINTS),
+  ...each('endpoint.plain', ENDPOINTS),
   ...each('displaced', ['yes', 'no']),
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
