@@ -46,6 +46,8 @@ test('a bone chosen in the list is named, with what it meets and why it matters 
   await open(page, appUrl);
   await page.getByText('The bones, heel to toe').click();
   await expect(page.locator('.bone-list .choice')).toHaveCount(28);
+  await expect(page.locator('.bone-list')).toHaveCount(5);
+  await expect(page.getByRole('region', { name: 'Heel and ankle' }).getByRole('button')).toHaveCount(2);
   await page.locator('.bone-list .choice').nth(11).click();
   const card = page.locator('.bone-card');
   await expect(card).toContainText('It meets:');
@@ -169,6 +171,7 @@ test('where the bands are dark and where such breaks lie is held together in sig
   page,
   appUrl,
 }) => {
+  test.setTimeout(120_000);
   const plain = /bending alone does not explain this spot/;
   await open(page, appUrl, '#demo=demo-handball&question=how');
   await expect(page.locator('.claims')).toContainText(plain);
@@ -216,6 +219,7 @@ test('the patient screen has the key of the picture that it shows, and no sign t
 });
 
 test('the patient sees the rule of weeks where the question is of weeks, and only there', async ({ page, appUrl }) => {
+  test.setTimeout(120_000);
   await open(page, appUrl, '#demo=demo-handball&view=show&question=back&reader=patient');
   await expect(page.locator('.patient-weeks .weeks')).toBeVisible();
   await expect(page.locator('.patient-weeks .bracket').first()).toBeVisible();

@@ -88,6 +88,7 @@ const made = new Set([
     'compression',
   ]),
   ...each('studies.column', ['option', 'who', 'people', 'event', 'time']),
+  ...each('bone.group', ['hindfoot', 'midfoot', 'forefoot', 'sesamoids', 'toes']),
   ...each('unit', ['N', 'Nm', 'MPa']),
   ...each('foot', Object.keys(FORM_BOUNDS)),
   ...each('foot.pose', POSE_NAMES),
