@@ -14,7 +14,7 @@ import { Bar } from './parts/Bar';
 import { FootRule } from './parts/FootRule';
 import { Plate } from './parts/Plate';
 import { ProblemPanel } from './parts/ProblemPanel';
-import { PatientFoot, PatientTitle } from './patient/PatientScreen';
+import { PatientFoot, PatientTitle, PatientWeeks } from './patient/PatientScreen';
 import type { Page } from './places';
 import { ScriptPage } from './say/ScriptPage';
 import { StartPage } from './start/StartPage';
@@ -61,6 +61,7 @@ const Screen = ({ page, caseTick }: { readonly page: Page; readonly caseTick: nu
           <Plate />
           {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && <FootRule />}
         </div>
+        {patient && <PatientWeeks />}
         {patient ? (
           <PatientFoot />
         ) : page === 'hand' ? (

@@ -11,3 +11,9 @@ const isOf =
 
 export const findingsOf = <K extends MessageId>(explanation: Explanation | null, id: K): readonly FindingOf<K>[] =>
   (explanation?.questions ?? []).flatMap((question) => question.findings.filter(isOf(id)));
+
+/** The model's largest pull held against where breaks of the class lie; null where no beam speaks. */
+export const beamAgainstBreaks = (
+  explanation: Explanation | null,
+): FindingOf<'beamAgrees'> | FindingOf<'beamDisagrees'> | null =>
+  findingsOf(explanation, 'beamAgrees')[0] ?? findingsOf(explanation, 'beamDisagrees')[0] ?? null;

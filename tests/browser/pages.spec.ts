@@ -46,6 +46,8 @@ test('a bone chosen in the list is named, with what it meets and why it matters 
   await open(page, appUrl);
   await page.getByText('The bones, heel to toe').click();
   await expect(page.locator('.bone-list .choice')).toHaveCount(28);
+  await expect(page.locator('.bone-list')).toHaveCount(5);
+  await expect(page.getByRole('region', { name: 'Heel and ankle' }).getByRole('button')).toHaveCount(2);
   await page.locator('.bone-list .choice').nth(11).click();
   const card = page.locator('.bone-card');
   await expect(card).toContainText('It meets:');
@@ -163,6 +165,101 @@ test('the patient screen shows one question, one sentence and three large button
   }
   await page.getByRole('button', { name: 'Done' }).click();
   await expect(page.locator('.bar')).toBeVisible();
+});
+
+test('where the bands are dark and where such breaks lie is held together in sight, on the note and for the patient', async ({
+  page,
+  appUrl,
+}) => {
+  test.setTimeout(120_000);
+  const plain = /bending alone does not explain this spot/;
+  await open(page, appUrl, '#demo=demo-handball&question=how');
+  await expect(page.locator('.claims')).toContainText(plain);
+  await open(page, appUrl, '#demo=demo-handball&view=show&question=how&reader=patient');
+  await expect(page.locator('.patient-beside')).toHaveText(plain);
+  // Where the model and such breaks agree, that stands there, and nothing of a mismatch.
+  await open(page, appUrl, '#demo=demo-hill-runner&view=show&question=how&reader=patient');
+  await expect(page.locator('.patient-beside')).toContainText('where breaks of this kind are found');
+  await expect(page.locator('.patient-beside')).not.toHaveText(plain);
+});
+
+test('a patient reads no unit of stress and no term of the model, on the note and on the patient screen', async ({
+  page,
+  appUrl,
+}) => {
+  const trade = /MPa|megapascal|beam theory/i;
+  await open(page, appUrl, '#demo=demo-handball&question=how&reader=patient');
+  await page.locator('.note summary').filter({ hasText: 'Forces and stress' }).click();
+  await expect(page.locator('.strip')).toHaveCount(1);
+  expect(await page.locator('.note').textContent()).not.toMatch(trade);
+  await expect(page.locator('.ramp')).not.toHaveAttribute('aria-label', trade);
+  await open(page, appUrl, '#demo=demo-handball&question=how&reader=study');
+  expect(await page.locator('.note').textContent()).toMatch(trade);
+});
+
+test('the patient screen has the key of the picture that it shows, and no sign that the picture lacks', async ({
+  page,
+  appUrl,
+}) => {
+  const key = page.locator('.legend-short');
+  const at = (question: string) =>
+    open(page, appUrl, `#demo=demo-handball&view=show&question=${question}&reader=patient`);
+  await at('where');
+  await expect(key.locator('.hatch')).toHaveCount(3);
+  await at('how');
+  await expect(key.locator('.ramp rect')).toHaveCount(6);
+  await expect(key.locator('.ramp text')).toHaveText(['none', 'most']);
+  await expect(key.locator('.cord')).toBeVisible();
+  await at('why');
+  // Two of the four states of feeding are left by this break, and the bare line between them.
+  await expect(key.locator('.dot')).toHaveCount(3);
+  await expect(key).not.toContainText('none of its known feeders');
+  await at('options');
+  await expect(key).toHaveCount(0);
+});
+
+test('the patient sees the rule of weeks where the question is of weeks, and only there', async ({ page, appUrl }) => {
+  test.setTimeout(120_000);
+  await open(page, appUrl, '#demo=demo-handball&view=show&question=back&reader=patient');
+  await expect(page.locator('.patient-weeks .weeks')).toBeVisible();
+  await expect(page.locator('.patient-weeks .bracket').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.locator('.weeks')).toHaveCount(0);
+});
+
+test('on a phone the current step of the rule shows its name, every step tells it, and the case is named whole at 1024 px', async ({
+  page,
+  appUrl,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, appUrl, '#demo=demo-handball&question=why');
+  const rule = page.getByRole('navigation', { name: 'The five questions' });
+  for (const title of TITLES) await expect(rule.getByRole('link', { name: title })).toHaveCount(1);
+  const seen = await rule
+    .locator('.rule-title')
+    .evaluateAll((all) => all.filter((each) => each.clientWidth > 1).map((each) => each.textContent));
+  expect(seen).toEqual([TITLES[2]]);
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await open(page, appUrl, '#demo=demo-hill-runner&question=where');
+  const { cut, below } = await page.locator('.case-line').evaluate((line) => ({
+    cut: line.scrollWidth > line.clientWidth || line.scrollHeight > line.clientHeight,
+    below: line.getBoundingClientRect().bottom - (line.parentElement?.getBoundingClientRect().bottom ?? 0),
+  }));
+  expect(cut).toBe(false);
+  expect(below).toBeLessThanOrEqual(0);
+});
+
+test('with text of twice the size nothing leaves the screen sideways', async ({ page, appUrl }) => {
+  test.setTimeout(120_000);
+  await page.setViewportSize({ width: 1024, height: 768 });
+  for (const view of PAGES) {
+    await open(page, appUrl, addressOf(view));
+    const measured = await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+      return { scroll: document.documentElement.scrollWidth, width: document.documentElement.clientWidth };
+    });
+    expect(measured.scroll, view).toBeLessThanOrEqual(measured.width);
+  }
 });
 
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {

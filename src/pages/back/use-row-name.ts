@@ -8,7 +8,8 @@ export const useRowName = (): ((row: RangeRow) => string) => {
   const options = useSession((state) => state.content.options);
   const reader = useSession((state) => state.reader);
   return (row) => {
-    const endpoint = say(`endpoint.${wordKey(row.endpoint)}`);
+    const key = wordKey(row.endpoint);
+    const endpoint = say(reader === 'patient' ? `endpoint.plain.${key}` : `endpoint.${key}`);
     const option = options.find((each) => each.id === row.option);
     if (!row.byOption || option === undefined) return say('back.until', { endpoint });
     return say('back.untilWith', { endpoint, option: reader === 'patient' ? option.plain : option.term });

@@ -9,7 +9,7 @@ import type { Zone } from '../../anatomy/types';
 import type { Explanation } from '../../explain/types';
 import type { Station, StationTable } from '../../mechanics/types';
 import { usePages, useSession } from '../context';
-import { findingsOf } from '../findings';
+import { beamAgainstBreaks } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { ScrollBox } from '../parts/ScrollBox';
 
@@ -47,12 +47,17 @@ const spread = (values: readonly number[]): readonly [number, number] => {
 
 /** The zone in which breaks of this class are published to lie, to hold the model's peak against. */
 const occursAt = (explanation: Explanation): Zone | null => {
-  const compared = findingsOf(explanation, 'beamAgrees')[0] ?? findingsOf(explanation, 'beamDisagrees')[0];
+  const compared = beamAgainstBreaks(explanation);
   return explanation.zones.find((zone) => zone.region === compared?.message.args.occursRegion) ?? null;
 };
 
 /** Two figures are enough on an axis; zero has no sign. */
 const short = (value: number): string => value.toFixed(Math.abs(value) < 10 ? 1 : 0).replace(/^-(0(?:\.0)?)$/, '$1');
+
+/** A patient reads a share of the most; the forces behind it are for those who have the trade's units. */
+const PLAIN_ROWS = ROWS.filter((row) => row.key === 'stress');
+
+const percent = (value: number, most: number): string => `${Math.round((100 * value) / most)} %`.replace(/^-0 /, '0 ');
 
 interface StripProperties {
   readonly row: Row;
@@ -62,6 +67,7 @@ interface StripProperties {
 
 const Strip = ({ row, table, explanation }: StripProperties) => {
   const { say } = usePages();
+  const plain = useSession((state) => state.reader === 'patient');
   const hatch = useId();
   const isStress = row.key === 'stress';
   const { stations } = table;
@@ -69,6 +75,7 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
   const x = scaleLinear([0, last], [LEFT, WIDTH - 6]);
   const read = isStress ? stations.filter((station) => !station.outsideBeamTheory) : stations;
   const [low, high] = spread(read.flatMap((station) => row.lines.map((of) => of(station))));
+  const axis = (value: number): string => (plain ? percent(value, Math.max(high, Math.abs(low))) : short(value));
   const y = scaleLinear([low, high], [HEIGHT - 8, 8]);
   const outside = stations.filter((station) => station.outsideBeamTheory);
   // Stress is not read outside beam theory, so its line stops there; forces hold everywhere.
@@ -82,7 +89,7 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
   return (
     <>
       <p className="strip-title">
-        {say(`stations.${row.key}`)} <span className="small-print">{say(`unit.${row.unit}`)}</span>
+        {say(`stations.${row.key}`)} {!plain && <span className="small-print">{say(`unit.${row.unit}`)}</span>}
       </p>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className="strip" aria-hidden="true">
         <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse">
@@ -122,10 +129,10 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
           </>
         )}
         <text x={LEFT - 6} y={y(high) + 5} textAnchor="end">
-          {short(high)}
+          {axis(high)}
         </text>
         <text x={LEFT - 6} y={y(low) + 3} textAnchor="end">
-          {short(low)}
+          {axis(low)}
         </text>
       </svg>
     </>
@@ -173,13 +180,14 @@ const Numbers = ({ table }: { readonly table: StationTable }) => {
 
 export const StationDiagram = () => {
   const { say } = usePages();
+  const plain = useSession((state) => state.reader === 'patient');
   const explanation = useSession((state) => state.explanation);
   const table = explanation?.stations ?? null;
   if (explanation === null || table === null) return <p>{say('stations.none')}</p>;
   return (
     <div>
-      <p className="small-print">{say('stations.what')}</p>
-      {ROWS.map((row) => (
+      <p className="small-print">{say(plain ? 'stations.whatPlain' : 'stations.what')}</p>
+      {(plain ? PLAIN_ROWS : ROWS).map((row) => (
         <Strip key={row.key} row={row} table={table} explanation={explanation} />
       ))}
       <ul className="legend legend-lines small-print">
@@ -189,9 +197,11 @@ export const StationDiagram = () => {
         <li>{say('stations.key.zones')}</li>
         <li>{say('stations.key.second')}</li>
       </ul>
-      <Disclosure title={say('stations.numbers')}>
-        <Numbers table={table} />
-      </Disclosure>
+      {!plain && (
+        <Disclosure title={say('stations.numbers')}>
+          <Numbers table={table} />
+        </Disclosure>
+      )}
     </div>
   );
 };

@@ -1,4 +1,4 @@
-/** The bones as a list, heel to toe, and what one of them is, meets, and matters for in this explanation. */
+/** The bones as a list under their part of the foot, heel to toe; what one is, meets, and matters for in this explanation. */
 import { useMemo } from 'react';
 import type { Bone, Content } from '../../content/schema';
 import type { Explanation } from '../../explain/types';
@@ -86,22 +86,31 @@ export const BoneList = () => {
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   const selected = useSession((state) => state.selectedBone);
+  const bones = bonesInOrder(content);
+  const groups = [...new Set(bones.map((bone) => bone.group))];
   return (
     <Disclosure title={say('bone.list')}>
-      <ol className="bone-list">
-        {bonesInOrder(content).map((bone) => (
-          <li key={bone.id}>
-            <button
-              type="button"
-              className="choice"
-              aria-pressed={bone.id === selected}
-              onClick={() => session.commands.selectBone(bone.id === selected ? null : bone.id)}
-            >
-              {boneName(bone, reader)}
-            </button>
-          </li>
-        ))}
-      </ol>
+      {groups.map((group) => (
+        <section key={group} aria-label={say(`bone.group.${group}`)}>
+          <h2 className="list-head">{say(`bone.group.${group}`)}</h2>
+          <ol className="bone-list">
+            {bones
+              .filter((bone) => bone.group === group)
+              .map((bone) => (
+                <li key={bone.id}>
+                  <button
+                    type="button"
+                    className="choice"
+                    aria-pressed={bone.id === selected}
+                    onClick={() => session.commands.selectBone(bone.id === selected ? null : bone.id)}
+                  >
+                    {boneName(bone, reader)}
+                  </button>
+                </li>
+              ))}
+          </ol>
+        </section>
+      ))}
     </Disclosure>
   );
 };

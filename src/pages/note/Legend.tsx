@@ -79,11 +79,14 @@ const Dots = ({ state }: { readonly state: FeedingState }) => {
   );
 };
 
-const Feeding = () => {
+const Feeding = ({ short }: { readonly short: boolean }) => {
   const { say } = usePages();
+  const parts = useSession((state) => state.explanation?.feeding?.parts ?? null);
+  const drawn = FEEDING_STATES.filter((state) => parts?.some((part) => part.state === state));
+  if (short && drawn.length === 0) return null;
   return (
-    <ul className="legend legend-lines">
-      {FEEDING_STATES.map((state) => (
+    <ul className={short ? 'legend' : 'legend legend-lines'}>
+      {(short ? drawn : FEEDING_STATES).map((state) => (
         <li key={state}>
           <Swatch>
             <Dots state={state} />
@@ -106,6 +109,8 @@ const Feeding = () => {
 const Stress = () => {
   const { say } = usePages();
   const explanation = useSession((state) => state.explanation);
+  // A patient reads from none to most: a unit of stress says nothing to somebody without the trade.
+  const plain = useSession((state) => state.reader === 'patient');
   // Before the first result there is nothing to say of a model yet.
   if (explanation === null) return null;
   const { stations } = explanation;
@@ -117,18 +122,29 @@ const Stress = () => {
         className="ramp"
         viewBox="0 0 348 46"
         role="img"
-        aria-label={say('legend.stressLabel', { most: Math.round(most) })}
+        aria-label={plain ? say('legend.stressPlainLabel') : say('legend.stressLabel', { most: Math.round(most) })}
       >
         {RAMP.map((step) => (
           <rect key={step} x={(step - 1) * 56 + 1} y="1" width="56" height="16" className={`step-${step}`} />
         ))}
-        {[0, ...RAMP].map((border) => (
-          <text key={border} x={border * 56 + 1} y="34" textAnchor={border === 0 ? 'start' : 'middle'}>
-            {Math.round((most * border) / 6)}
-          </text>
-        ))}
+        {plain ? (
+          <>
+            <text x="1" y="34">
+              {say('legend.least')}
+            </text>
+            <text x={RAMP.length * 56 + 1} y="34" textAnchor="end">
+              {say('legend.most')}
+            </text>
+          </>
+        ) : (
+          [0, ...RAMP].map((border) => (
+            <text key={border} x={border * 56 + 1} y="34" textAnchor={border === 0 ? 'start' : 'middle'}>
+              {Math.round((most * border) / 6)}
+            </text>
+          ))
+        )}
       </svg>
-      <p className="small-print">{say('legend.stress')}</p>
+      <p className="small-print">{say(plain ? 'legend.stressPlain' : 'legend.stress')}</p>
       <ul className="legend">
         <li>
           <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
@@ -146,7 +162,7 @@ const Stress = () => {
           <Swatch>
             <path className="hatch" d={slant(true)} />
           </Swatch>
-          {say('legend.outside')}
+          {say(plain ? 'legend.outsidePlain' : 'legend.outside')}
         </li>
       </ul>
     </div>
@@ -178,7 +194,13 @@ const Screw = ({ told }: { readonly told: Finding }) => {
   );
 };
 
-export const Legend = ({ question }: { readonly question: QuestionId }) => {
+interface Properties {
+  readonly question: QuestionId;
+  /** Only the signs that the picture in sight holds: for the screen that is shown at arm's length. */
+  readonly short?: boolean;
+}
+
+export const Legend = ({ question, short = false }: Properties) => {
   const { say } = usePages();
   const screw = useScrew();
   const zones = useSession((state) => state.explanation?.zones ?? null);
@@ -188,13 +210,13 @@ export const Legend = ({ question }: { readonly question: QuestionId }) => {
     ) : question === 'how' ? (
       <Stress />
     ) : question === 'why' ? (
-      <Feeding />
+      <Feeding short={short} />
     ) : question === 'options' ? (
       screw !== null && <Screw told={screw} />
     ) : null;
   if (!body) return null;
   return (
-    <section className="legend-box" aria-label={say('legend.label')}>
+    <section className={short ? 'legend-box legend-short' : 'legend-box'} aria-label={say('legend.label')}>
       {body}
     </section>
   );

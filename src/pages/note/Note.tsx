@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { QUESTION_IDS } from '../../ids';
 import { type QuestionWords, wordQuestion } from '../../wording';
 import { usePages, useSession } from '../context';
+import { useAgainstBreaks } from '../how/use-against-breaks';
 import { PageLink } from '../parts/Bar';
 import { Disclosure } from '../parts/Disclosure';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
@@ -62,15 +63,20 @@ export const Note = () => {
   const words = useQuestionWords();
   const question = useSession((state) => state.question);
   const nothingKnown = useNothingKnown();
-  const claims = words?.claims ?? [];
-  const more = words === null ? [] : [...claims.slice(CLAIMS_SHOWN), ...words.more];
+  const against = useAgainstBreaks();
+  // What the bands do and do not explain stands beside them; it takes the place of one claim.
+  const inSight = [...(against === null ? [] : [against]), ...(words?.claims ?? [])];
+  const more = [
+    ...inSight.slice(CLAIMS_SHOWN),
+    ...(words?.more ?? []).filter((sentence) => sentence.finding !== against?.finding),
+  ];
   return (
     <>
       <WhatIfBanner />
       <QuestionHead />
       {nothingKnown && <NothingYet page="explain" />}
       <InSight question={question} />
-      <ClaimLines sentences={claims.slice(0, CLAIMS_SHOWN)} />
+      <ClaimLines sentences={inSight.slice(0, CLAIMS_SHOWN)} />
       <BoneCard />
       <Legend question={question} />
       <Cautions question={question} />

@@ -1,6 +1,9 @@
-/** For the person whose foot it is: the question, the picture, one sentence, three large buttons. No other case can be seen. */
+/** For the person whose foot it is: the question, the picture, one sentence, the picture's short key, three large buttons. No other case can be seen. */
 import { QUESTION_IDS } from '../../ids';
+import { WeeksPart } from '../back/BackPart';
 import { usePages, useSession } from '../context';
+import { useAgainstBreaks } from '../how/use-against-breaks';
+import { Legend } from '../note/Legend';
 import { useQuestionWords } from '../note/Note';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
@@ -22,11 +25,22 @@ export const PatientTitle = () => {
   );
 };
 
+/** Question 5 speaks of weeks: their rule stands beside the picture. */
+export const PatientWeeks = () => {
+  const asked = useSession((state) => state.question === 'back');
+  return asked ? (
+    <div className="patient-weeks">
+      <WeeksPart />
+    </div>
+  ) : null;
+};
+
 export const PatientFoot = () => {
   const { say, session, go } = usePages();
   const question = useSession((state) => state.question);
   const explanation = useSession((state) => state.explanation);
   const words = useQuestionWords();
+  const against = useAgainstBreaks();
   const nothingKnown = useNothingKnown();
   const index = QUESTION_IDS.indexOf(question);
   const before = QUESTION_IDS[index - 1];
@@ -43,6 +57,12 @@ export const PatientFoot = () => {
           </>
         )}
       </p>
+      {against !== null && (
+        <p className="patient-beside">
+          <Runs runs={against.runs} />
+        </p>
+      )}
+      {question !== 'options' && <Legend question={question} short />}
       {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
       <div className="patient-buttons">

@@ -181,7 +181,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.beamAgainstBreaks': 'The station of the largest pull against the part where published breaks of this class lie.',
   'how.beamLeavesOut': 'What a beam has no part for.',
   'how.outsideBeam':
-    'Within one depth of the held end, and where the bone is as thick as it is long, sections do not stay flat: beam theory has nothing to say there.',
+    'Within one depth of the held end, and where the bone is as thick as it is long, sections do not stay flat: the model has nothing to say there.',
   'how.massRaises': 'The same beam, run again with more body mass.',
   'why.unknown': 'The case states no class and no place.',
   'why.fedBy': 'Vessels of the content that feed this part, main feeder first.',

@@ -159,18 +159,19 @@ export const SENTENCES = {
   },
   'beamDisagrees.inside': {
     patient:
-      'The model puts the largest pull in {peak}. Breaks of this kind are found in {occurs}. The two do not match.',
-    broadcast: 'The model puts the largest pull in {peak}, yet these breaks are found in {occurs}. They do not match.',
+      'The model puts the largest pull in {peak}, but such breaks lie in {occurs}: bending alone does not explain this spot.',
+    broadcast:
+      'The model puts the largest pull in {peak}, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The peak of tension lies {peakAt} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement.',
+      'The peak of tension lies {peakAt} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
   },
   'beamDisagrees.edge': {
     patient:
-      'The model puts the largest pull in {peak}, at the edge of what it can say. Breaks of this kind are found in {occurs}. The two do not match.',
+      'The model puts the largest pull in {peak}, where it ends, but such breaks lie in {occurs}: bending alone does not explain this spot.',
     broadcast:
-      'The model puts the largest pull in {peak}, at the edge of what it can say. These breaks are found in {occurs}. They do not match.',
+      'The model puts the largest pull in {peak}, where it ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}; it still rises beyond. Breaks of this class lie in {occurs}: no agreement.',
+      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}; it still rises beyond. Breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
   },
   beamLeavesOut: {
     patient:

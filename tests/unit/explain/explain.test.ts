@@ -95,7 +95,7 @@ describe('how', () => {
       return plainText(wordFinding(content, explanation, finding, 'patient'));
     };
     expect(sentence(0.2)).toMatch(/[Bb]reaks of this kind are found there too|where breaks of this kind are found/);
-    expect(sentence(0.5)).toContain('The two do not match');
+    expect(sentence(0.5)).toContain('bending alone does not explain this spot');
   });
 
   it('says what a beam leaves out exactly when the two disagree', () => {
