@@ -15,7 +15,6 @@ export { currentClaims, factsOf, SINGLE_SUBJECTS } from './facts';
 export { CASE_PROBLEM_WORDS, type CaseProblem, type CaseProblemCode } from './problems';
 export { checkCaseFile, MAX_CASE_BYTES, type ReadResult, readCase, tooBig } from './read-case';
 export {
-  AGE_BANDS,
   CASE_FORMAT,
   CASE_VERSION,
   type CaseFile,

@@ -4,7 +4,18 @@
  */
 import * as v from 'valibot';
 import type { CaseId, ClaimId } from '../ids';
-import { activityId, boneId, factorId, id, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
+import {
+  activityId,
+  ageBand,
+  boneId,
+  factorId,
+  id,
+  injuryId,
+  level,
+  mechanismId,
+  optionId,
+  regionId,
+} from '../ids/schema';
 import { isoDate, text } from '../units/schema';
 
 export const CASE_FORMAT = 'underfoot-case';
@@ -40,7 +51,6 @@ const bounded = (min: number, max: number, message: string) =>
 const roundedTo1 = (min: number, max: number, message: string) =>
   v.pipe(bounded(min, max, message), v.transform(Math.round));
 
-export const AGE_BANDS = ['under 12', '12-17', '18-34', '35-49', '50-64', '65 and over'] as const;
 export const FOLLOW_UP_FINDINGS = [
   'tender',
   'not tender',
@@ -75,7 +85,7 @@ export const subjectValues = {
   injuryDate: isoDate,
   treatment: v.strictObject({ option: optionId, on: v.optional(isoDate) }),
   followUp: v.strictObject({ finding: v.picklist(FOLLOW_UP_FINDINGS), on: isoDate }),
-  ageBand: v.picklist(AGE_BANDS),
+  ageBand,
   massKg: roundedTo1(20, 250, 'a mass is 20 to 250 kg: is it in another unit?'),
   heightCm: roundedTo1(80, 230, 'a height is 80 to 230 cm: is it in another unit?'),
   footShape: v.picklist(['neutral', 'high', 'low']),

@@ -1,7 +1,7 @@
 /** Records about care and what became of people: options, stages, studies, cautions, factors, injuries. */
 import * as v from 'valibot';
 import { ENDPOINTS, QUESTION_IDS, READERS } from '../ids';
-import { boneId, factorId, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
+import { ageBand, boneId, factorId, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
 import { text } from '../units/schema';
 import { cautionId, evidence, mark, sourceId, stageId, studyId, tellings } from './schema-base';
 
@@ -83,6 +83,7 @@ export const caution = v.strictObject({
   /** Where it matters: empty = everywhere. */
   injuries: v.array(injuryId),
   options: v.array(optionId),
+  ages: v.optional(v.array(ageBand), []),
   questions: v.array(v.picklist(QUESTION_IDS)),
   readers: v.array(v.picklist(READERS)),
   evidence,

@@ -38,6 +38,7 @@ export const explain = (content: Content, facts: Facts, whatIf: WhatIf, foot?: F
     breakAt: s.breakAt,
     injury: s.injury?.value ?? null,
     option: s.known.option?.value ?? null,
+    age: facts.ageBand.state === 'stated' ? facts.ageBand.value : null,
     start: s.known.start === null ? null : { date: s.known.start.value, from: s.known.start.from },
     given: s.given,
     zones: zoned ? zonesOn(s.context.footFor(s.parameters), ZONED_BONE) : [],

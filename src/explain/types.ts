@@ -8,6 +8,7 @@ import type { ClaimStatus, Place, SourceKind } from '../cases/schema';
 import type { Mark } from '../content/schema';
 import type {
   ActivityId,
+  AgeBand,
   BoneId,
   CaseId,
   ClaimId,
@@ -119,6 +120,8 @@ export interface Explanation {
   readonly injury: InjuryId | null;
   /** Treatment in force, as stated. */
   readonly option: OptionId | null;
+  /** Age as stated, reported or confirmed: whose figures apply hangs on it. */
+  readonly age: AgeBand | null;
   /** Day from which weeks are counted, once one is known. */
   readonly start: { readonly date: IsoDate; readonly from: 'treatment' | 'injury' } | null;
   /** How sure the facts are on which the explanation of this break rests; `none` when nothing was stated. */

@@ -76,6 +76,10 @@ export type Reader = (typeof READERS)[number];
 export type Side = 'right' | 'left';
 
 /** How high the sport or work is played: decides which studies may speak. */
+/** Ages as a case keeps them, years. */
+export const AGE_BANDS = ['under 12', '12-17', '18-34', '35-49', '50-64', '65 and over'] as const;
+export type AgeBand = (typeof AGE_BANDS)[number];
+
 export const LEVELS = ['everyday', 'recreational', 'competitive', 'professional'] as const;
 export type Level = (typeof LEVELS)[number];
 

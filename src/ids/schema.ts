@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import {
   type ActivityId,
+  AGE_BANDS,
   BONE_IDS,
   type FactorId,
   type InjuryId,
@@ -31,4 +32,5 @@ export const mechanismId = id<MechanismId>();
 export const optionId = id<OptionId>();
 export const activityId = id<ActivityId>();
 export const factorId = id<FactorId>();
+export const ageBand = v.picklist(AGE_BANDS);
 export const level = v.picklist(LEVELS);

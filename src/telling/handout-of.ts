@@ -25,6 +25,7 @@ export const handoutOf = (content: Content, explanation: Explanation): Handout =
   const home = cautionsFor(content, explanation, 'patient').filter(goesHome);
   const cautions = (kind: Caution['kind']) =>
     home.filter((caution) => caution.kind === kind).map((caution) => caution.what.patient);
+  const ofThisAge = home.filter(({ ages }) => ages.length > 0).map(({ what }) => what.patient);
   const title = (question: QuestionId): string => questionTitle(content, question);
   return handoutFrom({
     worded: wordedFindings(content, explanation, 'patient'),
@@ -46,7 +47,11 @@ export const handoutOf = (content: Content, explanation: Explanation): Handout =
         ...cautions('red flag').map((text) => ({ kind: 'red flag' as const, text })),
         ...cautions('treatment danger').map((text) => ({ kind: 'treatment danger' as const, text })),
       ],
-      disclaimers: [...cautions('disclaimer'), ...cautions('limit')].slice(0, HANDOUT_LIMITS.disclaimers),
+      disclaimers: [
+        ...ofThisAge,
+        ...cautions('disclaimer'),
+        ...cautions('limit').filter((text) => !ofThisAge.includes(text)),
+      ].slice(0, HANDOUT_LIMITS.disclaimers),
       figures: FIGURES.map((question) => ({
         question,
         caption: title(question),

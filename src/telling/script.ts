@@ -42,6 +42,8 @@ export const scriptOf = (content: Content, explanation: Explanation, options: Sc
       openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
       limits: cautions
         .filter((c) => c.kind === 'limit')
+        // What is said of this person's age comes before what is said of everybody.
+        .toSorted((a, b) => b.ages.length - a.ages.length)
         .map((c) => ({ text: c.what.broadcast, mark: c.evidence.mark })),
       whatIf: isWhatIf(explanation),
     },

@@ -1,4 +1,4 @@
-/** Cautions that apply to this injury, treatment, reader and question. A list left empty in the content means: always. */
+/** Cautions that apply to this injury, treatment, age, reader and question. A list left empty in the content means: always. */
 import type { Caution, Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId, Reader } from '../ids';
@@ -8,7 +8,7 @@ const applies = <T>(list: readonly T[], value: T | null): boolean =>
 
 export const cautionsFor = (
   content: Pick<Content, 'cautions'>,
-  explanation: Pick<Explanation, 'injury' | 'option'>,
+  explanation: Pick<Explanation, 'injury' | 'option' | 'age'>,
   reader: Reader,
   question?: QuestionId,
 ): readonly Caution[] =>
@@ -17,5 +17,6 @@ export const cautionsFor = (
       applies(caution.readers, reader) &&
       applies(caution.injuries, explanation.injury) &&
       applies(caution.options, explanation.option) &&
+      applies(caution.ages, explanation.age) &&
       (question === undefined || applies(caution.questions, question)),
   );

@@ -1,7 +1,7 @@
 /** The choices a subject offers, with their words: names from content, closed lists from the words of the screens. */
-import { AGE_BANDS, FOLLOW_UP_FINDINGS, type Subject, subjectValues } from '../../cases';
+import { FOLLOW_UP_FINDINGS, type Subject, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
-import type { Reader } from '../../ids';
+import { AGE_BANDS, type Reader } from '../../ids';
 import { type Say, wordKey } from '../words';
 
 export interface Choice {

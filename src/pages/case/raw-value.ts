@@ -1,8 +1,10 @@
 /** From what a form holds (strings) to one typed value of a claim, and back. Null while something needed is missing. */
+
 import type { Place, Subject } from '../../cases';
-import { AGE_BANDS, FOLLOW_UP_FINDINGS, subjectValues } from '../../cases';
+import { FOLLOW_UP_FINDINGS, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
 import type { ClaimValue } from '../../explain/messages';
+import { AGE_BANDS } from '../../ids';
 import type { IsoDate } from '../../units';
 
 export interface Raw {

@@ -19,6 +19,7 @@ const useCautions = (kinds: readonly Caution['kind'][], question?: QuestionId): 
   );
 };
 
+const LIMITS = ['limit'] as const;
 const FLAGS = ['red flag'] as const;
 const DANGERS = ['treatment danger'] as const;
 const STANDING = ['disclaimer'] as const;
@@ -63,6 +64,16 @@ export const Cautions = ({ question }: { readonly question: QuestionId }) => {
           <List cautions={cautions.slice(IN_SIGHT)} />
         </details>
       )}
+    </section>
+  );
+};
+
+/** What the figures of others cannot say of somebody of this age: before the first of them. */
+export const OfThisAge = ({ question }: { readonly question: QuestionId }) => {
+  const cautions = useCautions(LIMITS, question).filter(({ ages }) => ages.length > 0);
+  return cautions.length === 0 ? null : (
+    <section className="red-flags">
+      <List cautions={cautions} />
     </section>
   );
 };

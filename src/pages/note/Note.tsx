@@ -9,7 +9,7 @@ import { Disclosure } from '../parts/Disclosure';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Runs } from '../parts/Runs';
 import { BoneCard, BoneList } from './BoneList';
-import { Cautions, Disclaimer } from './Cautions';
+import { Cautions, Disclaimer, OfThisAge } from './Cautions';
 import { Depth, InSight } from './Depth';
 import { HowDoYouKnow } from './HowDoYouKnow';
 import { Legend, Marks } from './Legend';
@@ -75,6 +75,7 @@ export const Note = () => {
       <WhatIfBanner />
       <QuestionHead />
       {nothingKnown && <NothingYet page="explain" />}
+      <OfThisAge question={question} />
       <InSight question={question} />
       <ClaimLines sentences={inSight.slice(0, CLAIMS_SHOWN)} />
       <BoneCard />

@@ -1,7 +1,6 @@
 /** Arbitrary valid cases for property tests: any subject, any allowed status, replacing earlier claims of the same subject. */
 import fc from 'fast-check';
 import {
-  AGE_BANDS,
   type CaseFile,
   type Claim,
   FOLLOW_UP_FINDINGS,
@@ -11,7 +10,7 @@ import {
   type Subject,
 } from '../../../src/cases';
 import { subjectValues } from '../../../src/cases/schema';
-import { BONE_IDS, LEVELS } from '../../../src/ids';
+import { AGE_BANDS, BONE_IDS, LEVELS } from '../../../src/ids';
 
 const id = fc.stringMatching(/^[a-z][A-Za-z0-9]{0,8}(-[A-Za-z0-9]{1,8}){0,2}$/);
 const date = fc

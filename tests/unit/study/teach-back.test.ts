@@ -38,6 +38,7 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
   version: 1,
   caseId: idOf<CaseId>('fixture'),
   demo: true,
+  age: null,
   saidBy: {},
   whatIf: {},
   side: { state: 'notStated' },

@@ -1,0 +1,36 @@
+/** Figures of adults are never told of somebody who still grows without saying so: on the note, the handout and in the script. */
+import { describe, expect, it, test } from 'vitest';
+import { AGE_BANDS, type AgeBand, READERS } from '../../../src/ids';
+import { handoutOf, scriptOf } from '../../../src/telling';
+import { cautionsFor } from '../../../src/wording';
+import { caseOf, content, explained } from '../../tools/explained';
+
+const GROWING: readonly AgeBand[] = ['under 12', '12-17'];
+const explanationAt = (age?: AgeBand) =>
+  explained(
+    caseOf(['bone', 'metatarsal5'], ['side', 'right'], ...(age === undefined ? [] : ([['ageBand', age]] as const))),
+  );
+
+describe.each(AGE_BANDS)('%s', (age) => {
+  const explanation = explanationAt(age);
+  it.each(READERS)('is told of growing to %s only where that is so', (reader) => {
+    const told = cautionsFor(content, explanation, reader, 'back').filter(({ ages }) => ages.length > 0);
+    expect(told.length > 0).toBe(GROWING.includes(age));
+  });
+});
+
+test('with no age stated nothing is said of ages', () => {
+  expect(cautionsFor(content, explanationAt(), 'patient').filter(({ ages }) => ages.length > 0)).toEqual([]);
+});
+
+test('a child’s handout says it first of all that limits it, and so does the script of 180 seconds', () => {
+  const [child, adult] = [explanationAt('under 12'), explanationAt('18-34')];
+  expect(handoutOf(content, child).disclaimers[0]).toMatch(/adults.*still growing/);
+  expect(handoutOf(content, adult).disclaimers.join(' ')).not.toMatch(/still growing/);
+  const spoken = (of: typeof child) =>
+    scriptOf(content, of, { seconds: 180 })
+      .lines.map(({ text }) => text)
+      .join(' ');
+  expect(spoken(child)).toMatch(/adults.*still growing/);
+  expect(spoken(adult)).not.toMatch(/still growing/);
+});
