@@ -31,6 +31,18 @@ export interface ShowingInput {
   readonly narrow: boolean;
 }
 
+/** The plain foot: nothing explained, nothing chosen. */
+export const NOTHING_ASKED = {
+  explanation: null,
+  question: 'where',
+  reader: 'patient',
+  selectedBone: null,
+  quiz: null,
+  dragMm: null,
+  measured: null,
+  lookAlike: null,
+} as const satisfies Partial<ShowingInput>;
+
 export const isMirrored = (explanation: Explanation | null): boolean =>
   explanation?.side.state === 'stated' && explanation.side.side === 'left';
 

@@ -38,9 +38,9 @@ const NAMES = Object.keys(PICTURES) as Name[];
 
 /**
  * Share of pixels that may be others. Seen: none between two Chromiums; the least of the faults below changes 0.5 %, and what
- * rounding otherwise can do stays well under this.
+ * rounding otherwise can do on a processor not tried stays, as far as it could be imitated, under half of this.
  */
-const MOST_OTHERS = 0.002;
+const MOST_OTHERS = 0.004;
 
 const folder = fileURLToPath(new URL('./pictures/plate/', import.meta.url));
 const pathOf = (name: Name): string => `${folder}${name}.png`;
@@ -139,8 +139,8 @@ for (const name of ['zones-paper', 'stress-print'] as const) {
       [place, `${place} gl_Position.xy += 0.001 / vec2(480.0, 360.0);`],
       [colour, `${colour} colour.rgb += 0.004 * sign(sin(gl_FragCoord.x * gl_FragCoord.y));`],
     );
-    const { share, any } = difference(reference(name), await draw(aside));
-    expect(any).toBeGreaterThan(0.01);
+    const { share, touched } = difference(reference(name), await draw(aside));
+    expect(touched).toBeGreaterThan(0.01);
     expect(share).toBeLessThanOrEqual(MOST_OTHERS);
   });
 }

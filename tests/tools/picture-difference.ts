@@ -14,7 +14,7 @@ export interface Difference {
   /** Share of pixels that are others; 1 when the pictures are not of one size. */
   readonly share: number;
   /** Share of pixels that are off by anything at all. */
-  readonly any: number;
+  readonly touched: number;
   /** Black where they are. */
   readonly map: PNG;
 }
@@ -27,16 +27,16 @@ export const writePng = (png: PNG): Buffer =>
 export const difference = (a: PNG, b: PNG): Difference => {
   const map = new PNG({ width: a.width, height: a.height });
   map.data.fill(255);
-  if (a.width !== b.width || a.height !== b.height) return { share: 1, any: 1, map };
-  let [others, any] = [0, 0];
+  if (a.width !== b.width || a.height !== b.height) return { share: 1, touched: 1, map };
+  let [others, touched] = [0, 0];
   for (let i = 0; i < a.data.length; i += 4) {
     let off = 0;
     for (let k = i; k < i + 3; k += 1) off = Math.max(off, Math.abs((a.data[k] ?? 0) - (b.data[k] ?? 0)));
-    if (off > 0) any += 1;
+    if (off > 0) touched += 1;
     if (off <= STEP) continue;
     others += 1;
     map.data.fill(0, i, i + 3);
   }
   const all = a.width * a.height;
-  return { share: others / all, any: any / all, map };
+  return { share: others / all, touched: touched / all, map };
 };

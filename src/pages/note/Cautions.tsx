@@ -72,9 +72,9 @@ export const Cautions = ({ question }: { readonly question: QuestionId }) => {
 export const OfThisAge = ({ question }: { readonly question: QuestionId }) => {
   const cautions = useCautions(LIMITS, question).filter(({ ages }) => ages.length > 0);
   return cautions.length === 0 ? null : (
-    <section className="red-flags">
+    <div className="of-this-age">
       <List cautions={cautions} />
-    </section>
+    </div>
   );
 };
 

@@ -3,6 +3,7 @@ import { QUESTION_IDS } from '../../ids';
 import { WeeksPart } from '../back/BackPart';
 import { usePages, useSession } from '../context';
 import { useAgainstBreaks } from '../how/use-against-breaks';
+import { OfThisAge } from '../note/Cautions';
 import { Legend } from '../note/Legend';
 import { useQuestionWords } from '../note/Note';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
@@ -62,6 +63,7 @@ export const PatientFoot = () => {
           <Runs runs={against.runs} />
         </p>
       )}
+      <OfThisAge question={question} />
       {question !== 'options' && <Legend question={question} short />}
       {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}

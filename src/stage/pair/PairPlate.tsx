@@ -7,7 +7,7 @@ import { degrees } from '../../units';
 import type { Engine, Showing } from '../engine';
 import { OverlaySvg } from '../overlay/OverlaySvg';
 import { ScaleBar } from '../parts/ScaleBar';
-import { showingOf } from '../showing';
+import { NOTHING_ASKED, showingOf } from '../showing';
 import type { Content } from '../types';
 import { useEngine } from '../use-engine';
 import { type Handled, useGestures } from '../use-gestures';
@@ -56,16 +56,10 @@ const useShowing = (
   useMemo(() => {
     if (tokens === null || measure === null) return null;
     const whole = showingOf({
+      ...NOTHING_ASKED,
       foot,
       content,
-      explanation: null,
-      question: 'where',
-      reader: 'patient',
-      selectedBone: null,
-      quiz: null,
-      dragMm: null,
       measured,
-      lookAlike: null,
       tokens,
       measure,
       labelPx: LABEL_PX,

@@ -62,7 +62,6 @@ export const LEVEL_PEOPLE = {
   professional: 'people whose job is sport',
 } as const;
 
-/** What the time was counted to, set behind "took 8 to 15 weeks". */
 /** Whose report it is, after "by". The short form asks for "team or media" in one, so neither is named alone there. */
 export const WHO_WORDS = {
   examination: 'the one who examined the foot',
@@ -74,6 +73,7 @@ export const WHO_WORDS = {
   generalKnowledge: 'nobody in particular',
 } as const satisfies Record<SourceKind, string>;
 
+/** What the time was counted to, set behind "took 8 to 15 weeks". */
 export const ENDPOINT_WORDS = {
   union: 'until the bone had grown together',
   'clinical healing': 'until walking and pressing no longer hurt',

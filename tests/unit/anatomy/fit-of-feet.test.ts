@@ -99,7 +99,7 @@ describe('feet of any shape standing, as drawn', () => {
 });
 
 describe('feet of any shape in other poses', () => {
-  /** Every fifth corner, two of them with no adductus; the fine surfaces of three and all of them as drawn. With UNDERFOOT_LONG all, and random ones. */
+  /** Every fifth corner, four of seven with adductus: all as drawn, three on their fine surfaces. With UNDERFOOT_LONG all, and random ones. */
   const forms = LONG ? [...cornerForms, ...sampleForms(60)] : cornerForms.filter((_, i) => i % 5 === 0);
   const faults = (pose: PoseName, level: Level, feet: readonly FootForm[]): string[] =>
     feet.flatMap((form) =>
@@ -112,7 +112,7 @@ describe('feet of any shape in other poses', () => {
       expect(faults(pose, 'display', forms)).toEqual([]);
     }, 2_400_000);
     test('nor do their fine surfaces', () => {
-      expect(faults(pose, 'fine', LONG ? forms : forms.filter((_, i) => i % 3 === 1))).toEqual([]);
+      expect(faults(pose, 'fine', LONG ? forms : forms.filter((_, i) => i % 3 === 0))).toEqual([]);
     }, 2_400_000);
   });
   /**

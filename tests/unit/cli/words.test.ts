@@ -14,6 +14,7 @@ const UNSEEN = new Set([
   'type',
   'design',
   'level',
+  'ages',
   'id',
   'bone',
   'model',

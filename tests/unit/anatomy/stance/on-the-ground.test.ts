@@ -91,7 +91,8 @@ describe('other poses', () => {
     expect(alignment(foot) - alignment(standing)).toBeGreaterThan(4);
     expect(all(foot)).toBeGreaterThan(-1);
   });
-  /** With a first ray 5 mm short the pads under both heads share the difference. Ends of the other measures that went deepest. */
+  /** With a first ray 5 mm short the pads under both heads share the difference. Ends of the other measures that went
+   * deepest: 2.25 mm of 42 feet looked at; the skin is drawn 6 mm below the ground of the bones (outline.yaml). */
   test.each(['heelRaise', 'pushOff'] as const)(
     '%s: no bone of any foot is far in the ground',
     (pose) => {
