@@ -7,25 +7,14 @@ import { factsOf, readCase } from '../../src/cases';
 import { readContent } from '../../src/cli/read-content';
 import { serve } from '../../src/cli/serve.js';
 import { explain, NO_WHAT_IF } from '../../src/explain';
-import type { Costed } from '../browser/plate-page/plate-page';
 import { findBrowser, HEADLESS_FLAGS, THREE_WAYS } from '../tools/find-browser.js';
+import { buildInto } from './build-into';
 import { timesOfFeet } from './feet';
+import { frameCost } from './frames';
+import { median, RUNS } from './runs';
 import { sizesOf } from './sizes';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const RUNS = 7;
-const median = (values: number[]): number =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
-
-const buildInto = (folder: string, outDir: string, publicDir: string) =>
-  build({
-    configFile: false,
-    root: folder,
-    base: './',
-    publicDir,
-    logLevel: 'warn',
-    build: { outDir, emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, modulePreload: { polyfill: false } },
-  });
 
 /** The bare page's mark, and the app's first frame of the foot. */
 const FIRST_FRAME = 'body[data-ready="true"], [data-frames]:not([data-frames="0"])';
@@ -80,33 +69,6 @@ const firstPicture = async (): Promise<void> => {
   );
 };
 
-/** Frames of the plate beside the same triangles lit plainly: the look document allows 1.7 for the plate and 3.5 with a layer. */
-const frameCost = async (): Promise<void> => {
-  const found = await findBrowser();
-  if (!found) return console.error(THREE_WAYS);
-  await buildInto(`${root}/tests/browser/plate-page`, `${root}/test-results/plate-page`, `${root}/public`);
-  const server = await serve({ folder: `${root}/test-results/plate-page` });
-  const browser = await chromium.launch({ executablePath: found.path, args: HEADLESS_FLAGS });
-  const page = await browser.newPage();
-  await page.goto(server.url);
-  await page.waitForSelector('body[data-ready="true"]', { state: 'attached' });
-  const kinds: readonly Costed[] = ['bare', 'plate', 'zones', 'blood', 'stress'];
-  const times = new Map<Costed, number[]>(kinds.map((kind) => [kind, []]));
-  for (let run = 0; run < RUNS; run++) {
-    for (const kind of kinds) {
-      const ms = await page.evaluate((of) => window.plateMeasures?.costOf(of) ?? Number.NaN, kind);
-      times.get(kind)?.push(ms);
-    }
-  }
-  await browser.close();
-  await server.close();
-  const bare = median(times.get('bare') ?? []);
-  for (const kind of kinds) {
-    const ms = median(times.get(kind) ?? []);
-    console.log(`frame, ${kind}: ${ms.toFixed(1)} ms, ${(ms / bare).toFixed(2)} of the plain scene`);
-  }
-};
-
 const timeOfExplain = (): void => {
   const content = readContent();
   for (const name of ['handball-zone-2', 'dancer-spiral', 'hill-runner']) {
@@ -135,6 +97,6 @@ const sizes = (): void => {
 
 console.log(await timesOfFeet());
 timeOfExplain();
-await frameCost();
+console.log(await frameCost());
 await firstPicture();
 sizes();

@@ -3,15 +3,13 @@ import { buildFoot, DEFAULT_FOOT, prepareAnatomy, previewFoot, startFrom } from 
 import { radiographicAngles } from '../../src/anatomy/angles';
 import { readShape } from '../../src/cli/read-shape';
 import { modelFoot } from '../tools/model-foot';
+import { median, RUNS } from './runs';
 
-const RUNS = 7;
 const timed = (work: () => void): number => {
   const start = performance.now();
   work();
   return performance.now() - start;
 };
-const median = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 
 export const timesOfFeet = async (): Promise<string> => {
   await prepareAnatomy();

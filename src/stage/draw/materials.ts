@@ -47,6 +47,7 @@ export const boneMaterial = (layer: Layer, tokens: Tokens, moving: boolean): Sha
   const name = DEFINES[layer.kind];
   const defines: Record<string, string> = {};
   if (name !== null) defines[name] = '';
+  if ('field' in layer) defines.MEANING = '';
   if (moving) defines.MOVING = '';
   if (tokens.whiteLine) defines.WHITE_LINE = '';
   if (tokens.lineWidthOnly) defines.LINE_WIDTH_ONLY = '';
@@ -76,20 +77,21 @@ export const boneMaterial = (layer: Layer, tokens: Tokens, moving: boolean): Sha
       uCss: { value: 1 },
       uPitch: { value: PITCH_PX },
       uCellMm: { value: 1 },
+      uMmPerPx: { value: 1 },
     },
   });
   if (texture !== null) material.addEventListener('dispose', () => texture.dispose());
   return material;
 };
 
-export const hullMaterial = ({ background = false } = {}): ShaderMaterial =>
+/** `behind`: what has this contour lies behind all else, only what reaches beyond it is seen. */
+export const hullMaterial = ({ behind = false } = {}): ShaderMaterial =>
   new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: HULL_VERTEX,
     fragmentShader: HULL_FRAGMENT,
     side: BackSide,
-    depthTest: !background,
-    depthWrite: !background,
+    defines: behind ? { BEHIND: '' } : {},
     uniforms: {
       uWidth: { value: 1 },
       uChosenWidth: { value: 1 },
@@ -105,7 +107,5 @@ export const flatMaterial = (): ShaderMaterial =>
     glslVersion: GLSL3,
     vertexShader: FLAT_VERTEX,
     fragmentShader: FLAT_FRAGMENT,
-    depthTest: false,
-    depthWrite: false,
     uniforms: { uColour: { value: [1, 1, 1] } },
   });

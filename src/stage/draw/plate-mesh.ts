@@ -1,6 +1,6 @@
 /**
- * All bones of a foot as one list of loose triangles with what the engraver needs: flat normal, smoothed normal for the contour,
- * barycentrics that know which edges are ridges, the direction the lines run across, and the bone. mm, foot frame. Pure.
+ * All bones of a foot as one list of loose triangles with what the engraver needs: flat normal, barycentrics that know which edges
+ * are ridges, and the direction the lines run across. mm, foot frame. Pure.
  */
 
 // Not the folder's index: that one brings the simplifier, whose WebAssembly may not load on the page's main thread.
@@ -21,14 +21,14 @@ export interface BoneRange {
   readonly radiusMm: number;
 }
 
-export interface PlateMesh {
+export interface Facets {
   readonly positions: Float32Array;
   readonly normals: Float32Array;
-  readonly smooth: Float32Array;
   readonly bary: Float32Array;
   readonly along: Float32Array;
-  /** Index of the bone in BONE_IDS, one a vertex. */
-  readonly bone: Float32Array;
+}
+
+export interface PlateMesh extends Facets {
   readonly ranges: readonly BoneRange[];
 }
 
@@ -37,26 +37,22 @@ const unitOr = (v: Vec3, other: Vec3): Vec3 => (length(v) < 1e-12 ? other : norm
 
 interface Parts {
   readonly at: number;
-  readonly out: Omit<PlateMesh, 'ranges'>;
-  readonly index: number;
+  readonly out: Facets;
 }
 
 const edgeKey = (a: number, b: number, vertices: number): number => Math.min(a, b) * vertices + Math.max(a, b);
 
-const appendMesh = (mesh: Mesh, { at, out, index }: Parts): void => {
+const appendMesh = (mesh: Mesh, { at, out }: Parts): void => {
   const faces = mesh.indices.length / 3;
   const vertices = mesh.positions.length / 3;
   const { axis } = principalExtents(mesh);
   const faceNormals: Vec3[] = [];
-  const sums = new Float64Array(mesh.positions.length);
   const edges = new Map<number, number[]>();
   for (let f = 0; f < faces; f += 1) {
     const ids = [0, 1, 2].map((k) => mesh.indices[3 * f + k] ?? 0);
     const [a, b, c] = ids.map((i) => vec(mesh.positions, i)) as [Vec3, Vec3, Vec3];
-    const area = cross(subtract(b, a), subtract(c, a));
-    faceNormals.push(unitOr(area, [0, 1, 0]));
+    faceNormals.push(unitOr(cross(subtract(b, a), subtract(c, a)), [0, 1, 0]));
     ids.forEach((i, k) => {
-      for (let d = 0; d < 3; d += 1) sums[3 * i + d] = (sums[3 * i + d] ?? 0) + (area[d] ?? 0);
       const key = edgeKey(i, ids[(k + 1) % 3] ?? 0, vertices);
       const list = edges.get(key);
       if (list === undefined) edges.set(key, [f]);
@@ -78,13 +74,11 @@ const appendMesh = (mesh: Mesh, { at, out, index }: Parts): void => {
       const v = at + 3 * f + k;
       out.positions.set(vec(mesh.positions, i), 3 * v);
       out.normals.set(n, 3 * v);
-      out.smooth.set(unitOr(vec(sums, i), n), 3 * v);
       out.along.set(along, 3 * v);
       out.bary.set(
         smoothEdge.map((flat, e) => (flat || e === k ? 1 : 0)),
         3 * v,
       );
-      out.bone[v] = index;
     });
   }
 };
@@ -104,41 +98,37 @@ const sphereOf = (positions: Float32Array): { centre: Vec3; radiusMm: number } =
   return { centre, radiusMm };
 };
 
-type Loose = Omit<PlateMesh, 'ranges'>;
-
-const looseFor = (meshes: Iterable<Mesh>): Loose => {
+const facetsFor = (meshes: Iterable<Mesh>): Facets => {
   const total = [...meshes].reduce((sum, mesh) => sum + mesh.indices.length, 0);
   return {
     positions: new Float32Array(3 * total),
     normals: new Float32Array(3 * total),
-    smooth: new Float32Array(3 * total),
     bary: new Float32Array(3 * total),
     along: new Float32Array(3 * total),
-    bone: new Float32Array(total),
   };
 };
 
-/** Surfaces that are drawn with the bones and are none of them: the outline, the ends of the leg. */
-export const surroundings = (meshes: readonly Mesh[]): Loose => {
-  const out = looseFor(meshes);
+/** Bones that are drawn beside those of the foot: the ends of the leg, a small one that not everybody has. */
+export const facetsOf = (meshes: readonly Mesh[]): Facets => {
+  const out = facetsFor(meshes);
   let at = 0;
   for (const mesh of meshes) {
-    appendMesh(mesh, { at, out, index: BONE_IDS.length });
+    appendMesh(mesh, { at, out });
     at += mesh.indices.length;
   }
   return out;
 };
 
 export const plateMesh = (bones: ReadonlyMap<BoneId, Mesh>): PlateMesh => {
-  const out = looseFor(bones.values());
+  const out = facetsFor(bones.values());
   const ranges: BoneRange[] = [];
   let at = 0;
-  BONE_IDS.forEach((bone, index) => {
+  for (const bone of BONE_IDS) {
     const mesh = bones.get(bone);
-    if (mesh === undefined) return;
-    appendMesh(mesh, { at, out, index });
+    if (mesh === undefined) continue;
+    appendMesh(mesh, { at, out });
     ranges.push({ bone, start: at, count: mesh.indices.length, ...sphereOf(mesh.positions) });
     at += mesh.indices.length;
-  });
+  }
   return { ...out, ranges };
 };

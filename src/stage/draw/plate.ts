@@ -6,8 +6,7 @@
  * (about 120 kB compressed) and no clarity. No multisampling: one fine frame at rest is smoother and cheaper.
  */
 import {
-  BufferAttribute,
-  BufferGeometry,
+  type BufferGeometry,
   Group,
   OrthographicCamera,
   Scene,
@@ -20,8 +19,9 @@ import type { Foot, Mesh } from '../../anatomy/types';
 import { BONE_IDS, type BoneId } from '../../ids';
 import { add, scale } from '../../units';
 import { basisOf, type Camera, type Size } from '../camera/camera';
+import { contourGeometry, facetGeometry } from './geometry';
 import { boneMaterial, flatMaterial, hullMaterial, type Layer, type LayerKind } from './materials';
-import { type PlateMesh, plateMesh, surroundings } from './plate-mesh';
+import { facetsOf, type PlateMesh, plateMesh } from './plate-mesh';
 import { type Stroke, strokeMesh } from './strokes';
 import { rgb, type Tokens } from './tokens';
 
@@ -41,6 +41,8 @@ export interface Drawing {
   /** CSS px. */
   readonly contourPx: number;
 }
+
+const noBones = (meshes: readonly Mesh[]): (readonly [null, Mesh])[] => meshes.map((mesh) => [null, mesh]);
 
 const EYE_DISTANCE_MM = 1000;
 const DEPTH_MM = 2000;
@@ -77,20 +79,19 @@ export class Plate {
     this.renderer.setClearColor(0, 0);
     this.renderer.info.autoReset = false;
     this.mesh = plateMesh(foot.bones);
-    const geometry = geometryOf(this.mesh);
-    this.bones = new ThreeMesh(geometry, []);
-    this.hull = new ThreeMesh(geometry, hullMaterial());
-    const around = geometryOf(surroundings([foot.outline]));
-    this.outlineHull = new ThreeMesh(around, hullMaterial({ background: true }));
+    const around = contourGeometry([[null, foot.outline]]);
+    this.bones = new ThreeMesh(facetGeometry(this.mesh), []);
+    this.hull = new ThreeMesh(contourGeometry(foot.bones), hullMaterial());
+    this.outlineHull = new ThreeMesh(around, hullMaterial({ behind: true }));
     this.outlineBody = new ThreeMesh(around, flatMaterial());
-    const leg = geometryOf(surroundings([...foot.leg.values()]));
-    this.leg = new ThreeMesh(leg, flatMaterial());
-    this.legHull = new ThreeMesh(leg, hullMaterial());
-    const none = geometryOf(surroundings([]));
-    this.beside = new ThreeMesh(none, flatMaterial());
-    this.besideHull = new ThreeMesh(none, hullMaterial());
-    const order = [this.outlineHull, this.outlineBody, this.leg, this.legHull, this.bones, this.hull];
-    [...order, this.beside, this.besideHull].forEach((mesh, order) => {
+    const leg = [...foot.leg.values()];
+    this.leg = new ThreeMesh(facetGeometry(facetsOf(leg)), flatMaterial());
+    this.legHull = new ThreeMesh(contourGeometry(noBones(leg)), hullMaterial());
+    this.beside = new ThreeMesh(facetGeometry(facetsOf([])), flatMaterial());
+    this.besideHull = new ThreeMesh(contourGeometry([]), hullMaterial());
+    // From front to back: what is covered costs nothing.
+    const order = [this.bones, this.hull, this.beside, this.besideHull, this.leg, this.legHull];
+    [...order, this.outlineBody, this.outlineHull].forEach((mesh, order) => {
       mesh.renderOrder = order;
       mesh.frustumCulled = false;
       this.group.add(mesh);
@@ -108,9 +109,12 @@ export class Plate {
       meshes[0]?.geometry.dispose();
       for (const mesh of meshes) mesh.geometry = geometry;
     };
-    give(geometryOf(this.mesh), this.bones, this.hull);
-    give(geometryOf(surroundings([foot.outline])), this.outlineHull, this.outlineBody);
-    give(geometryOf(surroundings([...foot.leg.values()])), this.leg, this.legHull);
+    const leg = [...foot.leg.values()];
+    give(facetGeometry(this.mesh), this.bones);
+    give(contourGeometry(foot.bones), this.hull);
+    give(contourGeometry([[null, foot.outline]]), this.outlineHull, this.outlineBody);
+    give(facetGeometry(facetsOf(leg)), this.leg);
+    give(contourGeometry(noBones(leg)), this.legHull);
     if (this.drawing !== null && this.tokens !== null) this.setDrawing(this.drawing, this.tokens);
   }
 
@@ -143,8 +147,10 @@ export class Plate {
       return mesh;
     });
     this.beside.geometry.dispose();
-    this.beside.geometry = geometryOf(surroundings(drawing.beside === null ? [] : [drawing.beside]));
-    this.besideHull.geometry = this.beside.geometry;
+    this.besideHull.geometry.dispose();
+    const beside = drawing.beside === null ? [] : [drawing.beside];
+    this.beside.geometry = facetGeometry(facetsOf(beside));
+    this.besideHull.geometry = contourGeometry(noBones(beside));
     this.beside.visible = drawing.beside !== null;
     this.besideHull.visible = drawing.beside !== null;
     this.bones.geometry.clearGroups();
@@ -274,14 +280,3 @@ export class Plate {
     }
   }
 }
-
-const geometryOf = (mesh: Omit<PlateMesh, 'ranges'>): BufferGeometry => {
-  const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(mesh.positions, 3));
-  geometry.setAttribute('normal', new BufferAttribute(mesh.normals, 3));
-  geometry.setAttribute('smoothNormal', new BufferAttribute(mesh.smooth, 3));
-  geometry.setAttribute('bary', new BufferAttribute(mesh.bary, 3));
-  geometry.setAttribute('along', new BufferAttribute(mesh.along, 3));
-  geometry.setAttribute('bone', new BufferAttribute(mesh.bone, 1));
-  return geometry;
-};

@@ -4,24 +4,68 @@
  * cut into the bone stays glued to it. Colours are sRGB and leave as they came.
  */
 
+/** What lines are laid by. g: mm of u a pixel; then how far apart those that stay are, mm, and how far the others have faded. */
+const RULING = /* glsl */ `
+vec3 ruling(float g, float pitchPx) {
+  float level = log2(g * pitchPx);
+  float whole = floor(level);
+  return vec3(g, exp2(whole + 1.0), level - whole);
+}`;
+
+/**
+ * A facet is flat and the projection parallel: its shade, and how its lines lie on the screen, are one for all its pixels. They
+ * are found here, once a corner, and handed on flat.
+ */
 export const BONE_VERTEX = /* glsl */ `
 in vec3 bary;
 in vec3 along;
 uniform vec3 uAxisOrigin, uAxis, uDorsal, uLateral;
-out vec3 vP;
-out vec3 vNormal;
-out vec3 vView;
+uniform vec3 uFill, uShade;
+uniform float uCss, uPitch, uMmPerPx;
 out vec3 vBary;
-out vec3 vAlong;
+out float vAcross;
+flat out vec3 vRuling;
+flat out vec3 vFill;
+flat out float vShare;
+#ifndef MOVING
+out float vSlanting;
+flat out vec3 vSlantRuling;
+#endif
+#ifdef MEANING
 out vec3 vLocal;
+flat out vec3 vNormal;
+#endif
+${RULING}
+// mm of dot(p, d) a pixel on the facet with normal n, both seen from the eye.
+float slopeOn(vec3 n, vec3 d) { return max(uMmPerPx * length(d.xy - d.z / max(n.z, 1e-4) * n.xy), 1e-6); }
 void main() {
-  vP = position;
-  vNormal = normal;
-  vView = normalMatrix * normal;
   vBary = bary;
-  vAlong = along;
+  vec3 n = normalMatrix * normal;
+  float lit = 0.5 * dot(n, normalize(vec3(-0.5, 0.68, 0.54))) + 0.5;
+  float q = floor(6.0 * lit + 0.5) / 6.0;
+  vFill = mix(uShade, uFill, smoothstep(0.15, 0.85, q));
+  // Unlike the fill, the lines take their facet's own shade: stepped, whole facets of lines would jump while the foot turns.
+#ifdef WHITE_LINE
+  vShare = clamp(1.25 * lit - 0.62, 0.0, 0.6);
+#else
+  vShare = clamp(0.92 - 1.15 * lit, 0.0, 0.78);
+#endif
+  float pitch = uPitch * uCss;
+#ifdef STRESS
+  pitch = pitch * 1.3;
+#endif
+  vAcross = dot(position, along);
+  vRuling = ruling(slopeOn(n, mat3(modelViewMatrix) * along), pitch);
+#ifndef MOVING
+  vec3 slant = 0.6 * along + 0.8 * cross(normal, along);
+  vSlanting = dot(position, slant);
+  vSlantRuling = ruling(slopeOn(n, mat3(modelViewMatrix) * slant), pitch * 1.4);
+#endif
+#ifdef MEANING
   vec3 d = position - uAxisOrigin;
   vLocal = vec3(dot(d, uAxis), dot(d, uDorsal), dot(d, uLateral));
+  vNormal = normal;
+#endif
   gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
 }`;
 
@@ -38,19 +82,15 @@ float under(float d, float halfWidth) {
 }
 float slope(float u) { return max(length(vec2(dFdx(u), dFdy(u))), 1e-6); }
 // Lines of constant pitch on the screen, glued to the bone: two families in powers of two, one of them fading in.
-float lines(float u, float share, float pitchPx) {
-  float g = slope(u);
-  float level = log2(g * pitchPx);
-  float whole = floor(level);
-  float rest = level - whole;
-  float spacing = exp2(whole + 1.0);
-  float t = u / spacing;
-  float halfWidth = 0.5 * share * pitchPx;
+float lines(float u, vec3 by, float halfWidth) {
+  float t = fract(u / by.y);
+  float wide = by.y / by.x;
   // Those that stay lie on multiples of the spacing, those that fade between them: where the spacing doubles no line jumps.
-  float first = under(abs(fract(t + 0.5) - 0.5) * spacing / g, halfWidth);
-  float second = under(abs(fract(t) - 0.5) * spacing / g, halfWidth * (1.0 - rest));
+  float first = under((0.5 - abs(t - 0.5)) * wide, halfWidth);
+  float second = under(abs(t - 0.5) * wide, halfWidth * (1.0 - by.z));
   return max(first, second);
-}`;
+}
+${RULING}`;
 
 const STIPPLE = /* glsl */ `
 vec2 scatter(vec2 cell) {
@@ -81,14 +121,21 @@ float stipple(vec3 local, vec3 n, float share, float cellMm) {
 
 export const BONE_FRAGMENT = /* glsl */ `
 precision highp float;
-in vec3 vP;
-in vec3 vNormal;
-in vec3 vView;
 in vec3 vBary;
-in vec3 vAlong;
+in float vAcross;
+flat in vec3 vRuling;
+flat in vec3 vFill;
+flat in float vShare;
+#ifndef MOVING
+in float vSlanting;
+flat in vec3 vSlantRuling;
+#endif
+#ifdef MEANING
 in vec3 vLocal;
+flat in vec3 vNormal;
+#endif
 uniform vec3 uAxis, uDorsal, uLateral;
-uniform vec3 uFill, uShade, uInk, uBlood;
+uniform vec3 uFill, uInk, uBlood;
 uniform vec3 uStress[6];
 uniform float uCss, uPitch, uCellMm, uLengthMm, uTopMPa;
 uniform sampler2D uField;
@@ -111,17 +158,9 @@ float hatch(float pitchPx, float share, float sign) {
   return under(abs(fract(u / pitchPx) - 0.5) * pitchPx, 0.5 * share * pitchPx);
 }
 void main() {
-  vec3 n = normalize(vNormal);
-  float lit = 0.5 * dot(normalize(vView), normalize(vec3(-0.5, 0.68, 0.54))) + 0.5;
-  float q = floor(6.0 * lit + 0.5) / 6.0;
-  vec3 fill = mix(uShade, uFill, smoothstep(0.15, 0.85, q));
+  vec3 fill = vFill;
   float pitch = uPitch * uCss;
-#ifdef WHITE_LINE
-  float w = clamp(1.25 * lit - 0.62, 0.0, 0.6);
-#else
-  float w = clamp(0.92 - 1.15 * lit, 0.0, 0.78);
-#endif
-  // Unlike the fill, the lines take their facet's own shade: stepped, whole facets of lines would jump while the foot turns.
+  float w = vShare;
   float ink = 0.0;
   float ridge = 0.55;
   vec3 inkColour = uInk;
@@ -139,7 +178,7 @@ void main() {
   ridge *= 0.35 + 0.65 * shaded;
 #elif defined(BLOOD)
   fill = uFill;
-  ink = stipple(vLocal, n, stepAt(vLocal.x).x, uCellMm);
+  ink = stipple(vLocal, vNormal, stepAt(vLocal.x).x, uCellMm);
   inkColour = uBlood;
   w = 0.0;
   ridge = 0.0;
@@ -155,12 +194,12 @@ void main() {
     fill = uFill;
     float u = dot(vLocal, vec3(0.8, 0.5, 0.5));
     float dash = step(0.4, fract(dot(vLocal, vec3(-0.5, 0.7, 0.7)) / (pitch * 1.6 * uCellMm)));
-    ink = lines(u, 0.2, pitch * 1.5) * dash;
+    ink = lines(u, ruling(slope(u), pitch * 1.5), 0.15 * pitch) * dash;
   } else {
     ridge = 0.0;
 #ifdef LINE_WIDTH_ONLY
     fill = uFill;
-    ink = lines(dot(vP, vAlong), float(step6) / 6.8, pitch * 1.3);
+    ink = lines(vAcross, vRuling, 0.5 * float(step6) / 6.8 * pitch * 1.3);
 #else
     fill = uStress[step6];
     ink = 0.0;
@@ -175,11 +214,9 @@ void main() {
   fill = uFill;
 #endif
   if (w > 0.01) {
-    float u = dot(vP, vAlong);
-    ink = max(ink, lines(u, w, pitch));
+    ink = max(ink, lines(vAcross, vRuling, 0.5 * w * pitch));
 #ifndef MOVING
-    vec3 slant = 0.6 * vAlong + 0.8 * cross(n, vAlong);
-    if (w > 0.55) ink = max(ink, lines(dot(vP, slant), w * 0.5, pitch * 1.4));
+    if (w > 0.55) ink = max(ink, lines(vSlanting, vSlantRuling, 0.25 * w * pitch * 1.4));
 #endif
   }
 #ifdef CONTEXT
@@ -206,6 +243,9 @@ void main() {
   float size = length(n);
   float width = mix(uWidth, uChosenWidth, vChosen);
   if (size > 1e-6) clip.xy += n / size * width * 2.0 / uSize * clip.w;
+#ifdef BEHIND
+  clip.z = 0.01 * clip.z + 0.95 * clip.w;
+#endif
   gl_Position = clip;
 }`;
 
@@ -216,9 +256,12 @@ uniform vec3 uColour, uChosenColour;
 out vec4 colour;
 void main() { colour = vec4(mix(uColour, uChosenColour, vChosen), 1.0); }`;
 
-/** One colour, no more: the body of the quiet outline. */
+/** One colour, no more: the body of the quiet outline. It lies behind every bone, and its contour (BEHIND) behind it. */
 export const FLAT_VERTEX = /* glsl */ `
-void main() { gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0); }`;
+void main() {
+  gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  gl_Position.z = 0.01 * gl_Position.z + 0.9 * gl_Position.w;
+}`;
 export const FLAT_FRAGMENT = /* glsl */ `
 precision highp float;
 uniform vec3 uColour;

@@ -18,6 +18,7 @@ import { basisOf, type Camera, project, rayAt, type Size } from '../../../src/st
 import { FIELD_LENGTH, type Layer } from '../../../src/stage/draw/materials';
 import { firstHit } from '../../../src/stage/draw/pick';
 import { type Drawing, Plate } from '../../../src/stage/draw/plate';
+import { type Facets, facetsOf } from '../../../src/stage/draw/plate-mesh';
 import { PRINT, readTokens, tokensFrom } from '../../../src/stage/draw/tokens';
 import '../../../src/pages/tokens.css';
 import { length, radians, subtract, type Vec3 } from '../../../src/units';
@@ -193,18 +194,32 @@ const contextOf = (of: HTMLCanvasElement): WebGL2RenderingContext => {
   return gl;
 };
 
-/** The same triangles in the same picture, lit plainly by three.js, without antialiasing. */
+const litGeometry = ({ positions, normals }: Facets): BufferGeometry => {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(positions, 3));
+  geometry.setAttribute('normal', new BufferAttribute(normals, 3));
+  return geometry;
+};
+
+/** The same triangles in the same picture, the outline behind the bones, lit plainly by three.js, without antialiasing. */
 const bareCost = (): number => {
   const bareCanvas = document.createElement('canvas');
   const renderer = new WebGLRenderer({ canvas: bareCanvas, antialias: false });
   renderer.setSize(COST_SIZE.width, COST_SIZE.height, false);
-  const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(plate.mesh.positions, 3));
-  geometry.setAttribute('normal', new BufferAttribute(plate.mesh.normals, 3));
   const scene = new Scene();
   const light = new DirectionalLight(0xffffff, 2);
   light.position.set(-1, 1, 1);
-  scene.add(new Mesh(geometry, new MeshLambertMaterial({ color: 0xf0e6c8, flatShading: true })), light);
+  scene.add(light);
+  const lit = { color: 0xf0e6c8, flatShading: true };
+  const behind = { ...lit, depthTest: false, depthWrite: false };
+  const add = (mesh: Facets, how: typeof lit, order: number): void => {
+    const each = new Mesh(litGeometry(mesh), new MeshLambertMaterial(how));
+    each.renderOrder = order;
+    scene.add(each);
+  };
+  add(facetsOf([foot.outline]), behind, 0);
+  add(facetsOf([...foot.leg.values()]), lit, 1);
+  add(plate.mesh, lit, 2);
   const k = 0.25;
   const [w, h] = [(COST_SIZE.width / 2) * k, (COST_SIZE.height / 2) * k];
   const eye = new OrthographicCamera(-w, w, h, -h, 0, 2000);

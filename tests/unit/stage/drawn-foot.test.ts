@@ -6,6 +6,7 @@ import { decodeGlb } from '../../../src/anatomy/glb';
 import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { Foot } from '../../../src/anatomy/types';
 import { BONE_IDS } from '../../../src/ids';
+import { contourMesh } from '../../../src/stage/draw/contour-mesh';
 import { firstHit } from '../../../src/stage/draw/pick';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import { breakLines, resample, ringAt, wayOf } from '../../../src/stage/scene/lines';
@@ -33,20 +34,22 @@ if (bone === undefined) throw new Error('the model has no fifth metatarsal');
 
 const at = (a: Float32Array, v: number): Vec3 => [a[3 * v] ?? 0, a[3 * v + 1] ?? 0, a[3 * v + 2] ?? 0];
 
+const firstOf = (id: (typeof BONE_IDS)[number]): number => foot.bones.get(id)?.indices[0] ?? 0;
+
 describe('the merged mesh', () => {
   it('holds every bone once, in runs that tile it', () => {
     expect(mesh.ranges.map((r) => r.bone)).toEqual([...BONE_IDS]);
     let end = 0;
     for (const { start, count, bone: id } of mesh.ranges) {
       expect(start).toBe(end);
-      expect(mesh.bone[start]).toBe(BONE_IDS.indexOf(id));
+      expect(at(mesh.positions, start)).toEqual(at(foot.bones.get(id)?.positions ?? new Float32Array(), firstOf(id)));
       end = start + count;
     }
-    expect(end).toBe(mesh.bone.length);
+    expect(end).toBe(mesh.positions.length / 3);
   });
 
   it('stays within the triangles of a stage frame, contour included', () => {
-    expect((2 * mesh.bone.length) / 3).toBeLessThan(60_000);
+    expect((2 * mesh.positions.length) / 9).toBeLessThan(60_000);
   });
 
   it('has unit normals that face away from the middle of a bone on the whole', () => {
@@ -60,6 +63,35 @@ describe('the merged mesh', () => {
       }
       expect(outward, range.bone).toBeGreaterThan(0);
     }
+  });
+});
+
+describe('the contour', () => {
+  const contour = contourMesh(foot.bones);
+
+  it('is of the same triangles, their corners shared, each the number of its bone', () => {
+    expect(contour.indices.length).toBe(mesh.positions.length / 3);
+    expect(contour.bone.length).toBe(contour.positions.length / 3);
+    // A closed surface of Euler 2 has half as many corners as triangles, and two more.
+    expect(contour.bone.length).toBe(contour.indices.length / 6 + 2 * BONE_IDS.length);
+    const met = new Set([...contour.indices].map((i) => contour.bone[i]));
+    expect([...met].sort((a, b) => (a ?? 0) - (b ?? 0))).toEqual(BONE_IDS.map((_, i) => i));
+  });
+
+  it('has unit directions, on the outer side of the facets around', () => {
+    for (let v = 0; v < contour.bone.length; v += 1) expect(length(at(contour.smooth, v))).toBeCloseTo(1, 5);
+    let outward = 0;
+    let all = 0;
+    for (const range of mesh.ranges) {
+      const from = contour.bone.indexOf(BONE_IDS.indexOf(range.bone));
+      const { indices = new Uint32Array() } = foot.bones.get(range.bone) ?? {};
+      indices.forEach((i, corner) => {
+        const [n, s] = [at(mesh.normals, range.start + corner), at(contour.smooth, from + i)];
+        outward += n[0] * s[0] + n[1] * s[1] + n[2] * s[2] > 0 ? 1 : 0;
+        all += 1;
+      });
+    }
+    expect(outward / all).toBeGreaterThan(0.99);
   });
 });
 
