@@ -98,7 +98,8 @@ test('the watch itself sees what is left standing', async ({ page, appUrl }) => 
     document.querySelector('.page')?.append(old, 'something new');
     setTimeout(() => old.remove(), 80);
   });
-  await page.waitForTimeout(300);
+  // Not after some time, but when it is gone: a page that is busy takes it away late.
+  await expect(page.getByText('left over', { exact: true })).toHaveCount(0);
   expect((await leftOver(page)).leftovers).toEqual(['left over']);
 });
 
