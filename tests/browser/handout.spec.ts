@@ -23,6 +23,14 @@ const readPdf = async (bytes: Uint8Array) => {
   return { pages: document.numPages, text, width, height };
 };
 
+/**
+ * European Commission, Guideline on the readability of the labelling and package leaflet of medicinal products for human use,
+ * revision 1 (12 January 2009): 9 points "as measured in font Times New Roman", lines at least 3 mm apart. What is measured in a
+ * type is the height of its small letters: of that one's at most 0.46 of its size (from memory: 916 of 2048 units).
+ */
+const LEAST_X_HEIGHT_MM = ((9 * 25.4) / 72) * 0.46;
+const LEAST_LINE_MM = 3;
+
 for (const demo of DEMOS) {
   for (const paper of PAPERS) {
     test(`${demo} on ${paper.label} is one page, and nothing of it is cut`, async ({ page, appUrl }) => {
@@ -43,6 +51,26 @@ for (const demo of DEMOS) {
       expect(cut.below).toBeLessThanOrEqual(1);
       expect(cut.right).toBeLessThanOrEqual(1);
       expect(cut.figureMm).toBeGreaterThan(35);
+      const letters = await page.locator('.sheet').evaluate((sheet) => {
+        const mm = 25.4 / 96;
+        return [...sheet.querySelectorAll('*')]
+          .filter((each) => [...each.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== ''))
+          .map((each) => {
+            const probe = document.createElement('span');
+            probe.style.cssText = 'display: inline-block; width: 100ex';
+            each.append(probe);
+            const xHeight = probe.getBoundingClientRect().width / 100;
+            probe.remove();
+            return {
+              text: each.textContent,
+              xHeightMm: xHeight * mm,
+              lineMm: Number.parseFloat(getComputedStyle(each).lineHeight) * mm,
+            };
+          });
+      });
+      expect(letters.length).toBeGreaterThan(20);
+      expect(letters.filter((each) => each.xHeightMm < LEAST_X_HEIGHT_MM)).toEqual([]);
+      expect(letters.filter((each) => each.lineMm < LEAST_LINE_MM)).toEqual([]);
       const sides = await page.locator('.sheet-side').textContent();
       const warnings = await page.locator('.sheet-warnings li').allTextContents();
       const pdf = await readPdf(await page.pdf({ preferCSSPageSize: true, printBackground: false }));

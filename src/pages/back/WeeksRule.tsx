@@ -1,6 +1,6 @@
 /**
- * The foot-rule again, as an axis in weeks since the start: a bracket for each stage and a thick bar for each published range of
- * one endpoint. A stage without an end in the sources ends in an open stroke.
+ * The foot-rule again, as an axis in weeks since the start: a bracket for each stage, and for each endpoint a ring at the average
+ * of each study, on a bar from the first to the last. A stage without an end in the sources ends in an open stroke.
  */
 import { scaleLinear } from 'd3-scale';
 import { usePages, useSession } from '../context';
@@ -17,6 +17,12 @@ const WIDTH = 360;
 const ROW = 26;
 const TOP = 8;
 const TICK_EVERY = 4;
+const RING = 5;
+
+/** Where the averages of the row's studies lie, each week once. */
+const ringsOf = ({ arms, endpoint }: RangeRow): readonly number[] => [
+  ...new Set(arms.flatMap(({ time }) => (time?.endpoint === endpoint ? [time.weeks.value] : []))),
+];
 
 export const WeeksRule = ({ stages, rows }: Properties) => {
   const { say } = usePages();
@@ -80,6 +86,9 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
             <g key={row.key}>
               <path className="range-people" d={`M${x(first)} ${y}H${x(latest)}`} />
               <path className="range-bar" d={`M${x(from)} ${y}H${Math.max(x(to), x(from) + 3)}`} />
+              {ringsOf(row).map((week) => (
+                <circle key={week} className="range-ring" cx={x(week)} cy={y} r={RING} />
+              ))}
               <text x={atEnd ? x(latest) : x(first)} y={y + 17} textAnchor={atEnd ? 'end' : 'start'}>
                 {name(row)}
               </text>

@@ -3,6 +3,7 @@ import type { ArmFigures } from '../../explain/messages';
 import { sourceLine } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
+import { PeopleSquares } from '../parts/PeopleSquares';
 import { Known } from '../parts/Runs';
 import { ScrollBox } from '../parts/ScrollBox';
 import { wordKey } from '../words';
@@ -35,6 +36,7 @@ const Event = ({ arm }: { readonly arm: ArmFigures }) => {
   return (
     <>
       {say(`event.${what}`)} <Known mark={arm.mark}>{figure}</Known>
+      {count !== null && of !== null && <PeopleSquares count={count} of={of} />}
     </>
   );
 };
@@ -57,7 +59,9 @@ export const Studies = () => {
   return (
     <>
       <h2>{say('studies.title')}</h2>
-      <p className="small-print">{say('studies.note')}</p>
+      <p className="small-print">
+        {say('studies.note')} {say('studies.squares')}
+      </p>
       <ScrollBox label={say('studies.title')}>
         <table className="studies">
           <caption className="unseen">{say('studies.title')}</caption>
