@@ -22,6 +22,9 @@ import { useGestures } from './use-gestures';
 import { useLook } from './use-look';
 import { stageSay } from './words';
 
+/** Letters for a patient at arm's length. */
+const LARGER = 1.35;
+
 export interface StageProps {
   readonly session: Session;
   /** A right foot, in any pose. The left foot is its mirror image, made while drawing. */
@@ -49,11 +52,14 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const inWalk = walkStop !== null;
   const inQuiz = quiz !== null;
   const explanation = inWalk ? null : state.explanation;
+  const larger = large ? LARGER : 1;
   const narrow = size !== null && size.width < NARROW_PX;
+  /** Larger letters need more room: few names, no Latin, rather than names over the foot. */
+  const crowded = size !== null && size.width < NARROW_PX * larger;
 
   const showing = useMemo(() => {
     if (tokens === null || measure === null) return null;
-    const labelPx = (narrow ? 14 : 15) * (large ? 1.35 : 1);
+    const labelPx = (narrow ? 14 : 15) * larger;
     const contourPx = large ? 2.6 : 1.9;
     return showingOf({
       foot,
@@ -70,7 +76,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       measure,
       labelPx,
       contourPx,
-      narrow,
+      narrow: crowded,
     });
   }, [
     foot,
@@ -86,6 +92,8 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     tokens,
     measure,
     narrow,
+    crowded,
+    larger,
     large,
   ]);
 

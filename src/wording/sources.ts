@@ -29,5 +29,6 @@ export const sourceLine = (source: Source): string => {
       : source.PMID !== undefined
         ? `PMID ${source.PMID}`
         : (source.URL ?? '');
-  return `${[authorsOf(source), yearOf(source), source.title.replace(/\.$/, ''), home, address].filter(Boolean).join('. ')}.`;
+  const parts = [authorsOf(source), yearOf(source), source.title, home, address].map((part) => part.replace(/\.$/, ''));
+  return `${parts.filter(Boolean).join('. ')}.`;
 };

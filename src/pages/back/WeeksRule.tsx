@@ -5,6 +5,7 @@
 import { scaleLinear } from 'd3-scale';
 import { usePages, useSession } from '../context';
 import type { FindingOf } from '../findings';
+import { useWidth } from '../parts/use-width';
 import { type RangeRow, spanOf } from './range-rows';
 import { useRowName } from './use-row-name';
 
@@ -13,7 +14,7 @@ interface Properties {
   readonly rows: readonly RangeRow[];
 }
 
-const WIDTH = 360;
+const USUAL_WIDTH = 360;
 const ROW = 26;
 const TOP = 8;
 const TICK_EVERY = 4;
@@ -29,6 +30,7 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   const name = useRowName();
+  const { ref, width } = useWidth<SVGSVGElement>(USUAL_WIDTH);
   const stageName = (id: string): string => {
     const stage = content.stages.find((each) => each.id === id);
     return (reader === 'patient' ? stage?.plain : stage?.term) ?? id;
@@ -39,23 +41,23 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
     ([, high]) => high,
   );
   const last = Math.ceil((Math.max(...ends, TICK_EVERY) + 1) / TICK_EVERY) * TICK_EVERY;
-  const x = scaleLinear([0, last], [8, WIDTH - 8]);
+  const x = scaleLinear([0, last], [8, width - 8]);
   const ruleY = TOP + timed.length * ROW + 10;
   const height = ruleY + 34 + rows.length * ROW;
   const weeks = Array.from({ length: last + 1 }, (_, week) => week);
   return (
     <figure className="weeks">
-      <svg viewBox={`0 0 ${WIDTH} ${height}`} aria-hidden="true">
+      <svg ref={ref} viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
         {timed.map((stage, index) => {
           const [from, to] = spans[index] ?? [0, 0];
           const y = TOP + index * ROW + 18;
           const open = stage.message.args.openEnded;
           const right = Math.max(x(to), x(from) + 6);
-          const anchorEnd = x(from) > WIDTH * 0.55;
+          const anchorEnd = x(from) > width * 0.55;
           return (
             <g key={stage.id}>
               <path className="bracket" d={`M${x(from)} ${y + 5}V${y}H${right}${open ? 'h6' : 'v5'}`} />
-              {open && <path className="bracket-open" d={`M${right} ${y}H${WIDTH - 4}`} />}
+              {open && <path className="bracket-open" d={`M${right} ${y}H${width - 4}`} />}
               <text x={anchorEnd ? right : x(from)} y={y - 4} textAnchor={anchorEnd ? 'end' : 'start'}>
                 {stage.message.args.number}. {stageName(stage.message.args.stage)}
               </text>
@@ -81,7 +83,7 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
           const [from, to] = spanOf(row.weeks);
           const [first, latest] = spanOf(row.people ?? row.weeks);
           const y = ruleY + 34 + index * ROW;
-          const atEnd = x(first) > WIDTH * 0.45;
+          const atEnd = x(first) > width * 0.45;
           return (
             <g key={row.key}>
               <path className="range-people" d={`M${x(first)} ${y}H${x(latest)}`} />

@@ -12,6 +12,7 @@ import { usePages, useSession } from '../context';
 import { beamAgainstBreaks } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { ScrollBox } from '../parts/ScrollBox';
+import { useWidth } from '../parts/use-width';
 
 interface Row {
   readonly key: string;
@@ -35,7 +36,7 @@ const ROWS: readonly Row[] = [
   { key: 'stress', unit: 'MPa', lines: [(s) => s.tensionMPa, (s) => s.compressionMPa] },
 ];
 
-const WIDTH = 360;
+const USUAL_WIDTH = 360;
 const LEFT = 52;
 const HEIGHT = 64;
 
@@ -69,10 +70,11 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
   const { say } = usePages();
   const plain = useSession((state) => state.reader === 'patient');
   const hatch = useId();
+  const { ref, width } = useWidth<SVGSVGElement>(USUAL_WIDTH);
   const isStress = row.key === 'stress';
   const { stations } = table;
   const last = stations.at(-1)?.sMm ?? 1;
-  const x = scaleLinear([0, last], [LEFT, WIDTH - 6]);
+  const x = scaleLinear([0, last], [LEFT, width - 6]);
   const read = isStress ? stations.filter((station) => !station.outsideBeamTheory) : stations;
   const [low, high] = spread(read.flatMap((station) => row.lines.map((of) => of(station))));
   const axis = (value: number): string => (plain ? percent(value, Math.max(high, Math.abs(low))) : short(value));
@@ -91,7 +93,7 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
       <p className="strip-title">
         {say(`stations.${row.key}`)} {!plain && <span className="small-print">{say(`unit.${row.unit}`)}</span>}
       </p>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className="strip" aria-hidden="true">
+      <svg ref={ref} viewBox={`0 0 ${width} ${HEIGHT}`} className="strip" aria-hidden="true">
         <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse">
           <path className="hatch hatch-thin" d="M0 6L6 0M-1 1L1 -1M5 7L7 5" />
         </pattern>
@@ -108,7 +110,7 @@ const Strip = ({ row, table, explanation }: StripProperties) => {
         {explanation.zones.slice(1).map((zone) => (
           <path key={zone.region} className="strip-zone" d={`M${x(zone.fromMm)} 0V${HEIGHT}`} />
         ))}
-        <path className="strip-axis" d={`M${LEFT} ${y(0)}H${WIDTH - 6}`} />
+        <path className="strip-axis" d={`M${LEFT} ${y(0)}H${width - 6}`} />
         {row.lines.map((of, index) => (
           <path
             key={index === 0 ? 'first' : 'second'}
@@ -195,7 +197,7 @@ export const StationDiagram = () => {
         <li>{say('stations.key.break')}</li>
         {occursAt(explanation) !== null && <li>{say('stations.key.occurs')}</li>}
         <li>{say('stations.key.zones')}</li>
-        <li>{say('stations.key.second')}</li>
+        <li>{say(plain ? 'stations.key.secondPlain' : 'stations.key.second')}</li>
       </ul>
       {!plain && (
         <Disclosure title={say('stations.numbers')}>
