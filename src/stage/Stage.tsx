@@ -23,7 +23,9 @@ import { useLook } from './use-look';
 import { stageSay } from './words';
 
 /** Letters for a patient at arm's length. */
-const LARGER = 1.35;
+const LARGER = { wide: 1.35, narrow: 1.08 } as const;
+/** A plate of this width holds labels of the usual size; larger text makes them larger only where the plate has the room. */
+const LEAST_FOR_USUAL_PX = 420;
 
 export interface StageProps {
   readonly session: Session;
@@ -45,15 +47,18 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const [root, setRoot] = useState<HTMLElement | null>(null);
   const [dragMm, setDragMm] = useState<number | null>(null);
   const { engine, failed, size, canvas } = useEngine(surface, foot);
-  const { tokens, measure } = useLook(surface, state.theme);
+  const { tokens, measure, textScale } = useLook(surface, state.theme, size);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
   const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike } = state;
   // The walk is over the plain foot: nothing of the case stands in its picture.
   const inWalk = walkStop !== null;
   const inQuiz = quiz !== null;
   const explanation = inWalk ? null : state.explanation;
-  const larger = large ? LARGER : 1;
   const narrow = size !== null && size.width < NARROW_PX;
+  const larger = Math.max(
+    large ? LARGER[narrow ? 'narrow' : 'wide'] : 1,
+    Math.min((size?.width ?? 0) / LEAST_FOR_USUAL_PX, textScale),
+  );
   /** Larger letters need more room: few names, no Latin, rather than names over the foot. */
   const crowded = size !== null && size.width < NARROW_PX * larger;
 

@@ -1,6 +1,7 @@
-/** Colours and letter widths as the page has them now: read again when the look changes or the fonts have come. */
+/** Colours and letters as the page has them now: read again when the look changes, the fonts have come or the plate is laid out anew. */
 import { useEffect, useState } from 'react';
 import type { Theme } from '../session/types';
+import type { Size } from './camera/camera';
 import { readTokens, type Tokens } from './draw/tokens';
 import { measureWith } from './overlay/paint';
 import type { Measure } from './overlay/shapes';
@@ -10,9 +11,15 @@ const newMeasure = (): Measure | null => {
   return context === null ? null : measureWith(context);
 };
 
-export const useLook = (surface: HTMLElement | null, theme: Theme) => {
+/** Browsers' own size of text, which people may have set larger. */
+const USUAL_TEXT_PX = 16;
+const textScaleNow = (): number =>
+  Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / USUAL_TEXT_PX || 1;
+
+export const useLook = (surface: HTMLElement | null, theme: Theme, size: Size | null) => {
   const [tokens, setTokens] = useState<Tokens | null>(null);
   const [measure, setMeasure] = useState<Measure | null>(null);
+  const [textScale, setTextScale] = useState(1);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the theme changes what the style sheet answers
   useEffect(() => {
@@ -41,5 +48,9 @@ export const useLook = (surface: HTMLElement | null, theme: Theme) => {
     return () => document.fonts.removeEventListener('loadingdone', again);
   }, []);
 
-  return { tokens, measure };
+  // Larger text lays the page out anew, and the plate with it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the size is when, not what
+  useEffect(() => setTextScale(textScaleNow()), [size]);
+
+  return { tokens, measure, textScale };
 };

@@ -262,6 +262,37 @@ test('with text of twice the size nothing leaves the screen sideways', async ({ 
   }
 });
 
+test('with text of twice the size the names in the picture are larger, and the bar covers nothing of its own', async ({
+  page,
+  appUrl,
+}) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await open(page, appUrl, '#demo=demo-hill-runner&question=where');
+  const letters = () =>
+    page
+      .locator('.stage-overlay text')
+      .first()
+      .evaluate((text) => Number.parseFloat(getComputedStyle(text).fontSize));
+  await expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
+  const usual = await letters();
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  await expect.poll(letters).toBeGreaterThan(1.5 * usual);
+  const covered = await page.locator('.bar').evaluate((bar) => {
+    const parts = [...bar.querySelectorAll('.brand, .case-line, button, a, label span')];
+    return parts.flatMap((one, i) =>
+      parts.slice(i + 1).flatMap((other) => {
+        if (one.contains(other) || other.contains(one)) return [];
+        const [a, b] = [one.getBoundingClientRect(), other.getBoundingClientRect()];
+        const apart = a.right <= b.left + 2 || b.right <= a.left + 2 || a.bottom <= b.top + 2 || b.bottom <= a.top + 2;
+        return apart || a.width < 2 || b.width < 2 ? [] : [`${one.textContent} / ${other.textContent}`];
+      }),
+    );
+  });
+  expect(covered).toEqual([]);
+});
+
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
   await open(page, appUrl);
   await expect(page.locator('.question-title')).toHaveText('Where is it?');

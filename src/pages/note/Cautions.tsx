@@ -70,10 +70,13 @@ export const Cautions = ({ question }: { readonly question: QuestionId }) => {
 
 /** What the figures of others cannot say of somebody of this age: before the first of them. */
 export const OfThisAge = ({ question }: { readonly question: QuestionId }) => {
+  const reader = useSession((state) => state.reader);
   const cautions = useCautions(LIMITS, question).filter(({ ages }) => ages.length > 0);
   return cautions.length === 0 ? null : (
     <div className="of-this-age">
-      <List cautions={cautions} />
+      {cautions.map(({ id, what }) => (
+        <p key={id}>{what[reader]}</p>
+      ))}
     </div>
   );
 };

@@ -93,7 +93,7 @@ export const PairPlate = (props: PairPlateProps) => {
   const [surface, setSurface] = useState<HTMLDivElement | null>(null);
   const [root, setRoot] = useState<HTMLElement | null>(null);
   const { engine, failed, size, canvas } = useEngine(surface, plate.foot, other);
-  const showing = useShowing(plate, content, useLook(surface, theme));
+  const showing = useShowing(plate, content, useLook(surface, theme, size));
 
   useEffect(() => onEngine(engine), [engine, onEngine]);
   useEffect(() => {
