@@ -38,4 +38,6 @@ export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'modelApplies' &&
   message.id !== 'modelMissing' &&
   !(message.id === 'contentText' && ['factor', 'optionBurden', 'activity'].includes(message.args.at.kind)) &&
+  // Its name says it already.
+  !(message.id === 'contentText' && message.args.at.kind === 'option' && message.args.at.part === 'what') &&
   !(message.id === 'contentText' && message.args.at.kind.startsWith('stage'));

@@ -42,6 +42,15 @@ describe.each(cases)('the script of %s', (_name, explanation) => {
     expect(new Set(script.lines.flatMap((line) => line.question ?? []))).toEqual(new Set(QUESTION_IDS));
   });
 
+  it('says no line whose second half only says the first again', () => {
+    for (const { text } of scriptOf(content, explanation, { seconds: 180 }).lines) {
+      const [name = '', rest = ''] = text.split(': ', 2);
+      const words = name.toLowerCase().match(/[a-z]{4,}/g) ?? [];
+      const again = words.filter((word) => rest.toLowerCase().includes(word));
+      if (words.length > 2) expect(again.length / words.length, text).toBeLessThan(0.8);
+    }
+  });
+
   it('speaks of the injury in 30 seconds', () => {
     const script = scriptOf(content, explanation, { seconds: 30 });
     expect(script.totalSeconds).toBeGreaterThan(20);
