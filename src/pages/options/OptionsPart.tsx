@@ -6,6 +6,7 @@ import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Known, markWordKey } from '../parts/Runs';
 import { ScrollBox } from '../parts/ScrollBox';
+import { Comparisons } from './Comparisons';
 import { Studies } from './Studies';
 
 const useOptions = (): readonly Option[] => {
@@ -95,6 +96,7 @@ export const OptionsPart = () => {
         </div>
         <p>{say('options.note')}</p>
         <SideBySide options={options} />
+        <Comparisons />
         <Studies />
       </dialog>
     </>

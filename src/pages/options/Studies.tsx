@@ -3,40 +3,21 @@ import type { ArmFigures } from '../../explain/messages';
 import { sourceLine } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
-import { PeopleSquares } from '../parts/PeopleSquares';
 import { Known } from '../parts/Runs';
 import { ScrollBox } from '../parts/ScrollBox';
 import { wordKey } from '../words';
-
-const number = (value: number): string => String(Math.round(value * 10) / 10);
+import { Event } from './Event';
+import { rounded } from './rounded';
 
 const Time = ({ arm }: { readonly arm: ArmFigures }) => {
   const { say } = usePages();
   if (arm.time === null) return <>{say('studies.notCounted')}</>;
   const { weeks, endpoint, centre } = arm.time;
-  const span = weeks.lowHigh === undefined ? '' : ` (${number(weeks.lowHigh[0])}–${number(weeks.lowHigh[1])})`;
+  const span = weeks.lowHigh === undefined ? '' : ` (${rounded(weeks.lowHigh[0])}–${rounded(weeks.lowHigh[1])})`;
   return (
     <>
-      <Known mark={arm.mark}>{say('studies.weeks', { weeks: number(weeks.value) + span })}</Known>{' '}
+      <Known mark={arm.mark}>{say('studies.weeks', { weeks: rounded(weeks.value) + span })}</Known>{' '}
       {say('studies.to', { centre: say(`centre.${centre}`), endpoint: say(`endpoint.${wordKey(endpoint)}`) })}
-    </>
-  );
-};
-
-const Event = ({ arm }: { readonly arm: ArmFigures }) => {
-  const { say } = usePages();
-  if (arm.event === null) return <>{say('studies.notCounted')}</>;
-  const { what, count, of, percent } = arm.event;
-  const figure =
-    count !== null && of !== null
-      ? say('studies.countOf', { count, of })
-      : percent !== null
-        ? say('studies.percent', { percent: number(percent) })
-        : say('studies.notCounted');
-  return (
-    <>
-      {say(`event.${what}`)} <Known mark={arm.mark}>{figure}</Known>
-      {count !== null && of !== null && <PeopleSquares count={count} of={of} />}
     </>
   );
 };
