@@ -2,6 +2,7 @@
 export type { Handout, HandoutAnswer, HandoutFigure, HandoutStage, HandoutWarning } from './handout';
 export { HANDOUT_LIMITS } from './handout-fit';
 export { handoutOf } from './handout-of';
+export { lineAt } from './line-at';
 export { tellingTemplates } from './phrases';
 export { type Script, type ScriptOptions, scriptOf } from './script';
 export { RATE, SCRIPT_SECONDS, type ScriptSeconds } from './script-fit';

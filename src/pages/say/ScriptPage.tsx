@@ -1,26 +1,32 @@
 /** Say it: a timed script, each line with its claim and one press away from its picture; what is not known; what not to say. */
-import { useId, useMemo, useState } from 'react';
+import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Explanation } from '../../explain/types';
 import { clock, lineStatus, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf } from '../../telling';
 import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Stamp } from '../parts/Stamp';
+import { ReadAlong } from './ReadAlong';
+import { useReading } from './use-reading';
 
-const Lines = ({ script }: { readonly script: Script }) => {
+const Lines = ({ script, current }: { readonly script: Script; readonly current: number | null }) => {
   const { say, session } = usePages();
   const asked = useSession((state) => state.question);
+  const list = useRef<HTMLOListElement>(null);
+  useEffect(() => {
+    if (current !== null) list.current?.children[current]?.scrollIntoView({ block: 'nearest' });
+  }, [current]);
   return (
-    <ol className="script">
-      {script.lines.map((line) => {
+    <ol className="script" ref={list}>
+      {script.lines.map((line, index) => {
         const { question } = line;
         const status = lineStatus(line);
         return (
-          <li key={`${line.startSecond} ${line.text}`}>
+          <li key={`${line.startSecond} ${line.text}`} aria-current={index === current ? 'step' : undefined}>
             <span className="script-time">{clock(line.startSecond)}</span>
             <span className="script-stamp">{line.stamp !== null && <Stamp kind={line.stamp} />}</span>
             <span>
-              {line.text}
+              <span className="script-text">{line.text}</span>
               <span className="claim-status">
                 {status === null ? '' : `${status} `}
                 {question !== null && (
@@ -61,8 +67,69 @@ const StillButton = ({ explanation }: { readonly explanation: Explanation }) => 
   );
 };
 
-const TimedScript = () => {
+interface ScriptProperties {
+  readonly script: Script;
+  readonly explanation: Explanation;
+  readonly seconds: number;
+}
+
+const ScriptOf = ({ script, explanation, seconds }: ScriptProperties) => {
   const { say, announce } = usePages();
+  const reading = useReading(script);
+  return (
+    <>
+      <p className="script-clock">
+        {clock(script.totalSeconds)} <span className="small-print">{say('say.runs', { seconds })}</span>
+      </p>
+      <p className="small-print">
+        {[script.sideLine, script.caseLine, script.demoLine, script.whatIfLine].filter(Boolean).join('. ')}.
+      </p>
+      <div className="row">
+        <button
+          type="button"
+          className="button button-main"
+          onClick={() =>
+            void navigator.clipboard
+              .writeText(scriptText(script))
+              .then(() => announce(say('say.copied')))
+              .catch(() => announce(say('say.notCopied')))
+          }
+        >
+          {say('say.copy')}
+        </button>
+        <button
+          type="button"
+          className="button"
+          onClick={() => saveText(scriptText(script), `underfoot-script-${seconds}.txt`)}
+        >
+          {say('say.save')}
+        </button>
+        <StillButton explanation={explanation} />
+      </div>
+      <ReadAlong script={script} reading={reading} />
+      <Lines script={script} current={reading.open ? reading.line : null} />
+      <section className="hedges">
+        <h2>{say('say.unknown')}</h2>
+        <ul className="plain">
+          {script.unknowns.map(({ text }) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </section>
+      <section className="hedges">
+        <h2>{say('say.doNotSay')}</h2>
+        <ul className="plain">
+          {script.doNotSay.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+};
+
+const TimedScript = () => {
+  const { say } = usePages();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
   const [seconds, setSeconds] = useState<(typeof SCRIPT_SECONDS)[number]>(90);
@@ -100,53 +167,7 @@ const TimedScript = () => {
       {script === null || explanation === null ? (
         <p>{say('note.working')}</p>
       ) : (
-        <>
-          <p className="script-clock">
-            {clock(script.totalSeconds)} <span className="small-print">{say('say.runs', { seconds })}</span>
-          </p>
-          <p className="small-print">
-            {[script.sideLine, script.caseLine, script.demoLine, script.whatIfLine].filter(Boolean).join('. ')}.
-          </p>
-          <div className="row">
-            <button
-              type="button"
-              className="button button-main"
-              onClick={() =>
-                void navigator.clipboard
-                  .writeText(scriptText(script))
-                  .then(() => announce(say('say.copied')))
-                  .catch(() => announce(say('say.notCopied')))
-              }
-            >
-              {say('say.copy')}
-            </button>
-            <button
-              type="button"
-              className="button"
-              onClick={() => saveText(scriptText(script), `underfoot-script-${seconds}.txt`)}
-            >
-              {say('say.save')}
-            </button>
-            <StillButton explanation={explanation} />
-          </div>
-          <Lines script={script} />
-          <section className="hedges">
-            <h2>{say('say.unknown')}</h2>
-            <ul className="plain">
-              {script.unknowns.map(({ text }) => (
-                <li key={text}>{text}</li>
-              ))}
-            </ul>
-          </section>
-          <section className="hedges">
-            <h2>{say('say.doNotSay')}</h2>
-            <ul className="plain">
-              {script.doNotSay.map((text) => (
-                <li key={text}>{text}</li>
-              ))}
-            </ul>
-          </section>
-        </>
+        <ScriptOf script={script} explanation={explanation} seconds={seconds} />
       )}
     </>
   );
