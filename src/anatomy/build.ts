@@ -14,9 +14,10 @@ import { DEFAULT_FOOT } from './parameters';
 import { reshaped } from './reshape';
 import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
+import { scaleOf } from './size';
 import { inverse, type Motion, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
-import type { Foot, FootForm, FootParameters, Joint, Level, Mesh, PoseName } from './types';
+import type { Foot, FootParameters, Joint, Level, Mesh, PoseName } from './types';
 
 const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => {
   const found = shape.meshing[bone];
@@ -88,20 +89,13 @@ export const startFrom = (shape: Shape, foot: Foot): void => {
 };
 
 /** The bone of a foot of some shape on the reference foot, as scanned. */
-const referenceBone = (shape: Shape, form: FootForm, bone: SkeletonId, level: Level): Mesh => {
+const referenceBone = (shape: Shape, form: FootParameters, bone: SkeletonId, level: Level): Mesh => {
   const mesh = usualBone(shape, bone, level);
   // Most bones of the toes are turned and not changed.
   if (sameJoints(settingOf(shape, form, bone), settingOf(shape, DEFAULT_FOOT, bone))) return mesh;
   const { local, box } = boneField(shape, bone, settingOf(shape, form, bone));
   const surface = surfaceOf(local, box, meshingOf(shape, bone).step);
   return projected(reshaped(shape, form, bone, mesh), surface);
-};
-
-/** Size against the reference foot. Throws RangeError for what is no foot. */
-export const scaleOf = (shape: Shape, parameters: FootParameters): number => {
-  const k = parameters.heelToSecondHeadMm / shape.scale.referenceHMm;
-  if (!(k > 0.3 && k < 3)) throw new RangeError(`H of ${parameters.heelToSecondHeadMm} mm is not a foot`);
-  return k;
 };
 
 const placed = (mesh: Mesh, motion: Motion, k: number): Mesh => mapMesh(mesh, (p) => scale(movePoint(motion, p), k));

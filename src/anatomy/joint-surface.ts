@@ -95,6 +95,22 @@ const ROLL = 4;
 const smallMore = (extents: readonly [number, number]): number =>
   0.15 * Math.min(1, Math.max(0, (12 - Math.min(...extents)) / 4));
 
+/** The nearest points of a facet come closer than its middle by what its curve misses, which grows with the foot: mm a whole size. */
+const CURVE_MM = 0.25;
+
+/** Within this share of the reference size a gap is off by less than a tenth of a millimetre: the bones are only scaled. */
+const SAME_SIZE = 0.02;
+
+/**
+ * The joint as it is cut on the reference foot for a foot k times as large: cartilage is taken to be as thick in every foot (common
+ * practice), so the finished bones lie as far apart at any length, but for what their curves miss.
+ */
+export const cutFor = (j: JointShape, k: number): JointShape => {
+  if (Math.abs(k - 1) <= SAME_SIZE) return j;
+  const more = 2 * smallMore(j.made.extents ?? j.extents) - CURVE_MM;
+  return { ...j, made: { ...j.made, gap: ((j.made.gap ?? j.gap) + more) / k - more } };
+};
+
 /** What one bone must keep off: positive beyond its own side. Fades outside the facet. */
 export const cutAt = (s: JointSurface, seen: Seen): number => {
   const past = Math.max(0, seen.radius - 1);

@@ -28,18 +28,18 @@ export const archShapeOf = ({ arch }: Pick<FootForm, 'arch'>): ArchShape =>
   arch > 0.5 ? 'high' : arch < -0.5 ? 'low' : 'neutral';
 
 /** Bounds of H inside which the shape has been checked, mm. */
-export const H_BOUNDS_MM = [130, 212] as const;
+export const H_BOUNDS_MM = [130, 226] as const;
 
-type Ratios = Pick<Shape['scale'], 'footLengthPerHeight' | 'hPerFootLength'>;
+type Ratios = Pick<Shape['scale'], 'hPerHeight' | 'hPerFootLength'>;
 /** The same figures as content/anatomy/scale.yaml, where their source and mark stand; a test holds them equal. */
-const RATIOS: Ratios = { footLengthPerHeight: 0.15, hPerFootLength: 0.66 };
+const RATIOS: Ratios = { hPerHeight: 0.099, hPerFootLength: 0.703 };
 
 interface KnownOfAPerson {
   readonly heightCm?: number | null | undefined;
   readonly footShape?: ArchShape | null | undefined;
 }
 
-/** Length of the foot that an H stands for, and the H of a length, mm. */
+/** Length of the foot with its skin, as it is drawn for an H, and the H of a length, mm. */
 export const footLengthOf = (heelToSecondHeadMm: number): number => heelToSecondHeadMm / RATIOS.hPerFootLength;
 export const hOfFootLength = (lengthMm: number): number => lengthMm * RATIOS.hPerFootLength;
 
@@ -47,7 +47,7 @@ export const hOfFootLength = (lengthMm: number): number => lengthMm * RATIOS.hPe
 export const footParametersFor = (facts: KnownOfAPerson, ratios: Ratios = RATIOS): FootParameters => {
   const arch = ARCHES[facts.footShape ?? 'neutral'];
   if (facts.heightCm === undefined || facts.heightCm === null) return { ...DEFAULT_FOOT, arch };
-  const h = facts.heightCm * 10 * ratios.footLengthPerHeight * ratios.hPerFootLength;
+  const h = facts.heightCm * 10 * ratios.hPerHeight;
   return {
     ...DEFAULT_FOOT,
     heelToSecondHeadMm: Math.min(H_BOUNDS_MM[1], Math.max(H_BOUNDS_MM[0], Math.round(h))),

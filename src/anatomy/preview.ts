@@ -1,10 +1,11 @@
 /** A foot of another shape at once, to follow a hand on a slider: vertices moved, no surface looked for. */
 import { BONE_IDS, LEG_IDS, type SkeletonId } from '../ids';
 import { scale } from '../units';
-import { assembleFoot, scaleOf } from './build';
+import { assembleFoot } from './build';
 import { mapMesh } from './mesh';
 import { reshaped } from './reshape';
 import type { Shape } from './shape';
+import { scaleOf } from './size';
 import { inverse, movePoint, STILL } from './stance/motion';
 import { motionsOf } from './stance/stance';
 import type { Foot, FootParameters, Mesh } from './types';

@@ -1,19 +1,23 @@
 /**
  * Where a bone of a foot of some shape finds its joints: in its own frame, as it is fitted when the foot stands. Saddles and
- * planes are shared by the two bones midway; a ball or hinge is each bone's own, for it turns on itself.
+ * planes are shared by the two bones midway; a ball or hinge is each bone's own, for it turns on itself. What is cut for the gap goes
+ * by the size of the foot.
  */
 import type { SkeletonId } from '../ids';
 import { subtract } from '../units';
 import { jointsAt } from './bone-field';
+import { cutFor } from './joint-surface';
 import type { JointShape, Shape } from './shape';
+import { scaleOf } from './size';
 import { inverse, STILL } from './stance/motion';
 import { carriedJoint, joined, lengthened, motionsOf } from './stance/stance';
-import type { FootForm } from './types';
+import type { FootParameters } from './types';
 
 /** Below these a joint counts as where the table has it: mm and deviation of a unit vector. */
 const SAME = 1e-6;
 
 const same = (a: JointShape, b: JointShape): boolean =>
+  a.made.gap === b.made.gap &&
   [a.centre, a.normal, a.major].every((p, i) =>
     subtract(p, [b.centre, b.normal, b.major][i] ?? p).every((d) => Math.abs(d) < SAME),
   );
@@ -26,11 +30,12 @@ export const sameJoints = (a: readonly JointShape[], b: readonly JointShape[]): 
   });
 
 /** The joints of a bone in its own frame (reference foot, as scanned), those that did not move being the table's own objects. */
-export const settingOf = (shape: Shape, form: FootForm, bone: SkeletonId): readonly JointShape[] => {
+export const settingOf = (shape: Shape, form: FootParameters, bone: SkeletonId): readonly JointShape[] => {
+  const k = scaleOf(shape, form);
   const motions = motionsOf(shape, form, 'standing');
   const longer = lengthened(shape, form);
   const home = inverse(motions.get(bone) ?? STILL);
-  return jointsAt(shape, bone).map((j) => {
+  const placed = (j: JointShape): JointShape => {
     const [first, second] = [motions.get(j.first) ?? STILL, motions.get(j.second) ?? STILL];
     const grown = longer.get(j.first) ? undefined : longer.get(j.second);
     if (j.kind === 'ball' || j.kind === 'hinge') {
@@ -39,5 +44,6 @@ export const settingOf = (shape: Shape, form: FootForm, bone: SkeletonId): reado
     }
     const now = carriedJoint(joined(j, first, second, grown), home);
     return same(now, j) ? j : now;
-  });
+  };
+  return jointsAt(shape, bone).map((j) => cutFor(placed(j), k));
 };

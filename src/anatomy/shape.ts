@@ -77,7 +77,7 @@ export const shapeSchema = v.strictObject({
     referenceHMm: length,
     defaultHMm: length,
     /** Foot length over body height, and H over foot length. */
-    footLengthPerHeight: figure,
+    hPerHeight: figure,
     hPerFootLength: figure,
   }),
   joints: v.array(joint),

@@ -144,29 +144,34 @@ const standing = (shape: Shape, form: FootForm): Stance => {
   return stance;
 };
 
+/** The bone a phalanx or sesamoid turns on: in the joint table it is the first of the joint that has this one as its second. */
+const carrierOf = (shape: Shape, bone: SkeletonId): SkeletonId | undefined =>
+  bonesIn(shape.pose, ['toes', 'sesamoids']).includes(bone)
+    ? shape.joints.find(({ second }) => second === bone)?.first
+    : undefined;
+
 /**
- * A foot of another shape is unloaded by the motions that load the usual one with as long a first ray, which then keeps that length.
- * Its toes are turned afterwards: what brings a straight toe back would carry a turned one off its joint.
+ * A foot of another shape is unloaded by the motions that load the usual one with as long a first ray, which then keeps that length:
+ * the bones of hind-, mid- and forefoot each from where it stands, a toe's on the bone it turns on, or it would leave its joint.
  */
 const asScanned = (shape: Shape, form: FootForm): Stance => {
   const longer = lengthened(shape, form);
   const usual = standing(shape, { ...DEFAULT_FOOT, firstRayMm: form.firstRayMm }).motions;
-  const own = standing(shape, { ...form, halluxDeg: DEFAULT_FOOT.halluxDeg }).motions;
-  const stance: Stance = {
-    motions: new Map(
-      [...own].map(([bone, m]) => [
-        bone,
-        shifted(after(inverse(usual.get(bone) ?? STILL), m), longer.get(bone) ?? [0, 0, 0]),
-      ]),
-    ),
-    made: [],
+  const own = standing(shape, form).motions;
+  const of = (motions: Motions, bone: SkeletonId): Motion => motions.get(bone) ?? STILL;
+  const grown = (bone: SkeletonId): Motion => shifted(STILL, longer.get(bone) ?? [0, 0, 0]);
+  /** What is left of the standing turn of a bone on its carrier when the usual one's is taken back, in the bone's own place. */
+  const leftOn = (bone: SkeletonId, carrier: SkeletonId): Motion => {
+    const on = (motions: Motions): Motion => after(inverse(of(motions, carrier)), of(motions, bone));
+    return after(inverse(on(usual)), on(own));
   };
-  for (const turn of shape.pose.standing) {
-    if (turn.by !== 'degrees' || turn.degrees.hallux === 0) continue;
-    const angle = turn.degrees.hallux * (form.halluxDeg - DEFAULT_FOOT.halluxDeg);
-    turnBy(shape, stance, turn, () => angle);
-  }
-  return stance;
+  const unloaded = (bone: SkeletonId): Motion => {
+    const carrier = carrierOf(shape, bone);
+    if (carrier === undefined) return after(grown(bone), after(inverse(of(usual, bone)), of(own, bone)));
+    const joint = after(inverse(grown(carrier)), grown(bone));
+    return after(unloaded(carrier), after(joint, leftOn(bone, carrier)));
+  };
+  return { motions: new Map(SKELETON_IDS.map((bone) => [bone, unloaded(bone)])), made: [] };
 };
 
 /** How far the line from one head to another lies turned about Y in a standing foot, deg: front end inwards is positive. */

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_FOOT, footParametersFor, H_BOUNDS_MM } from '../../../src/anatomy';
+import {
+  buildFoot,
+  DEFAULT_FOOT,
+  footParametersFor,
+  H_BOUNDS_MM,
+  hOfFootLength,
+  prepareAnatomy,
+} from '../../../src/anatomy';
 import { readShape } from '../../../src/cli/read-shape';
 
 const { scale } = readShape();
@@ -15,6 +22,22 @@ describe('foot parameters', () => {
     expect(footParametersFor({ heightCm: null, footShape: null })).toEqual(DEFAULT_FOOT);
     expect(footParametersFor({ footShape: 'high' })).toEqual({ ...DEFAULT_FOOT, arch: 1 });
     expect(footParametersFor({ heightCm: 180 }).heelToSecondHeadMm).toBe(178);
+  });
+
+  test('the length a foot is said to have is that of what is drawn, within 1 %', async () => {
+    await prepareAnatomy();
+    for (const length of [200, 250, 320]) {
+      const { outline } = buildFoot(readShape(), { ...DEFAULT_FOOT, heelToSecondHeadMm: hOfFootLength(length) });
+      const along = [...outline.positions].filter((_, i) => i % 3 === 2);
+      expect(
+        Math.abs(along.reduce((m, z) => Math.max(m, z)) - along.reduce((m, z) => Math.min(m, z)) - length),
+      ).toBeLessThan(length / 100);
+    }
+  });
+
+  test('lengths of the slider lie within what was checked', () => {
+    expect(hOfFootLength(200)).toBeGreaterThan(H_BOUNDS_MM[0]);
+    expect(hOfFootLength(320)).toBeLessThan(H_BOUNDS_MM[1]);
   });
 
   test('stay within the bounds the shape was checked for', () => {
