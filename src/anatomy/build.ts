@@ -6,16 +6,17 @@ import { BONE_IDS, type BoneId, idOf, isBoneId, type JointId, LEG_IDS, type LegI
 import { scale, type Vec3 } from '../units';
 import { boneField } from './bone-field';
 import { frameOfJoint } from './joint-surface';
-import { mapMesh, toMicrometre } from './mesh';
+import { mapMesh, rounded } from './mesh';
 import { cutInto, type Sampled, sampled, surfaceOf } from './meshing/levels';
 import { projected } from './meshing/repair';
+import { normalsFrom } from './normals';
 import { buildOutline } from './outline';
 import { DEFAULT_FOOT } from './parameters';
 import { reshaped } from './reshape';
 import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
 import { scaleOf } from './size';
-import { inverse, type Motion, movePoint, STILL } from './stance/motion';
+import { inverse, type Motion, moveDirection, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
 import type { Foot, FootParameters, Joint, Level, Mesh, PoseName } from './types';
 
@@ -40,15 +41,23 @@ const usualOf = (shape: Shape, bone: SkeletonId): Usual => {
   return known;
 };
 
+/** Vertices moved with a rigid motion, and perhaps scaled; their normals turn along. */
+const turned = (mesh: Mesh, motion: Motion, move: (p: Vec3) => Vec3): Mesh => {
+  const moved = mapMesh(mesh, move);
+  if (mesh.normals === undefined) return moved;
+  const vectors = mapMesh({ positions: mesh.normals, indices: mesh.indices }, (n) => moveDirection(motion, n));
+  return { ...moved, normals: vectors.positions };
+};
+
 /**
  * A bone of the default foot as it comes back from the model file, which rounds where it stands: so that the foot of another shape
  * is the same whether it starts from the file or from nothing.
  */
 const asFiled = (shape: Shape, bone: SkeletonId, mesh: Mesh): Mesh => {
   const motion = motionsOf(shape, DEFAULT_FOOT, 'standing').get(bone) ?? STILL;
+  const filed = rounded(turned(mesh, motion, (p) => movePoint(motion, p)));
   const home = inverse(motion);
-  const rounded = ([x, y, z]: Vec3): Vec3 => [toMicrometre(x), toMicrometre(y), toMicrometre(z)];
-  return mapMesh(mesh, (p) => movePoint(home, rounded(movePoint(motion, p))));
+  return turned(filed, home, (p) => movePoint(home, p));
 };
 
 const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
@@ -58,7 +67,8 @@ const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
   const meshing = meshingOf(shape, bone);
   const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
   known.sampled ??= sampled(local, box, meshing.step);
-  const cut = asFiled(shape, bone, cutInto(known.sampled, meshing[level]));
+  const bare = cutInto(known.sampled, meshing[level]);
+  const cut = asFiled(shape, bone, { ...bare, normals: normalsFrom(local.value, bare) });
   known.cut.set(level, cut);
   return cut;
 };
@@ -83,7 +93,7 @@ export const startFrom = (shape: Shape, foot: Foot): void => {
     if (!cut.has(foot.level))
       cut.set(
         foot.level,
-        mapMesh(mesh, (p) => movePoint(home, scale(p, 1 / k))),
+        turned(mesh, home, (p) => movePoint(home, scale(p, 1 / k))),
       );
   }
 };
@@ -95,10 +105,12 @@ const referenceBone = (shape: Shape, form: FootParameters, bone: SkeletonId, lev
   if (sameJoints(settingOf(shape, form, bone), settingOf(shape, DEFAULT_FOOT, bone))) return mesh;
   const { local, box } = boneField(shape, bone, settingOf(shape, form, bone));
   const surface = surfaceOf(local, box, meshingOf(shape, bone).step);
-  return projected(reshaped(shape, form, bone, mesh), surface);
+  const own = projected(reshaped(shape, form, bone, mesh), surface);
+  return { ...own, normals: normalsFrom(local.value, own) };
 };
 
-const placed = (mesh: Mesh, motion: Motion, k: number): Mesh => mapMesh(mesh, (p) => scale(movePoint(motion, p), k));
+const placed = (mesh: Mesh, motion: Motion, k: number): Mesh =>
+  turned(mesh, motion, (p) => scale(movePoint(motion, p), k));
 
 /** One bone of a foot in a pose. Throws RangeError for a bone without parameters. Await `prepareAnatomy` before. */
 export const buildBone = (

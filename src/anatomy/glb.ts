@@ -1,9 +1,9 @@
 /**
- * The foot as a GLB file (glTF 2.0, Khronos): metres, +Y up, one node a bone named by its id and one for the outline, flat
- * positions and indices only. The reader reads what this writer writes, not any glTF.
+ * The foot as a GLB file (glTF 2.0, Khronos): metres, +Y up, one node a bone named by its id and one for the outline. Bones have
+ * normals, so that other programs shade them as round as they are; the outline has none and is shaded flat. The reader reads what this writer writes, not any glTF.
  */
 import { type BoneId, isBoneId, LEG_IDS, type LegId } from '../ids';
-import { meshBounds, toMicrometre } from './mesh';
+import { meshBounds, rounded } from './mesh';
 import type { Foot, Mesh } from './types';
 
 const MAGIC = 0x46546c67;
@@ -22,7 +22,7 @@ const padded = (bytes: Uint8Array, filler: number): Uint8Array => {
 /** What is written beside a bone's node: its term and its ids in open lists. */
 export type NodeNotes = Readonly<Record<string, string>>;
 
-const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => toMicrometre(p) / MM_PER_METRE);
+const metresOf = (mesh: Mesh): Float32Array => mesh.positions.map((p) => p / MM_PER_METRE);
 
 /** Async so that a heavier writer may take its place. Two calls with equal feet give equal bytes. */
 export const encodeGlb = async (
@@ -31,7 +31,8 @@ export const encodeGlb = async (
   /** What else is to be known of the whole foot. */
   about: NodeNotes = {},
 ): Promise<Uint8Array> => {
-  const named: [string, Mesh][] = [...foot.bones, ...foot.leg, [OUTLINE, foot.outline]];
+  const all: [string, Mesh][] = [...foot.bones, ...foot.leg, [OUTLINE, foot.outline]];
+  const named = all.map(([name, mesh]): [string, Mesh] => [name, rounded(mesh)]);
   const parts: Uint8Array[] = [];
   const bufferViews: object[] = [];
   const accessors: object[] = [];
@@ -56,8 +57,14 @@ export const encodeGlb = async (
       count: mesh.indices.length,
       type: 'SCALAR',
     });
-    const last = accessors.length - 1;
-    return { name, primitives: [{ attributes: { POSITION: last - 1 }, indices: last, material: 0 }] };
+    const indices = accessors.length - 1;
+    const attributes: Record<string, number> = { POSITION: indices - 1 };
+    if (mesh.normals !== undefined) {
+      const view = push(new Uint8Array(mesh.normals.buffer), ARRAY_BUFFER);
+      accessors.push({ bufferView: view, componentType: FLOAT, count, type: 'VEC3' });
+      attributes.NORMAL = accessors.length - 1;
+    }
+    return { name, primitives: [{ attributes, indices, material: 0 }] };
   });
   const json = {
     asset: { version: '2.0', generator: 'Underfoot' },
@@ -94,7 +101,10 @@ export const encodeGlb = async (
 };
 
 interface Written {
-  readonly meshes: { name: string; primitives: { attributes: { POSITION: number }; indices: number }[] }[];
+  readonly meshes: {
+    name: string;
+    primitives: { attributes: { POSITION: number; NORMAL?: number }; indices: number }[];
+  }[];
   readonly accessors: { bufferView: number; count: number }[];
   readonly bufferViews: { byteOffset: number }[];
 }
@@ -123,9 +133,13 @@ export const decodeGlb = (bytes: Uint8Array): ReadModel => {
   for (const { name, primitives } of json.meshes) {
     const [p] = primitives;
     const metres = numbers(p?.attributes.POSITION, (at) => view.getFloat32(at, true), 4, 3);
+    const normal = p?.attributes.NORMAL;
     const mesh: Mesh = {
       positions: Float32Array.from(metres, (x) => x * MM_PER_METRE),
       indices: Uint32Array.from(numbers(p?.indices, (at) => view.getUint16(at, true), 2, 1)),
+      ...(normal !== undefined && {
+        normals: Float32Array.from(numbers(normal, (at) => view.getFloat32(at, true), 4, 3)),
+      }),
     };
     const legId = LEG_IDS.find((id) => id === name);
     if (isBoneId(name)) bones.set(name, mesh);

@@ -107,14 +107,29 @@ export const principalExtents = (mesh: Mesh): PrincipalExtents => {
 };
 
 /** The mirror image in the sagittal plane, still facing outwards. */
-export const mirrorMesh = (mesh: Mesh): Mesh => ({
-  positions: mesh.positions.map((p, i) => (i % 3 === 0 ? -p : p)),
-  indices: mesh.indices.map((_, i) => mesh.indices[i % 3 === 1 ? i + 1 : i % 3 === 2 ? i - 1 : i] ?? 0),
-});
+export const mirrorMesh = (mesh: Mesh): Mesh => {
+  const across = (vectors: Float32Array): Float32Array => vectors.map((p, i) => (i % 3 === 0 ? -p : p));
+  return {
+    positions: across(mesh.positions),
+    indices: mesh.indices.map((_, i) => mesh.indices[i % 3 === 1 ? i + 1 : i % 3 === 2 ? i - 1 : i] ?? 0),
+    ...(mesh.normals && { normals: across(mesh.normals) }),
+  };
+};
 
 /** To a micrometre, mm: as far as the model file keeps places. What a compiler does in the last digits does not change them. */
 export const toMicrometre = (mm: number): number => Math.round(mm * 1000) / 1000;
 
+/** Directions are kept to so many parts of 1. */
+const PARTS = 10_000;
+
+/** As the model file keeps a mesh. */
+export const rounded = ({ positions, indices, normals }: Mesh): Mesh => ({
+  positions: positions.map(toMicrometre),
+  indices,
+  ...(normals && { normals: normals.map((n) => Math.round(n * PARTS) / PARTS) }),
+});
+
+/** Vertices moved in any way: normals are lost. */
 export const mapMesh = (mesh: Mesh, move: (p: Vec3) => Vec3): Mesh => {
   const positions = new Float32Array(mesh.positions.length);
   for (let i = 0; i < positions.length / 3; i++) positions.set(move(vertexOf(mesh, i)), 3 * i);

@@ -12,6 +12,8 @@ import type { Motion } from './stance/motion';
 export interface Mesh {
   readonly positions: Float32Array;
   readonly indices: Uint32Array;
+  /** Unit, out of the bone at each vertex, from its field; none where the vertices are not those of a bone's own surface. */
+  readonly normals?: Float32Array;
 }
 
 export const POSE_NAMES = ['asScanned', 'standing', 'seated', 'heelRaise', 'pushOff', 'inversion'] as const;

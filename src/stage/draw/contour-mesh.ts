@@ -7,14 +7,16 @@ import { BONE_IDS, type BoneId } from '../../ids';
 
 export interface ContourMesh {
   readonly positions: Float32Array;
-  /** Unit vectors: the normals of the facets around, each by its area. */
+  /** Unit vectors. */
   readonly smooth: Float32Array;
   /** Index in BONE_IDS, one a vertex; its length for what is no bone of the foot. */
   readonly bone: Float32Array;
   readonly indices: Uint32Array;
 }
 
-const smoothNormals = ({ positions, indices }: Mesh): Float32Array => {
+/** Where a mesh has no normals of its own: those of the facets around, each by its area. */
+const smoothNormals = ({ positions, indices, normals }: Mesh): Float32Array => {
+  if (normals !== undefined) return normals;
   const sums = new Float32Array(positions.length);
   const at = (i: number, d: number): number => positions[3 * i + d] ?? 0;
   for (let f = 0; f < indices.length; f += 3) {

@@ -92,7 +92,10 @@ describe('the bones of a foot', () => {
   test('scale with the size of the foot', () => {
     const bone = buildBone(shape, { ...DEFAULT_FOOT, heelToSecondHeadMm: 198 }, 'talus', 'standing');
     const usual = buildBone(shape, DEFAULT_FOOT, 'talus', 'standing');
-    expect(meshVolume(bone) / meshVolume(usual)).toBeCloseTo((198 / 165) ** 3, 4);
+    // Its gaps do not grow with it: of the same joint a larger bone takes a little more.
+    const grown = meshVolume(bone) / meshVolume(usual) / (198 / 165) ** 3;
+    expect(grown).toBeGreaterThan(1);
+    expect(grown).toBeLessThan(1.03);
   });
 
   test('have a closed outline where two toes just touch in it', () => {

@@ -79,7 +79,7 @@ describe('the contour', () => {
   });
 
   it('has unit directions, on the outer side of the facets around', () => {
-    for (let v = 0; v < contour.bone.length; v += 1) expect(length(at(contour.smooth, v))).toBeCloseTo(1, 5);
+    for (let v = 0; v < contour.bone.length; v += 1) expect(length(at(contour.smooth, v))).toBeCloseTo(1, 3);
     let outward = 0;
     let all = 0;
     for (const range of mesh.ranges) {
