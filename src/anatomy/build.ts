@@ -15,7 +15,7 @@ import { DEFAULT_FOOT } from './parameters';
 import { reshaped } from './reshape';
 import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
-import { scaleOf } from './size';
+import { checkForm, scaleOf } from './size';
 import { inverse, type Motion, moveDirection, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
 import type { Foot, FootParameters, Joint, Level, Mesh, PoseName } from './types';
@@ -180,12 +180,14 @@ export const assembleFoot = (
   },
 });
 
+/** A right foot. Throws RangeError for measures outside the bounds. Await `prepareAnatomy` before. */
 export const buildFoot = (
   shape: Shape,
   parameters: FootParameters,
   pose: PoseName = 'standing',
   level: Level = 'display',
 ): Foot => {
+  checkForm(parameters);
   const motions = motionsOf(shape, parameters, pose);
   const k = scaleOf(shape, parameters);
   const build = <T extends SkeletonId>(ids: readonly T[]): Map<T, Mesh> =>

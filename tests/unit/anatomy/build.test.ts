@@ -89,6 +89,18 @@ describe('the bones of a foot', () => {
     );
   }, 240_000);
 
+  test.each([
+    ['arch', 5],
+    ['arch', Number.NaN],
+    ['arch', '1'],
+    ['hindfootDeg', 90],
+    ['adductusDeg', -1],
+    ['halluxDeg', 200],
+    ['firstRayMm', Number.POSITIVE_INFINITY],
+  ])('are of no foot with %s %s', (measure, value) => {
+    expect(() => buildFoot(shape, { ...DEFAULT_FOOT, [measure]: value })).toThrow(RangeError);
+  });
+
   test('scale with the size of the foot', () => {
     const bone = buildBone(shape, { ...DEFAULT_FOOT, heelToSecondHeadMm: 198 }, 'talus', 'standing');
     const usual = buildBone(shape, DEFAULT_FOOT, 'talus', 'standing');
