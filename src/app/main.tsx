@@ -59,8 +59,18 @@ const keptCase = async (): Promise<boolean> => {
   return restored && file.claims.length > 0 && demoOf(file) === null;
 };
 
+/** Letters stand in their own type from the first on: another one first would move everything when it goes. But not for ever, ms. */
+const TYPE_WITHIN_MS = 1500;
+const typeIsThere = (): Promise<unknown> =>
+  Promise.race([
+    Promise.allSettled(
+      ['16px "Atkinson Hyperlegible Next"', '700 16px Besley'].map((each) => document.fonts.load(each)),
+    ),
+    new Promise((resolve) => setTimeout(resolve, TYPE_WITHIN_MS)),
+  ]);
+
 const begin = async (root: HTMLElement) => {
-  const kept = await keptCase();
+  const [kept] = await Promise.all([keptCase(), typeIsThere()]);
   // An address that asks for nothing leads on with the person's own case, and to the start where there is none.
   if (plain) history.replaceState(null, '', writeAddress({ ...asked, page: kept ? 'explain' : 'start' }));
   reportStrangers(session, linked, location.search);

@@ -107,8 +107,9 @@ export const showingOf = (input: ShowingInput): Showing => {
 
 /** The side as written in the picture: stated, stated but only reported, not stated, or in dispute. */
 export const sideText = (explanation: Explanation | null, say: StageSay): string => {
-  const side = explanation?.side;
-  if (side === undefined || side.state === 'notStated') return say('stage.side.notStated');
+  if (explanation === null) return say('stage.side.working');
+  const { side } = explanation;
+  if (side.state === 'notStated') return say('stage.side.notStated');
   if (side.state === 'contradiction') return say('stage.side.contradiction');
   const name = say(side.side === 'right' ? 'stage.side.right' : 'stage.side.left');
   return side.status === 'confirmed' ? name : say('stage.side.asReported', { side: name });

@@ -9,6 +9,7 @@ export const STAGE_WORDS = [
   'stage.side.left',
   'stage.side.asReported',
   'stage.side.notStated',
+  'stage.side.working',
   'stage.side.contradiction',
   'stage.plain',
   'stage.view.outer',

@@ -8,6 +8,7 @@ import type { FindingOf } from '../findings';
 import { useWidth } from '../parts/use-width';
 import { type RangeRow, spanOf } from './range-rows';
 import { useRowName } from './use-row-name';
+import { wrapped } from './wrapped';
 
 interface Properties {
   readonly stages: readonly FindingOf<'stageUsual'>[];
@@ -19,6 +20,9 @@ const ROW = 26;
 const TOP = 8;
 const TICK_EVERY = 4;
 const RING = 5;
+/** Of our letters at 13 px a sign takes about this much, px, lines stand this far apart. */
+const SIGN = 7;
+const LINE = 15;
 
 /** Where the averages of the row's studies lie, each week once. */
 const ringsOf = ({ arms, endpoint }: RangeRow): readonly number[] => [
@@ -43,7 +47,12 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
   const last = Math.ceil((Math.max(...ends, TICK_EVERY) + 1) / TICK_EVERY) * TICK_EVERY;
   const x = scaleLinear([0, last], [8, width - 8]);
   const ruleY = TOP + timed.length * ROW + 10;
-  const height = ruleY + 34 + rows.length * ROW;
+  const most = Math.floor((width - 4) / SIGN);
+  const names = rows.map((row) => wrapped(name(row), most));
+  const rowY = names.map((_, index) =>
+    names.slice(0, index).reduce((y, lines) => y + ROW + (lines.length - 1) * LINE, ruleY + 34),
+  );
+  const height = ruleY + 34 + names.reduce((sum, lines) => sum + ROW + (lines.length - 1) * LINE, 0);
   const weeks = Array.from({ length: last + 1 }, (_, week) => week);
   return (
     <figure className="weeks">
@@ -82,8 +91,10 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
         {rows.map((row, index) => {
           const [from, to] = spanOf(row.weeks);
           const [first, latest] = spanOf(row.people ?? row.weeks);
-          const y = ruleY + 34 + index * ROW;
-          const atEnd = x(first) > width * 0.45;
+          const y = rowY[index] ?? ruleY;
+          const lines = names[index] ?? [];
+          const longest = SIGN * Math.max(...lines.map((line) => line.length));
+          const left = Math.max(0, Math.min(x(first), width - 4 - longest));
           return (
             <g key={row.key}>
               <path className="range-people" d={`M${x(first)} ${y}H${x(latest)}`} />
@@ -91,9 +102,11 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
               {ringsOf(row).map((week) => (
                 <circle key={week} className="range-ring" cx={x(week)} cy={y} r={RING} />
               ))}
-              <text x={atEnd ? x(latest) : x(first)} y={y + 17} textAnchor={atEnd ? 'end' : 'start'}>
-                {name(row)}
-              </text>
+              {lines.map((line, i) => (
+                <text key={line} x={left} y={y + 17 + i * LINE}>
+                  {line}
+                </text>
+              ))}
             </g>
           );
         })}

@@ -58,7 +58,8 @@ export const QuestionHead = () => {
   );
 };
 
-export const Note = () => {
+/** All that is made from the explanation: it comes at once, so that nothing that stands is pushed on. */
+const UnderTheSentence = () => {
   const { say } = usePages();
   const words = useQuestionWords();
   const question = useSession((state) => state.question);
@@ -72,8 +73,6 @@ export const Note = () => {
   ];
   return (
     <>
-      <WhatIfBanner />
-      <QuestionHead />
       {nothingKnown && <NothingYet page="explain" />}
       <OfThisAge question={question} />
       <InSight question={question} />
@@ -98,6 +97,17 @@ export const Note = () => {
       </div>
       <Marks />
       <Disclaimer />
+    </>
+  );
+};
+
+export const Note = () => {
+  const words = useQuestionWords();
+  return (
+    <>
+      <WhatIfBanner />
+      <QuestionHead />
+      {words !== null && <UnderTheSentence />}
     </>
   );
 };

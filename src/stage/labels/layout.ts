@@ -89,7 +89,8 @@ const chooseSides = (work: Work[], frame: Frame, previous: ReadonlyMap<string, P
     const nearer: Side = w.v < middle ? 'low' : 'high';
     w.side = w.item.prefer ?? (before !== undefined && Math.abs(w.v - middle) < HYSTERESIS ? before : nearer);
   }
-  const capacity = frame.along - 2 * frame.box.pad + GAP;
+  // A plate lower than its own margins holds no label: never less than none.
+  const capacity = Math.max(0, frame.along - 2 * frame.box.pad + GAP);
   const need = (side: Side): number => work.filter((w) => w.side === side).reduce((sum, w) => sum + w.size + GAP, 0);
   const drop = (from: readonly Work[]): void => {
     const least = [...from].sort((a, b) => a.item.priority - b.item.priority)[0];
@@ -166,7 +167,8 @@ const firstCrossing = (placed: ReadonlyMap<Work, PlacedLabel>): readonly [Work, 
 
 /** Drops the least of each side until the side holds the rest. */
 const makeRoom = (orders: Record<Side, Work[]>, frame: Frame): void => {
-  const capacity = frame.along - 2 * frame.box.pad + GAP;
+  // A plate lower than its own margins holds no label: never less than none.
+  const capacity = Math.max(0, frame.along - 2 * frame.box.pad + GAP);
   for (const side of ['low', 'high'] as const) {
     const order = orders[side];
     while (order.reduce((sum, w) => sum + w.size + GAP, 0) > capacity) {

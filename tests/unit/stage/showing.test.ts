@@ -118,7 +118,7 @@ describe('the side in the picture', () => {
     expect(side({ state: 'stated', side: 'left', status: 'reported' })).toBe('stage.side.left as reported');
     expect(side({ state: 'notStated' })).toBe('stage.side.notStated');
     expect(side({ state: 'contradiction' })).toBe('stage.side.contradiction');
-    expect(sideText(null, say)).toBe('stage.side.notStated');
+    expect(sideText(null, say)).toBe('stage.side.working');
   });
   it('mirrors the drawing for a stated left foot only', () => {
     const mirrored = (value: unknown): boolean =>
