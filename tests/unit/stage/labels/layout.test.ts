@@ -95,6 +95,21 @@ describe('margin labels', () => {
     );
   });
 
+  it('comes to an end on a plate of any size, and on one lower than its margins with no label', () => {
+    const low = fc.record({
+      mode: fc.constantFrom<LabelBox['mode']>('sides', 'ends'),
+      width: fc.integer({ min: 0, max: 300 }),
+      height: fc.integer({ min: 0, max: 60 }),
+    });
+    fc.assert(
+      fc.property(scenes, low, ({ items }, box) => {
+        const placed = layout(items, { ...box, pad: PAD });
+        expect(placed.length).toBeLessThanOrEqual(items.length);
+        if ((box.mode === 'sides' ? box.height : box.width) < PAD) expect(placed).toEqual([]);
+      }),
+    );
+  });
+
   it('place all labels where there is room for all', () => {
     const items = [0.2, 0.5, 0.8].map(
       (y, i): LabelItem => ({ id: `b${i}`, anchor: [400, y * 600], width: 80, height: 20, priority: i, prefer: null }),
