@@ -139,6 +139,10 @@ test('what is printed of a question is its words and its numbers, black on white
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.weeks svg')).toBeVisible();
   await expect(page.locator('.rule')).toBeHidden();
+  await expect(page.locator('.note .fold:not([open])').first()).toBeHidden();
+  await open(page, appUrl, '#demo=demo-handball&question=where');
+  await expect(page.locator('.note .hatch').first()).toBeHidden();
+  await open(page, appUrl, '#demo=demo-handball&question=back');
   const inks = await page
     .locator('.weeks svg')
     .evaluate((svg) => [...svg.querySelectorAll('path, circle')].map((each) => getComputedStyle(each).stroke));
