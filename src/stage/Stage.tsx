@@ -59,8 +59,8 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     large ? LARGER[narrow ? 'narrow' : 'wide'] : 1,
     Math.min((size?.width ?? 0) / LEAST_FOR_USUAL_PX, textScale),
   );
-  /** Larger letters need more room: few names, no Latin, rather than names over the foot. */
-  const crowded = size !== null && size.width < NARROW_PX * larger;
+  /** A patient at arm's length is shown few names and no Latin; so is a plate without the room for more. */
+  const crowded = large || (size !== null && size.width < NARROW_PX * larger);
 
   const showing = useMemo(() => {
     if (tokens === null || measure === null) return null;
