@@ -167,6 +167,28 @@ test('strokes wiped or taken back lead to the tool in the hand', async ({ page, 
   }
 });
 
+test('the ends of the walk and of the patient screen keep the focus', async ({ page, appUrl }) => {
+  await withoutPicture(page);
+  await open(page, appUrl, '#view=walk');
+  const back = page.locator('.walk-steps').getByRole('button', { name: 'Back', exact: true });
+  const next = page.getByRole('button', { name: 'Next stop' });
+  await pressByKey(page, next);
+  await expect(next).toBeFocused();
+  await pressByKey(page, back);
+  await expect(back).toBeDisabled();
+  await framesLater(page);
+  await expect(back).toBeFocused();
+  while ((await next.count()) > 0) await pressByKey(page, next);
+  await expect(heading(page)).toBeFocused();
+
+  await open(page, appUrl, '#view=show&question=how');
+  const before = page.getByRole('button', { name: 'Back', exact: true });
+  await pressByKey(page, before);
+  await expect(before).toBeDisabled();
+  await framesLater(page);
+  await expect(before).toBeFocused();
+});
+
 test('a page to hand over is not printed before its picture is drawn, and says so', async ({ page, appUrl }) => {
   await page.addInitScript(() => {
     const make = window.createImageBitmap.bind(window);

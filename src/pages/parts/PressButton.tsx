@@ -6,15 +6,14 @@ import type { ReactNode } from 'react';
 
 interface Properties {
   readonly off: boolean;
-  readonly main?: boolean;
   readonly onPress: () => void;
   readonly children: ReactNode;
 }
 
-export const PressButton = ({ off, main = false, onPress, children }: Properties) => (
+export const PressButton = ({ off, onPress, children }: Properties) => (
   <button
     type="button"
-    className={main ? 'button button-main' : 'button'}
+    className="button"
     aria-disabled={off || undefined}
     onClick={() => {
       if (!off) onPress();
