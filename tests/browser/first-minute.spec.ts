@@ -5,7 +5,8 @@
 import type { Page } from '@playwright/test';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { CASE, chipOf, chooseFile, explained, open } from './walk';
+// Most of these tests are of words; drawing the foot without a graphics card is most of their cost: they go without a picture.
+import { CASE, chipOf, chooseFile, explained, open, withoutPicture } from './walk';
 
 const title = (page: Page) => page.getByRole('heading', { level: 1 });
 const reader = (page: Page, name: string) => page.getByRole('radio', { name, exact: true }).first();
@@ -22,17 +23,6 @@ const tabTo = async (page: Page, name: string): Promise<void> => {
 
 /** Empty pages of three kinds; the others differ from these in their words only. */
 const AXED: ReadonlySet<string> = new Set(['known', 'hand', 'show']);
-
-/** Most of these tests are of words; drawing the foot without a graphics card is most of their cost. */
-const withoutPicture = (page: Page) =>
-  page.addInitScript(() => {
-    const original = HTMLCanvasElement.prototype.getContext as (kind: string, options?: unknown) => unknown;
-    Object.assign(HTMLCanvasElement.prototype, {
-      getContext(this: HTMLCanvasElement, kind: string, options?: unknown) {
-        return kind.startsWith('webgl') ? null : original.call(this, kind, options);
-      },
-    });
-  });
 
 test('who comes with nothing meets three doors, in words alone, with nothing of any case', async ({ page, appUrl }) => {
   await page.route('**/*.glb', () => undefined);

@@ -3,7 +3,7 @@
 import { questionsOf } from '../../src/study';
 import { content, foot } from '../tools/explained';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { heading, open } from './walk';
 
 test('ten questions can be answered from the list, and each says why', async ({ page, appUrl }) => {
   test.setTimeout(120_000);
@@ -29,12 +29,16 @@ test('ten questions can be answered from the list, and each says why', async ({ 
     const feedback = page.locator('.feedback');
     await expect(feedback).toContainText('Why');
     expect(await feedback.locator('li').count()).toBeGreaterThan(0);
-    await page.getByRole('button', { name: number < 10 ? 'Next question' : 'See the result' }).click();
+    const next = page.getByRole('button', { name: number < 10 ? 'Next question' : 'See the result' });
+    await expect(next).toBeFocused();
+    await next.press('Enter');
+    await expect(page.locator('.note h2').first()).toBeFocused();
   }
   await expect(page.locator('.feedback')).toContainText(/\d+ of 10 fully right/);
   expect(kinds).toEqual(new Set(['order', 'point', 'choice']));
   await page.getByRole('button', { name: 'Ten more' }).click();
   await expect(page.locator('.note')).toContainText('1 of 10');
+  await expect(heading(page)).toBeFocused();
 });
 
 test('three questions for the patient answer kindly, whatever is chosen', async ({ page, appUrl }) => {

@@ -44,3 +44,38 @@ export const counted = (page: Page) => {
     },
   };
 };
+
+/** The page's heading: where the focus goes when what had it is gone and nothing nearer is left. */
+export const heading = (page: Page): Locator => page.locator('h1[tabindex="-1"]');
+
+/** Presses a button as a keyboard does: the focus is on it when it vanishes. */
+export const pressByKey = async (page: Page, target: Locator, key = 'Enter'): Promise<void> => {
+  await target.focus();
+  await expect(target).toBeFocused();
+  await page.keyboard.press(key);
+};
+
+/** From now on keeps what a screen reader is told politely, as the texts stand after each change. */
+export const listen = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const heard: string[] = [];
+    Object.assign(window, { heard });
+    new MutationObserver(() => {
+      for (const each of document.querySelectorAll('[role="status"]')) {
+        const text = each.textContent ?? '';
+        if (text !== '' && !heard.includes(text)) heard.push(text);
+      }
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+export const heard = (page: Page): Promise<unknown> => page.evaluate(() => Reflect.get(window, 'heard'));
+
+/** A device without WebGL; to be called before the app is opened. */
+export const withoutPicture = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const give = HTMLCanvasElement.prototype.getContext as (kind: string, options?: unknown) => unknown;
+    Object.assign(HTMLCanvasElement.prototype, {
+      getContext(this: HTMLCanvasElement, kind: string, options?: unknown) {
+        return kind.startsWith('webgl') ? null : give.call(this, kind, options);
+      },
+    });
+  });

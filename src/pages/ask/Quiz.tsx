@@ -1,10 +1,11 @@
 /** Ten questions, one at a time, answered by mouse, touch or list; each is graded at once and says why. */
-import { useEffect, useMemo, useState } from 'react';
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Foot } from '../../anatomy/types';
 import type { Session } from '../../session/types';
 import { type Grade, grade, type QuizAnswer, type QuizItem, questionsOf } from '../../study';
 import { sourceLine } from '../../wording';
 import { usePages, useSession } from '../context';
+import { thenHeading } from '../parts/focus-onward';
 import { AnswerForm } from './AnswerForm';
 
 const randomSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
@@ -42,6 +43,24 @@ const Result = ({ item, result }: { readonly item: QuizItem; readonly result: Gr
   );
 };
 
+/** Who goes on to another question starts at its prompt: the button that they pressed is gone. */
+const usePromptFocus = (index: number): RefObject<HTMLHeadingElement | null> => {
+  const prompt = useRef<HTMLHeadingElement>(null);
+  const shown = useRef(index);
+  useEffect(() => {
+    if (shown.current === index) return;
+    shown.current = index;
+    prompt.current?.focus();
+  }, [index]);
+  return prompt;
+};
+
+/** The answer's own buttons go or rest once it is given: who had the focus there goes on at the next step, not who has it elsewhere. */
+const nextStep = (button: HTMLButtonElement | null): void => {
+  const now = document.activeElement;
+  if (now === document.body || button?.parentElement?.contains(now)) button?.focus();
+};
+
 const Round = ({
   foot,
   seed,
@@ -55,6 +74,7 @@ const Round = ({
   const content = useSession((state) => state.content);
   const items = useMemo(() => questionsOf(content, foot, { count: 10, seed }), [content, foot, seed]);
   const [index, setIndex] = useState(0);
+  const prompt = usePromptFocus(index);
   const [results, setResults] = useState<readonly Grade[]>([]);
   const item = items[index];
   const result = results[index] ?? null;
@@ -62,9 +82,11 @@ const Round = ({
   if (item === undefined)
     return (
       <section className="feedback" role="status">
-        <h2>{say('quiz.end')}</h2>
+        <h2 ref={prompt} tabIndex={-1}>
+          {say('quiz.end')}
+        </h2>
         <p>{say('quiz.score', { full: results.filter((each) => each.full).length, of: items.length })}</p>
-        <button type="button" className="button button-main" onClick={onAgain}>
+        <button ref={thenHeading} type="button" className="button button-main" onClick={onAgain}>
           {say('quiz.again')}
         </button>
       </section>
@@ -75,12 +97,14 @@ const Round = ({
   return (
     <section>
       <p className="question-count">{say('quiz.count', { number: index + 1, of: items.length })}</p>
-      <h2>{item.prompt}</h2>
+      <h2 ref={prompt} tabIndex={-1}>
+        {item.prompt}
+      </h2>
       <AnswerForm key={item.id} item={item} done={result !== null} onAnswer={answered} />
       {result !== null && (
         <>
           <Result item={item} result={result} />
-          <button type="button" className="button button-main" onClick={() => setIndex(index + 1)}>
+          <button ref={nextStep} type="button" className="button button-main" onClick={() => setIndex(index + 1)}>
             {say(index + 1 < items.length ? 'quiz.next' : 'quiz.finish')}
           </button>
         </>

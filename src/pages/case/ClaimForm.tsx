@@ -3,6 +3,7 @@ import { type FormEvent, useId, useState } from 'react';
 import { type Claim, newClaim, SUBJECTS, type Subject } from '../../cases';
 import type { ClaimValue } from '../../explain/messages';
 import { usePages, useSession } from '../context';
+import { startInFirstField } from '../parts/focus-onward';
 import { AS_TOLD, type HowKnown, HowKnownFields, saidOf } from './HowKnownFields';
 import { EMPTY_RAW, rawFromValue, valueFromRaw } from './raw-value';
 import { ValueField } from './ValueField';
@@ -45,7 +46,7 @@ export const ClaimForm = ({ replaces, onDone }: Properties) => {
     onDone();
   };
   return (
-    <form className="claim-form" onSubmit={submit} noValidate>
+    <form ref={startInFirstField} className="claim-form" onSubmit={submit} noValidate>
       <h2>{say(replaces === null ? 'claim.add' : 'claim.change')}</h2>
       <p className="field">
         <label htmlFor={`${id}subject`}>{say('claim.subject')}</label>

@@ -2,6 +2,7 @@
 import { type FormEvent, useState } from 'react';
 import { type ClaimableKey, currentClaims } from '../../cases';
 import { usePages, useSession } from '../context';
+import { thenHeading } from '../parts/focus-onward';
 import { AS_TOLD, HowKnownFields, saidOf } from './HowKnownFields';
 
 const CLAIMABLE = ['place', 'massKg', 'footShape', 'activity'] as const satisfies readonly ClaimableKey[];
@@ -28,7 +29,7 @@ export const KeepWhatIf = () => {
     announce(say('claim.added'));
   };
   return (
-    <form className="claim-form" onSubmit={submit}>
+    <form ref={thenHeading} className="claim-form" onSubmit={submit}>
       <h2>{say('keepWhatIf.title')}</h2>
       <p>{say('keepWhatIf.what')}</p>
       <fieldset className="plain-choices">

@@ -4,7 +4,9 @@ import { type Claim, currentClaims, type Facts, factsOf, writeCase } from '../..
 import type { ClaimValue } from '../../explain/messages';
 import { formatDate, wordValue } from '../../wording';
 import { usePages, useSession } from '../context';
+import { thenNextItem } from '../parts/focus-onward';
 import { NothingYet } from '../parts/NothingYet';
+import { PressButton } from '../parts/PressButton';
 import { Stamp } from '../parts/Stamp';
 import { ClaimForm } from './ClaimForm';
 import { KeepWhatIf } from './KeepWhatIf';
@@ -25,7 +27,7 @@ const ClaimItem = ({ claim, current, disagrees, onChange }: ItemProperties) => {
   const value = wordValue(content, claim as ClaimValue, reader);
   const { on, kind } = claim.source;
   return (
-    <li className={current ? 'claim' : 'claim claim-old'}>
+    <li ref={thenNextItem} className={current ? 'claim' : 'claim claim-old'}>
       <Stamp kind={claim.status} />
       <div>
         <p>
@@ -97,12 +99,12 @@ export const KnownPage = () => {
         <button type="button" className="button button-main" onClick={() => setForm({ replaces: null })}>
           {say('claim.add')}
         </button>
-        <button type="button" className="button" disabled={!canUndo} onClick={() => commands.undo()}>
+        <PressButton off={!canUndo} onPress={commands.undo}>
           {say('known.undo')}
-        </button>
-        <button type="button" className="button" disabled={!canRedo} onClick={() => commands.redo()}>
+        </PressButton>
+        <PressButton off={!canRedo} onPress={commands.redo}>
           {say('known.redo')}
-        </button>
+        </PressButton>
         <button type="button" className="button" onClick={() => saveCaseFile(file, writeCase(file))}>
           {say('panel.save')}
         </button>

@@ -4,6 +4,7 @@ import { DEFAULT_FOOT, FORM_BOUNDS, footLengthOf, hOfFootLength } from '../../an
 import type { FootParameters } from '../../anatomy/types';
 import { usePages, useSession } from '../context';
 import { SideBySide } from '../pair/SideBySide';
+import { PressButton } from '../parts/PressButton';
 import { FORM_MEASURES, formText, lengthText } from './shape-words';
 
 const PRESETS = { low: -1, neutral: 0, high: 1 } as const;
@@ -103,14 +104,9 @@ export const ShapeSliders = () => {
       />
       <div className="row">
         <SideBySide />
-        <button
-          type="button"
-          className="button"
-          disabled={!tried}
-          onClick={() => session.commands.dropWhatIf('foot', 'footShape')}
-        >
+        <PressButton off={!tried} onPress={() => session.commands.dropWhatIf('foot', 'footShape')}>
           {say('foot.asBefore')}
-        </button>
+        </PressButton>
       </div>
       <p className="disclaimer">{say('foot.fewFeet')}</p>
     </section>

@@ -2,20 +2,21 @@
 import { useState } from 'react';
 import { saveBlob } from '../case/save-file';
 import { usePages, useSession } from '../context';
+import { WorkButton } from '../parts/WorkButton';
 import { modelFileName } from './model-file-name';
 
 export const MODEL_KINDS = ['glb', 'stl'] as const;
 
 export const TakeAlong = () => {
   const { say, session, saveModel, announce } = usePages();
-  const [busy, setBusy] = useState(false);
+  const [making, setMaking] = useState<(typeof MODEL_KINDS)[number] | null>(null);
   const stated = useSession((state) => state.explanation?.side);
   const side = stated?.state === 'stated' ? stated.side : null;
   const save = async (kind: (typeof MODEL_KINDS)[number]) => {
     const { pose, whatIf } = session.getState();
-    setBusy(true);
+    setMaking(kind);
     const blob = await saveModel(kind, side);
-    setBusy(false);
+    setMaking(null);
     if (blob === null) announce(say('foot.files.none'));
     else saveBlob(blob, modelFileName({ kind, side, pose, whatIf: Object.keys(whatIf).length > 0 }));
   };
@@ -27,9 +28,14 @@ export const TakeAlong = () => {
       <p>{say('foot.files.hint')}</p>
       <div className="row">
         {MODEL_KINDS.map((kind) => (
-          <button key={kind} type="button" className="button" disabled={busy} onClick={() => void save(kind)}>
+          <WorkButton
+            key={kind}
+            off={making !== null && making !== kind}
+            meanwhile={say('foot.files.making')}
+            work={() => save(kind)}
+          >
             {say(`foot.files.${kind}`)}
-          </button>
+          </WorkButton>
         ))}
       </div>
     </section>

@@ -1,31 +1,20 @@
 /** Hand it over: paper size, the tick of the one who has read a draft, print. The sheet below is what comes out. */
 import { useEffect, useId, useMemo, useState } from 'react';
-import { handoutOf, stillOf } from '../../telling';
+import { handoutOf } from '../../telling';
 import { usePages, useSession } from '../context';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { ProblemPanel } from '../parts/ProblemPanel';
 import { Sheet } from './Sheet';
+import { type FigureState, useFigure } from './use-figure';
 
 const PAPERS = ['a4', 'letter'] as const;
 type Paper = (typeof PAPERS)[number];
 
-const useFigure = (): Blob | null => {
-  const { drawFigure } = usePages();
-  const content = useSession((state) => state.content);
-  const explanation = useSession((state) => state.explanation);
-  const [figure, setFigure] = useState<Blob | null>(null);
-  useEffect(() => {
-    if (explanation === null) return;
-    let gone = false;
-    void drawFigure(stillOf(content, explanation, 'where')).then((blob) => {
-      if (!gone) setFigure(blob);
-    });
-    return () => {
-      gone = true;
-    };
-  }, [content, explanation, drawFigure]);
-  return figure;
-};
+const FIGURE_WORDS = {
+  coming: 'hand.pictureComing',
+  drawn: 'hand.pictureDrawn',
+  none: 'hand.pictureNone',
+} as const satisfies Record<FigureState, string>;
 
 export const HandoutPage = () => {
   const { say } = usePages();
@@ -83,11 +72,14 @@ export const HandoutPage = () => {
             <button
               type="button"
               className="button button-main"
-              disabled={handout === null || (draft && !read)}
+              disabled={handout === null || figure.state === 'coming' || (draft && !read)}
               onClick={() => window.print()}
             >
               {say('hand.print')}
             </button>
+            <p role="status" className="small-print">
+              {say(FIGURE_WORDS[figure.state])}
+            </p>
             {draft && <p className="small-print">{say('hand.draftNote')}</p>}
           </>
         )}

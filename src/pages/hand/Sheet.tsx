@@ -5,6 +5,7 @@ import { usePages } from '../context';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
 import { BlobCanvas } from './BlobCanvas';
+import type { ShownFigure } from './use-figure';
 
 const Sentences = ({ sentences }: { readonly sentences: readonly Sentence[] }) => (
   <>
@@ -60,7 +61,7 @@ const Stages = ({ handout }: { readonly handout: Handout }) => {
 interface Properties {
   readonly handout: Handout;
   readonly paper: 'a4' | 'letter';
-  readonly figure: Blob | null;
+  readonly figure: ShownFigure;
 }
 
 export const Sheet = ({ handout, paper, figure }: Properties) => {
@@ -79,7 +80,12 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
       </p>
       {shown !== undefined && (
         <figure className="sheet-figure">
-          <BlobCanvas blob={figure} alt={shown.alt} />
+          {figure.state !== 'drawn' && (
+            <p className="sheet-no-figure">
+              {say(figure.state === 'none' ? 'hand.pictureNone' : 'hand.pictureComing')}
+            </p>
+          )}
+          <BlobCanvas blob={figure.blob} alt={shown.alt} hidden={figure.state !== 'drawn'} onDone={figure.onDone} />
         </figure>
       )}
       <div className="sheet-columns">

@@ -7,6 +7,7 @@ import { wordFinding } from '../../wording';
 import type { Sentence } from '../../wording/types';
 import { usePages, useSession } from '../context';
 import { Disclosure } from '../parts/Disclosure';
+import { thenHeading } from '../parts/focus-onward';
 import { Runs } from '../parts/Runs';
 
 export const boneName = (bone: Bone, reader: Reader): string => (reader === 'patient' ? bone.plain : bone.term);
@@ -42,7 +43,7 @@ export const BoneCard = () => {
   return (
     <div aria-live="polite">
       {bone !== undefined && (
-        <section className="bone-card">
+        <section ref={thenHeading} className="bone-card">
           <h2>{boneName(bone, reader)}</h2>
           {reader === 'study' && (
             <p className="latin" lang="la">

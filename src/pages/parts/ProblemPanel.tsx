@@ -1,5 +1,6 @@
 /** An error the person can act on: what is wrong, where, what to do. Nothing has changed when it appears. */
 import { usePages, useSession } from '../context';
+import { thenHeading } from './focus-onward';
 
 export const ProblemPanel = () => {
   const { say, session } = usePages();
@@ -7,7 +8,7 @@ export const ProblemPanel = () => {
   return (
     <div role="alert">
       {problem !== null && (
-        <section className="problem">
+        <section ref={thenHeading} className="problem">
           <h2>{say('problem.title')}</h2>
           <p>{problem.what}</p>
           {problem.where !== null && (

@@ -7,6 +7,7 @@ import { OfThisAge } from '../note/Cautions';
 import { Legend } from '../note/Legend';
 import { useQuestionWords } from '../note/Note';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
+import { PressButton } from '../parts/PressButton';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
 
@@ -68,14 +69,9 @@ export const PatientFoot = () => {
       {nothingKnown && <NothingYet page="show" />}
       {explanation?.draft && <p className="small-print">{say('show.draft')}</p>}
       <div className="patient-buttons">
-        <button
-          type="button"
-          className="button"
-          disabled={before === undefined}
-          onClick={() => before !== undefined && commands.ask(before)}
-        >
+        <PressButton off={before === undefined} onPress={() => before !== undefined && commands.ask(before)}>
           {say('show.back')}
-        </button>
+        </PressButton>
         <button type="button" className="button" onClick={() => commands.lookFrom(index === 0 ? 'outer' : 'close')}>
           {say('show.again')}
         </button>

@@ -6,6 +6,7 @@ import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Stamp } from '../parts/Stamp';
+import { WorkButton } from '../parts/WorkButton';
 import { ReadAlong } from './ReadAlong';
 import { useReading } from './use-reading';
 
@@ -52,18 +53,15 @@ const StillButton = ({ explanation }: { readonly explanation: Explanation }) => 
   const { say, drawStill, announce } = usePages();
   const content = useSession((state) => state.content);
   const question = useSession((state) => state.question);
-  const [busy, setBusy] = useState(false);
   const save = async () => {
-    setBusy(true);
     const blob = await drawStill(stillOf(content, explanation, question));
-    setBusy(false);
     if (blob === null) announce(say('say.noStill'));
     else saveBlob(blob, `underfoot-${question}.png`);
   };
   return (
-    <button type="button" className="button" disabled={busy} onClick={() => void save()}>
+    <WorkButton meanwhile={say('say.stillComing')} work={save}>
       {say('say.still')}
-    </button>
+    </WorkButton>
   );
 };
 

@@ -8,6 +8,8 @@ import { usePages, useSession } from '../context';
 import { Draft } from '../foot/Draft';
 import { boneName } from '../note/BoneList';
 import { PageLink } from '../parts/Bar';
+import { thenHeading } from '../parts/focus-onward';
+import { PressButton } from '../parts/PressButton';
 import { useWalkKeys } from './use-walk-keys';
 
 export const WalkPage = () => {
@@ -47,15 +49,15 @@ export const WalkPage = () => {
       </div>
       <p className="small-print">{source === undefined ? say('walk.practice') : sourceLine(source)}</p>
       <div className="row walk-steps">
-        <button type="button" className="button" disabled={at === 0} onClick={() => step(-1)}>
+        <PressButton off={at === 0} onPress={() => step(-1)}>
           {say('walk.back')}
-        </button>
+        </PressButton>
         {last ? (
           <PageLink page="ask" className="button-main">
             {say('walk.quiz')}
           </PageLink>
         ) : (
-          <button type="button" className="button button-main" onClick={() => step(1)}>
+          <button ref={thenHeading} type="button" className="button button-main" onClick={() => step(1)}>
             {say('walk.next')}
           </button>
         )}

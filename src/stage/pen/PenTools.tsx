@@ -19,6 +19,12 @@ const Sign = ({ d }: { readonly d: string }) => (
   </svg>
 );
 
+/** With the last stroke its two buttons go; who had the focus there goes on at the tool in their hand. */
+const thenTool = (node: HTMLElement | null) => (): void => {
+  if (node?.contains(document.activeElement))
+    node.parentElement?.querySelector<HTMLElement>('[aria-pressed="true"]')?.focus();
+};
+
 export const PenTools = ({ pen, say }: { readonly pen: Pen; readonly say: StageSay }) => (
   <div className="stage-controls stage-tools">
     {TOOLS.map((tool) => (
@@ -34,14 +40,14 @@ export const PenTools = ({ pen, say }: { readonly pen: Pen; readonly say: StageS
       </button>
     ))}
     {pen.strokes.length > 0 && (
-      <>
+      <span ref={thenTool} className="stage-strokes">
         <button type="button" aria-label={say('stage.tool.undo')} title={say('stage.tool.undo')} onClick={pen.undo}>
           <Sign d="M4 8h8a4 4 0 0 1 0 8H8M4 8l3-3M4 8l3 3" />
         </button>
         <button type="button" aria-label={say('stage.tool.wipe')} title={say('stage.tool.wipe')} onClick={pen.wipe}>
           <Sign d="M5 5l10 10M15 5L5 15" />
         </button>
-      </>
+      </span>
     )}
   </div>
 );
