@@ -13,6 +13,7 @@ import { ScrollBox } from '../parts/ScrollBox';
 import { useWidth } from '../parts/use-width';
 import { Event } from './Event';
 
+export const COMPARED_COLUMNS = ['study', 'without', 'with', 'difference'] as const;
 const USUAL_WIDTH = 560;
 const ROW = 40;
 const TOP = 8;
@@ -92,7 +93,7 @@ export const Comparisons = () => {
           <caption className="unseen">{say('compare.title')}</caption>
           <thead>
             <tr>
-              {['study', 'without', 'with', 'difference'].map((key) => (
+              {COMPARED_COLUMNS.map((key) => (
                 <th key={key} scope="col">
                   {say(`compare.column.${key}`)}
                 </th>

@@ -9,6 +9,7 @@ import { FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjectValues } f
 import { AGE_BANDS, ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
+import { COMPARED_COLUMNS } from '../../../src/pages/options/Comparisons';
 import { NOTHING_YET } from '../../../src/pages/parts/NothingYet';
 import { DEMOS } from '../../../src/pages/places';
 import { DOORS } from '../../../src/pages/start/StartPage';
@@ -88,6 +89,7 @@ const made = new Set([
     'compression',
   ]),
   ...each('studies.column', ['option', 'who', 'people', 'event', 'time']),
+  ...each('compare.column', COMPARED_COLUMNS),
   ...each('bone.group', ['hindfoot', 'midfoot', 'forefoot', 'sesamoids', 'toes']),
   ...each('unit', ['N', 'Nm', 'MPa']),
   ...each('foot', Object.keys(FORM_BOUNDS)),
