@@ -1,7 +1,8 @@
 /** The one page that is handed over, laid out in millimetres. Patient wording, black on white, nothing a printer can lose. */
 import type { Handout } from '../../telling';
 import type { Sentence } from '../../wording/types';
-import { usePages } from '../context';
+import { usePages, useSession } from '../context';
+import { BreakSigns, ZoneSigns } from '../note/Swatches';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
 import { BlobCanvas } from './BlobCanvas';
@@ -57,6 +58,21 @@ const Stages = ({ handout }: { readonly handout: Handout }) => {
   );
 };
 
+/** What the signs of the figure mean: the whole foot in it has a ring round the break, the close view its line. */
+const FigureKey = () => {
+  const { say } = usePages();
+  const explanation = useSession((state) => state.explanation);
+  const at = explanation?.breakAt ?? null;
+  const hasZones = explanation !== null && explanation.zones.length > 0;
+  if (at === null && !hasZones) return null;
+  return (
+    <ul className="sheet-key" aria-label={say('legend.label')}>
+      {hasZones && <ZoneSigns />}
+      {at !== null && <BreakSigns at={at} signs={['ring', 'line']} />}
+    </ul>
+  );
+};
+
 interface Properties {
   readonly handout: Handout;
   readonly paper: 'a4' | 'letter';
@@ -80,6 +96,7 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
       {shown !== undefined && (
         <figure className="sheet-figure">
           <BlobCanvas blob={figure} alt={shown.alt} />
+          <FigureKey />
         </figure>
       )}
       <div className="sheet-columns">
