@@ -17,7 +17,7 @@ import { type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
 import { type PenPoint, type PenStroke, penPointAt } from './pen/stroke';
 import { besideStrokes } from './scene/aside';
-import { breakStrokes, type StageScene, showsRing } from './scene/scene';
+import { breakSignOf, breakStrokes, type StageScene, showsRing } from './scene/scene';
 import { Viewpoint } from './viewpoint';
 
 export interface Showing {
@@ -250,7 +250,7 @@ export class Engine {
     this.memory = overlay.memory;
     this.count += 1;
     const { triangles, calls } = this.plate.counts;
-    const breakSign: BreakSign | null = scene.breakAt === null ? null : ring ? 'ring' : 'line';
+    const breakSign = breakSignOf(scene.breakAt, camera.mmPerPx);
     const drawn = { overlay, camera, size, tokens, view: named, atRest, breakSign, showing };
     this.frame = { ...drawn, count: this.count, triangles, calls };
     for (const listener of this.listeners) listener();

@@ -118,7 +118,7 @@ test('a confirmed break is solid in the key, a reported one hollow, a what-if da
   await expect(key.locator('.saw-hollow')).toHaveCount(1);
   await expect(key).toHaveText('the break, as reported');
   await page.getByText('What if it were otherwise?').click();
-  await page.getByLabel('Where on the bone').selectOption({ index: 1 });
+  await page.getByLabel('Break, distance from the tip of the bone').fill('40');
   await expect(key.locator('.saw-dashed')).toHaveCount(1);
   await expect(key.locator('.saw-hollow')).toHaveCount(0);
   await expect(key).toHaveText('the break, what if');
@@ -196,8 +196,9 @@ test('the figure of the handout has its key, at the scale of the figure, whole a
         Math.min(each.getBoundingClientRect().width / 680, each.getBoundingClientRect().height / 300),
       );
       await expectZoneHatch(key, scale);
+      // Looked at: the hill runner's bone is thin where it is broken, so that both its pictures have the ring.
       await expect(key.locator('.break-signs .ring')).toHaveCount(1);
-      await expect(key.locator(demo === 'demo-handball' ? '.saw' : '.saw-hollow')).toHaveCount(1);
+      await expect(key.locator('.saw')).toHaveCount(demo === 'demo-handball' ? 1 : 0);
       const cut = await key.evaluate((list) => {
         const inside = list.getBoundingClientRect();
         const boxes = [...list.querySelectorAll('li, svg')].map((each) => each.getBoundingClientRect());

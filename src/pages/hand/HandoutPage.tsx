@@ -1,7 +1,7 @@
 /** Hand it over: paper size, the tick of the one who has read a draft, print. The sheet below is what comes out. */
 import { useEffect, useId, useMemo, useState } from 'react';
 import { handoutOf, stillOf } from '../../telling';
-import { usePages, useSession } from '../context';
+import { type Figure, usePages, useSession } from '../context';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { ProblemPanel } from '../parts/ProblemPanel';
 import { Sheet } from './Sheet';
@@ -9,16 +9,16 @@ import { Sheet } from './Sheet';
 const PAPERS = ['a4', 'letter'] as const;
 type Paper = (typeof PAPERS)[number];
 
-const useFigure = (): Blob | null => {
+const useFigure = (): Figure | null => {
   const { drawFigure } = usePages();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
-  const [figure, setFigure] = useState<Blob | null>(null);
+  const [figure, setFigure] = useState<Figure | null>(null);
   useEffect(() => {
     if (explanation === null) return;
     let gone = false;
-    void drawFigure(stillOf(content, explanation, 'where')).then((blob) => {
-      if (!gone) setFigure(blob);
+    void drawFigure(stillOf(content, explanation, 'where')).then((drawn) => {
+      if (!gone) setFigure(drawn);
     });
     return () => {
       gone = true;

@@ -1,7 +1,7 @@
 /** The one page that is handed over, laid out in millimetres. Patient wording, black on white, nothing a printer can lose. */
 import type { Handout } from '../../telling';
 import type { Sentence } from '../../wording/types';
-import { usePages, useSession } from '../context';
+import { type Figure, usePages, useSession } from '../context';
 import { BreakSigns, ZoneSigns } from '../note/Swatches';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
@@ -58,8 +58,8 @@ const Stages = ({ handout }: { readonly handout: Handout }) => {
   );
 };
 
-/** What the signs of the figure mean: the whole foot in it has a ring round the break, the close view its line. */
-const FigureKey = () => {
+/** What the signs of the figure mean. */
+const FigureKey = ({ signs }: { readonly signs: Figure['breakSigns'] }) => {
   const { say } = usePages();
   const explanation = useSession((state) => state.explanation);
   const at = explanation?.breakAt ?? null;
@@ -68,7 +68,7 @@ const FigureKey = () => {
   return (
     <ul className="sheet-key" aria-label={say('legend.label')}>
       {hasZones && <ZoneSigns />}
-      {at !== null && <BreakSigns at={at} signs={['ring', 'line']} />}
+      {at !== null && signs.length > 0 && <BreakSigns at={at} signs={signs} />}
     </ul>
   );
 };
@@ -76,7 +76,7 @@ const FigureKey = () => {
 interface Properties {
   readonly handout: Handout;
   readonly paper: 'a4' | 'letter';
-  readonly figure: Blob | null;
+  readonly figure: Figure | null;
 }
 
 export const Sheet = ({ handout, paper, figure }: Properties) => {
@@ -95,8 +95,8 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
       </p>
       {shown !== undefined && (
         <figure className="sheet-figure">
-          <BlobCanvas blob={figure} alt={shown.alt} />
-          <FigureKey />
+          <BlobCanvas blob={figure?.png ?? null} alt={shown.alt} />
+          {figure !== null && <FigureKey signs={figure.breakSigns} />}
         </figure>
       )}
       <div className="sheet-columns">
