@@ -4,7 +4,10 @@ import type { BreakSign } from '../../session/types';
 
 type BreakAt = Pick<NonNullable<Explanation['breakAt']>, 'whatIf' | 'status' | 'precision'>;
 
-const known = ({ whatIf, status, precision }: BreakAt): string => {
+/** `region`: confirmed, but no nearer than the part of the bone. */
+export const PLACE_KNOWN = ['confirmed', 'region', 'reported', 'inferred', 'whatIf'] as const;
+
+const knownOf = ({ whatIf, status, precision }: BreakAt): (typeof PLACE_KNOWN)[number] => {
   if (whatIf) return 'whatIf';
   if (status !== 'confirmed') return status;
   return precision === 'region' ? 'region' : 'confirmed';
@@ -12,4 +15,4 @@ const known = ({ whatIf, status, precision }: BreakAt): string => {
 
 /** A ring stands round the place of the break; a line is the break. Both together are said as the line is. */
 export const breakWord = (at: BreakAt, signs: readonly BreakSign[]): string =>
-  `legend.${signs.includes('line') ? 'break' : 'ring'}.${known(at)}`;
+  `legend.${signs.includes('line') ? 'break' : 'ring'}.${knownOf(at)}`;
