@@ -71,7 +71,7 @@ const usePictures = (session: Session, feet: Feet) => {
     },
     [session, feet],
   );
-  const orNothing = useCallback(async (draw: () => Promise<Blob | null>): Promise<Blob | null> => {
+  const orNothing = useCallback(async <T,>(draw: () => Promise<T | null>): Promise<T | null> => {
     try {
       return await draw();
     } catch (failure) {

@@ -4,7 +4,7 @@ import type { Angle } from '../anatomy/angles';
 import type { Foot, FootParameters } from '../anatomy/types';
 import type { CaseFile } from '../cases/schema';
 import type { Side } from '../ids';
-import type { Session, SessionState, ViewId } from '../session/types';
+import type { BreakSign, Session, SessionState, ViewId } from '../session/types';
 import type { Still } from '../telling';
 import type { Address } from './places';
 import type { Say } from './words';
@@ -36,6 +36,12 @@ export interface PlatePair {
   readonly describedBy: string;
 }
 
+/** The figure of the handout, and how the break is drawn in it. */
+export interface Figure {
+  readonly png: Blob;
+  readonly breakSigns: readonly BreakSign[];
+}
+
 export interface PagesValue {
   readonly session: Session;
   readonly say: Say;
@@ -57,7 +63,7 @@ export interface PagesValue {
   /** A still of a question, made off screen; null where the device can draw none. */
   readonly drawStill: (text: Still) => Promise<Blob | null>;
   /** The figure of the handout, likewise. */
-  readonly drawFigure: (text: Still) => Promise<Blob | null>;
+  readonly drawFigure: (text: Still) => Promise<Figure | null>;
   /** The foot in the picture as a file of that kind; null where it can't be made. */
   readonly saveModel: (kind: 'glb' | 'stl', side: Side | null) => Promise<Blob | null>;
   /** Whether the list of keys and gestures is open. */

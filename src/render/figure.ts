@@ -6,10 +6,17 @@ import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
 import type { QuestionId } from '../ids';
+import type { BreakSign } from '../session/types';
 import { drawPicture, loadFonts, PRINT, scaleBar, tokensFrom } from '../stage';
 import type { Still } from '../telling/still';
 import { pngOf } from './png';
 import { breakLines, fontOf, type TextStyle } from './text-block';
+
+export interface Figure {
+  readonly png: Blob;
+  /** How the break is drawn in its pictures, each once: what the key under it has to show. */
+  readonly breakSigns: readonly BreakSign[];
+}
 
 export interface FigureInput {
   readonly foot: Foot;
@@ -27,7 +34,7 @@ const RATIO = 3;
 /** Kept free under each picture for its scale bar, so that no label lies on it. */
 const BAR_STRIP = 22;
 
-export const renderFigure = async (input: FigureInput): Promise<Blob> => {
+export const renderFigure = async (input: FigureInput): Promise<Figure> => {
   await loadFonts();
   const canvas = document.createElement('canvas');
   canvas.width = FIGURE_PX.width * RATIO;
@@ -38,7 +45,7 @@ export const renderFigure = async (input: FigureInput): Promise<Blob> => {
   context.fillRect(0, 0, canvas.width, canvas.height);
   context.scale(RATIO, RATIO);
   const high = FIGURE_PX.height - FOOT_ROW;
-  const draw = (left: number, width: number, view: 'outer' | 'close'): void => {
+  const draw = (left: number, width: number, view: 'outer' | 'close'): BreakSign | null => {
     const picture = drawPicture({
       ...input,
       reader: 'patient',
@@ -63,12 +70,12 @@ export const renderFigure = async (input: FigureInput): Promise<Blob> => {
     context.font = fontOf({ px: 11, weight: 400, family: 'text', colour: PRINT.ink });
     context.textAlign = 'right';
     context.fillText(`${bar.mm} mm`, right - bar.px - 6, base + 5);
+    return picture.breakSign;
   };
   const hasBone = input.explanation.bone !== null;
-  if (hasBone) {
-    draw(0, WHOLE_WIDTH, 'outer');
-    draw(WHOLE_WIDTH + 6, FIGURE_PX.width - WHOLE_WIDTH - 6, 'close');
-  } else draw(0, FIGURE_PX.width, 'outer');
+  const signs = hasBone
+    ? [draw(0, WHOLE_WIDTH, 'outer'), draw(WHOLE_WIDTH + 6, FIGURE_PX.width - WHOLE_WIDTH - 6, 'close')]
+    : [draw(0, FIGURE_PX.width, 'outer')];
   const style: TextStyle = { px: 12.5, weight: 400, family: 'text', colour: PRINT.ink };
   context.font = fontOf(style);
   context.textAlign = 'left';
@@ -77,5 +84,5 @@ export const renderFigure = async (input: FigureInput): Promise<Blob> => {
   breakLines(row, FIGURE_PX.width, (part) => context.measureText(part).width).forEach((line, i) => {
     context.fillText(line, 0, high + 14 + i * 15);
   });
-  return pngOf(canvas);
+  return { png: await pngOf(canvas), breakSigns: [...new Set(signs.filter((sign) => sign !== null))] };
 };

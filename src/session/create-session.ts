@@ -81,6 +81,7 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
   keepOnDevice: false,
   quiz: null,
   quizPick: null,
+  breakSign: null,
 });
 
 /** Throws TypeError when the case to start with is not a valid one. */
@@ -222,6 +223,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),
     pickForQuiz: (quizPick) => setState({ quizPick }),
+    drewBreak: (breakSign) => setState({ breakSign }),
     undo: () => stepped(stepBack(history)),
     redo: () => stepped(stepForward(history)),
     report: refuse,

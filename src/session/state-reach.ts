@@ -42,6 +42,8 @@ export const STATE_REACH = {
   keepOnDevice: BROWSER,
   quiz: NOWHERE,
   quizPick: NOWHERE,
+  /** The picture as it stands says it. */
+  breakSign: NOWHERE,
 } as const satisfies { readonly [Key in keyof SessionState]: Reach };
 
 export type Place = keyof Reach;

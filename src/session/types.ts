@@ -14,6 +14,9 @@ export type ViewId = (typeof VIEWS)[number];
 export const THEMES = ['auto', 'paper', 'slate', 'print', 'contrast'] as const;
 export type Theme = (typeof THEMES)[number];
 
+/** On a bone that is large enough the break is drawn as a line; on a small one a ring stands round its place. */
+export type BreakSign = 'line' | 'ring';
+
 /** Something went wrong: what, where, what to do. Nothing was lost and nothing half-applied. */
 export interface Problem {
   readonly what: string;
@@ -61,6 +64,8 @@ export interface SessionState {
     readonly picking: boolean;
   } | null;
   readonly quizPick: BoneId | null;
+  /** The sign by which the picture shows the break at its present size, so that the key can name it; null before there is one. */
+  readonly breakSign: BreakSign | null;
 }
 
 export interface SessionCommands {
@@ -90,6 +95,8 @@ export interface SessionCommands {
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;
   readonly pickForQuiz: (bone: BoneId) => void;
+  /** The stage says how it has drawn the break. */
+  readonly drewBreak: (sign: BreakSign | null) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Something went wrong outside the session that a person must hear of, such as a file or a link that could not be read. */

@@ -106,6 +106,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the new explanation that ends the preview
   useEffect(() => setDragMm(null), [explanation]);
 
+  useBreakSign(engine, session);
   useReady(root, engine, inWalk || (explanation !== null && !stale), showing);
 
   useEffect(() => {
@@ -212,6 +213,19 @@ const Overlay = ({ engine, caseShown }: { readonly engine: Engine; readonly case
   if (ofCase && !caseShown) return null;
   const { marks, labels, gone } = frame.overlay;
   return <OverlaySvg marks={marks} labels={labels} gone={gone} colours={frame.tokens.colours} />;
+};
+
+/** What the key beside the picture has to show, told to those who draw it. */
+const useBreakSign = (engine: Engine | null, session: Session): void => {
+  useEffect(() => {
+    if (engine === null) return;
+    const tell = (): void => {
+      const sign = engine.frame?.breakSign ?? null;
+      if (session.getState().breakSign !== sign) session.commands.drewBreak(sign);
+    };
+    tell();
+    return engine.subscribe(tell);
+  }, [engine, session]);
 };
 
 /** Attributes that tests wait for: `data-ready` once the fine frame of what is now asked for is on the screen. */

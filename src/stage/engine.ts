@@ -4,7 +4,7 @@
  */
 import type { Foot } from '../anatomy/types';
 import type { BoneId } from '../ids';
-import type { ViewId } from '../session/types';
+import type { BreakSign, ViewId } from '../session/types';
 import type { Vec3 } from '../units';
 import { type Camera, orbit, pan, rayAt, type Size, zoomAbout } from './camera/camera';
 import { viewThatShows } from './camera/seen-from';
@@ -17,7 +17,7 @@ import { type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
 import { type PenPoint, type PenStroke, penPointAt } from './pen/stroke';
 import { besideStrokes } from './scene/aside';
-import { breakStrokes, type StageScene, showsRing } from './scene/scene';
+import { breakSignOf, breakStrokes, type StageScene, showsRing } from './scene/scene';
 import { Viewpoint } from './viewpoint';
 
 export interface Showing {
@@ -38,6 +38,8 @@ export interface Frame {
   /** The named view, or null once a hand has turned it. */
   readonly view: ViewId | null;
   readonly atRest: boolean;
+  /** How the break is drawn; null without one. */
+  readonly breakSign: BreakSign | null;
   /** What this frame shows: ready means that it is what is asked for now. */
   readonly showing: Showing;
   readonly count: number;
@@ -248,7 +250,9 @@ export class Engine {
     this.memory = overlay.memory;
     this.count += 1;
     const { triangles, calls } = this.plate.counts;
-    this.frame = { overlay, camera, size, tokens, view: named, atRest, showing, count: this.count, triangles, calls };
+    const breakSign = breakSignOf(scene.breakAt, camera.mmPerPx);
+    const drawn = { overlay, camera, size, tokens, view: named, atRest, breakSign, showing };
+    this.frame = { ...drawn, count: this.count, triangles, calls };
     for (const listener of this.listeners) listener();
   }
 }

@@ -4,7 +4,7 @@
  */
 import type { Foot } from '../anatomy/types';
 import type { QuestionId, Reader } from '../ids';
-import type { ViewId } from '../session/types';
+import type { BreakSign, ViewId } from '../session/types';
 import type { Size } from './camera/camera';
 import { frameView, labelSpace, shownOf } from './camera/framing';
 import { viewOfQuestion } from './camera/views';
@@ -15,7 +15,7 @@ import { NO_LABELS } from './overlay/labelled';
 import { allShapes, overlayOf } from './overlay/overlay';
 import { measureWith, paintShapes } from './overlay/paint';
 import { cssFont, fontsFor } from './overlay/shapes';
-import { breakStrokes, showsRing } from './scene/scene';
+import { breakSignOf, breakStrokes } from './scene/scene';
 import { showingOf } from './showing';
 import type { Content, Explanation } from './types';
 
@@ -42,6 +42,8 @@ export interface Picture {
   readonly canvas: HTMLCanvasElement;
   readonly mmPerPx: number;
   readonly view: ViewId;
+  /** How the break is drawn at this size; null without one. */
+  readonly breakSign: BreakSign | null;
 }
 
 /** Throws when the browser gives no WebGL 2 or no 2D context. Labels need `loadFonts` first. */
@@ -75,8 +77,8 @@ export const drawPicture = (input: PictureInput): Picture => {
       size,
       labelSpace(showing),
     );
-    const broken =
-      scene.breakAt === null || showsRing(scene.breakAt, camera.mmPerPx) ? [] : breakStrokes(scene.breakAt);
+    const breakSign = breakSignOf(scene.breakAt, camera.mmPerPx);
+    const broken = scene.breakAt === null || breakSign === 'ring' ? [] : breakStrokes(scene.breakAt);
     plate.setDrawing(
       { ...scene, mirrored, contourPx: input.contourPx, strokes: [...scene.borders, ...broken], beside: null },
       tokens,
@@ -101,7 +103,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     context.scale(ratio, ratio);
     paintShapes(context, allShapes(overlay), tokens.colours);
     context.setTransform(1, 0, 0, 1, 0, 0);
-    return { canvas, mmPerPx: camera.mmPerPx, view };
+    return { canvas, mmPerPx: camera.mmPerPx, view, breakSign };
   } finally {
     plate.dispose();
     plate.release();

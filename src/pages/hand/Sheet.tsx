@@ -1,7 +1,8 @@
 /** The one page that is handed over, laid out in millimetres. Patient wording, black on white, nothing a printer can lose. */
 import type { Handout } from '../../telling';
 import type { Sentence } from '../../wording/types';
-import { usePages } from '../context';
+import { type Figure, usePages, useSession } from '../context';
+import { BreakSigns, ZoneSigns } from '../note/Swatches';
 import { Runs } from '../parts/Runs';
 import { Stamp } from '../parts/Stamp';
 import { BlobCanvas } from './BlobCanvas';
@@ -58,6 +59,21 @@ const Stages = ({ handout }: { readonly handout: Handout }) => {
   );
 };
 
+/** What the signs of the figure mean. */
+const FigureKey = ({ signs }: { readonly signs: Figure['breakSigns'] }) => {
+  const { say } = usePages();
+  const explanation = useSession((state) => state.explanation);
+  const at = explanation?.breakAt ?? null;
+  const hasZones = explanation !== null && explanation.zones.length > 0;
+  if (at === null && !hasZones) return null;
+  return (
+    <ul className="sheet-key" aria-label={say('legend.label')}>
+      {hasZones && <ZoneSigns />}
+      {at !== null && signs.length > 0 && <BreakSigns at={at} signs={signs} />}
+    </ul>
+  );
+};
+
 interface Properties {
   readonly handout: Handout;
   readonly paper: 'a4' | 'letter';
@@ -85,7 +101,13 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
               {say(figure.state === 'none' ? 'hand.pictureNone' : 'hand.pictureComing')}
             </p>
           )}
-          <BlobCanvas blob={figure.blob} alt={shown.alt} hidden={figure.state !== 'drawn'} onDone={figure.onDone} />
+          <BlobCanvas
+            blob={figure.figure?.png ?? null}
+            alt={shown.alt}
+            hidden={figure.state !== 'drawn'}
+            onDone={figure.onDone}
+          />
+          {figure.figure !== null && <FigureKey signs={figure.figure.breakSigns} />}
         </figure>
       )}
       <div className="sheet-columns">

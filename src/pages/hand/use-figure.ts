@@ -1,37 +1,37 @@
 /** The figure of the handout and how far it has come: it takes seconds, and a page printed before would have a hole in it. */
 import { useCallback, useEffect, useState } from 'react';
 import { stillOf } from '../../telling';
-import { usePages, useSession } from '../context';
+import { type Figure, usePages, useSession } from '../context';
 
 export type FigureState = 'coming' | 'drawn' | 'none';
 
 export interface ShownFigure {
-  readonly blob: Blob | null;
+  readonly figure: Figure | null;
   readonly state: FigureState;
   readonly onDone: (drawn: boolean) => void;
 }
 
-const COMING = { blob: null, state: 'coming' } as const;
+const COMING = { figure: null, state: 'coming' } as const;
 
 export const useFigure = (): ShownFigure => {
   const { drawFigure } = usePages();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
-  const [figure, setFigure] = useState<Pick<ShownFigure, 'blob' | 'state'>>(COMING);
+  const [figure, setFigure] = useState<Pick<ShownFigure, 'figure' | 'state'>>(COMING);
   useEffect(() => {
     // The figure of an earlier explanation is not left standing beside the words of this one.
     setFigure(COMING);
     if (explanation === null) return;
     let gone = false;
-    void drawFigure(stillOf(content, explanation, 'where')).then((blob) => {
-      if (!gone) setFigure({ blob, state: blob === null ? 'none' : 'coming' });
+    void drawFigure(stillOf(content, explanation, 'where')).then((figure) => {
+      if (!gone) setFigure({ figure, state: figure === null ? 'none' : 'coming' });
     });
     return () => {
       gone = true;
     };
   }, [content, explanation, drawFigure]);
   const onDone = useCallback(
-    (drawn: boolean) => setFigure(({ blob }) => ({ blob, state: drawn ? 'drawn' : 'none' })),
+    (drawn: boolean) => setFigure(({ figure }) => ({ figure, state: drawn ? 'drawn' : 'none' })),
     [],
   );
   return { ...figure, onDone };

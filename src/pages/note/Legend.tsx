@@ -1,60 +1,40 @@
 /** What the drawing's signs mean, drawn with the same pitch as on the bone, each with its word. */
 
-import { type ReactNode, useId } from 'react';
+import { useId } from 'react';
 import type { Finding } from '../../explain/types';
 import type { QuestionId } from '../../ids';
 import { FEEDING_STATES, type FeedingState } from '../../perfusion/types';
 import { usePages, useSession } from '../context';
 import { Stamp } from '../parts/Stamp';
+import { useWidth } from '../parts/use-width';
+import { BreakSigns, OutsideSwatch, SWATCH, Swatch, ZoneSigns } from './Swatches';
 
-const WIDTH = 34;
-const HEIGHT = 20;
-/** Spacing of the zone hatch on the bone, px. */
-const PITCH = 6;
+const { width: WIDTH, height: HEIGHT } = SWATCH;
 const RAMP = [1, 2, 3, 4, 5, 6] as const;
 
-const Swatch = ({ children }: { readonly children: ReactNode }) => (
-  <svg className="swatch" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} width={WIDTH} height={HEIGHT} aria-hidden="true">
-    {children}
-    <rect className="swatch-edge" x="0.5" y="0.5" width={WIDTH - 1} height={HEIGHT - 1} />
-  </svg>
-);
+const BreakSign = () => {
+  const at = useSession((state) => state.explanation?.breakAt ?? null);
+  // Until the stage has drawn it, as it is drawn on a bone that is large enough.
+  const sign = useSession((state) => state.breakSign ?? 'line');
+  return at === null ? null : <BreakSigns at={at} signs={[sign]} />;
+};
 
-const slant = (up: boolean): string =>
-  Array.from({ length: Math.ceil((WIDTH + HEIGHT) / PITCH) }, (_, index) => {
-    const x = index * PITCH - HEIGHT / 2;
-    return up ? `M${x - HEIGHT / 2} ${HEIGHT}L${x + HEIGHT / 2} 0` : `M${x - HEIGHT / 2} 0L${x + HEIGHT / 2} ${HEIGHT}`;
-  }).join('');
-
-const Zones = () => {
-  const { say } = usePages();
-  const paths = [slant(true), slant(true) + slant(false), slant(false)];
-  return (
+/** A picture whose only sign is the break. */
+const JustBreak = () => {
+  const hasBreak = useSession((state) => (state.explanation?.breakAt ?? null) !== null);
+  return hasBreak ? (
     <ul className="legend">
-      {paths.map((path, index) => (
-        <li key={path}>
-          <Swatch>
-            <path className="hatch" d={path} />
-          </Swatch>
-          {say('legend.zone', { number: index + 1 })}
-        </li>
-      ))}
       <BreakSign />
     </ul>
-  );
+  ) : null;
 };
 
-const BreakSign = () => {
-  const { say } = usePages();
-  return (
-    <li>
-      <Swatch>
-        <path className="saw" d="M2 13L7 7L12 13L17 7L22 13L27 7L32 13" />
-      </Swatch>
-      {say('legend.break')}
-    </li>
-  );
-};
+const Zones = () => (
+  <ul className="legend">
+    <ZoneSigns />
+    <BreakSign />
+  </ul>
+);
 
 /** Dots as on the bone: one pitch, and radii that give the ink shares of the four feeding states. None is bare. */
 const DOT_PITCH = 5.6;
@@ -106,44 +86,71 @@ const Feeding = ({ short }: { readonly short: boolean }) => {
   );
 };
 
+/** Room for half a number beyond the last border, px. */
+const RAMP_END = 14;
+const RAMP_USUAL = 348;
+
+interface RampProperties {
+  readonly mostMpa: number;
+  /** A patient reads from none to most: a unit of stress says nothing to somebody without the trade. */
+  readonly plain: boolean;
+}
+
+/** Laid out at the width of its place and never scaled down, so that its letters keep their size. */
+const Ramp = ({ mostMpa, plain }: RampProperties) => {
+  const { say } = usePages();
+  const { ref, width } = useWidth<SVGSVGElement>(RAMP_USUAL);
+  const step = (width - 1 - RAMP_END) / RAMP.length;
+  const border = (index: number): number => 1 + index * step;
+  return (
+    <svg
+      ref={ref}
+      className="ramp"
+      viewBox={`0 0 ${width} 40`}
+      role="img"
+      aria-label={plain ? say('legend.stressPlainLabel') : say('legend.stressLabel', { most: Math.round(mostMpa) })}
+    >
+      {RAMP.map((each) => (
+        <rect key={each} x={border(each - 1)} y="1" width={step} height="16" className={`step-${each}`} />
+      ))}
+      {plain ? (
+        <>
+          <text x="1" y="34">
+            {say('legend.least')}
+          </text>
+          <text x={border(RAMP.length)} y="34" textAnchor="end">
+            {say('legend.most')}
+          </text>
+        </>
+      ) : (
+        [0, ...RAMP].map((index) => (
+          <text key={index} x={border(index)} y="34" textAnchor={index === 0 ? 'start' : 'middle'}>
+            {Math.round((mostMpa * index) / RAMP.length)}
+          </text>
+        ))
+      )}
+    </svg>
+  );
+};
+
 const Stress = () => {
   const { say } = usePages();
   const explanation = useSession((state) => state.explanation);
-  // A patient reads from none to most: a unit of stress says nothing to somebody without the trade.
   const plain = useSession((state) => state.reader === 'patient');
   // Before the first result there is nothing to say of a model yet.
   if (explanation === null) return null;
   const { stations } = explanation;
-  if (stations === null) return <p className="small-print">{say('legend.noStress')}</p>;
+  if (stations === null)
+    return (
+      <>
+        <p className="small-print">{say('legend.noStress')}</p>
+        <JustBreak />
+      </>
+    );
   const most = Math.max(stations.peakTension.mpa, Math.abs(stations.peakCompression.mpa));
   return (
     <div>
-      <svg
-        className="ramp"
-        viewBox="0 0 348 46"
-        role="img"
-        aria-label={plain ? say('legend.stressPlainLabel') : say('legend.stressLabel', { most: Math.round(most) })}
-      >
-        {RAMP.map((step) => (
-          <rect key={step} x={(step - 1) * 56 + 1} y="1" width="56" height="16" className={`step-${step}`} />
-        ))}
-        {plain ? (
-          <>
-            <text x="1" y="34">
-              {say('legend.least')}
-            </text>
-            <text x={RAMP.length * 56 + 1} y="34" textAnchor="end">
-              {say('legend.most')}
-            </text>
-          </>
-        ) : (
-          [0, ...RAMP].map((border) => (
-            <text key={border} x={border * 56 + 1} y="34" textAnchor={border === 0 ? 'start' : 'middle'}>
-              {Math.round((most * border) / 6)}
-            </text>
-          ))
-        )}
-      </svg>
+      <Ramp mostMpa={most} plain={plain} />
       <p className="small-print">{say(plain ? 'legend.stressPlain' : 'legend.stress')}</p>
       <ul className="legend">
         <li>
@@ -159,11 +166,10 @@ const Stress = () => {
           {say('legend.pressed')}
         </li>
         <li>
-          <Swatch>
-            <path className="hatch" d={slant(true)} />
-          </Swatch>
+          <OutsideSwatch />
           {say(plain ? 'legend.outsidePlain' : 'legend.outside')}
         </li>
+        <BreakSign />
       </ul>
     </div>
   );
@@ -190,6 +196,7 @@ const Screw = ({ told }: { readonly told: Finding }) => {
         </svg>
         {say(confirmed ? 'legend.screw' : 'legend.screwReported')}
       </li>
+      <BreakSign />
     </ul>
   );
 };
@@ -204,16 +211,20 @@ export const Legend = ({ question, short = false }: Properties) => {
   const { say } = usePages();
   const screw = useScrew();
   const zones = useSession((state) => state.explanation?.zones ?? null);
+  const hasBreak = useSession((state) => (state.explanation?.breakAt ?? null) !== null);
   const body =
-    question === 'where' ? (
-      zones !== null && zones.length > 0 && <Zones />
+    question === 'where' && zones !== null && zones.length > 0 ? (
+      <Zones />
     ) : question === 'how' ? (
       <Stress />
     ) : question === 'why' ? (
       <Feeding short={short} />
-    ) : question === 'options' ? (
-      screw !== null && <Screw told={screw} />
-    ) : null;
+    ) : question === 'options' && screw !== null ? (
+      <Screw told={screw} />
+    ) : (
+      // In question 5 a patient's screen has its room for the weeks.
+      hasBreak && !(short && question === 'back') && <JustBreak />
+    );
   if (!body) return null;
   return (
     <section className={short ? 'legend-box legend-short' : 'legend-box'} aria-label={say('legend.label')}>

@@ -9,7 +9,7 @@ import type { LookAlike } from '../../anatomy/look-alikes';
 import type { BoneAxis, Foot } from '../../anatomy/types';
 import { zonesOf } from '../../anatomy/zones';
 import type { BoneId, QuestionId, RegionId } from '../../ids';
-import type { SessionState } from '../../session/types';
+import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import type { Layer } from '../draw/materials';
 import { firstHit } from '../draw/pick';
@@ -209,6 +209,9 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
 const RING_BELOW_PX = 36;
 
 export const showsRing = ({ acrossMm }: BreakScene, mmPerPx: number): boolean => acrossMm / mmPerPx < RING_BELOW_PX;
+
+export const breakSignOf = (scene: BreakScene | null, mmPerPx: number): BreakSign | null =>
+  scene === null ? null : showsRing(scene, mmPerPx) ? 'ring' : 'line';
 
 /**
  * The break as strokes. Confirmed: solid. Reported or inferred: an open line, hollow like the stamp. What-if: dashed. All on a

@@ -9,6 +9,7 @@ import { FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjectValues } f
 import { AGE_BANDS, ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
+import { PLACE_KNOWN } from '../../../src/pages/note/break-word';
 import { COMPARED_COLUMNS } from '../../../src/pages/options/Comparisons';
 import { NOTHING_YET } from '../../../src/pages/parts/NothingYet';
 import { DEMOS } from '../../../src/pages/places';
@@ -74,6 +75,8 @@ const made = new Set([
   ...DOORS.map((door) => `start.${door}.gives`),
   ...each('nothing', NOTHING_YET),
   ...each('hand', ['a4', 'letter']),
+  ...each('legend.break', PLACE_KNOWN),
+  ...each('legend.ring', PLACE_KNOWN),
   ...each('ask', ['quiz', 'teachBack']),
   ...each('field', ['massKg', 'heightCm', 'place', 'displacement']),
   ...each('stations', ['axial', 'shear', 'bending', 'torsion', 'stress']),
