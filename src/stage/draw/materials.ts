@@ -11,7 +11,8 @@ import {
   type Texture,
 } from 'three';
 import type { BoneAxis } from '../../anatomy/types';
-import { BONE_FRAGMENT, BONE_VERTEX, FLAT_FRAGMENT, FLAT_VERTEX, HULL_FRAGMENT, HULL_VERTEX } from './shaders';
+import { BONE_FRAGMENT, BONE_VERTEX } from './bone-shader';
+import { FLAT_FRAGMENT, FLAT_VERTEX, HULL_FRAGMENT, HULL_VERTEX } from './shaders';
 import { rgb, type TokenName, type Tokens } from './tokens';
 
 /** `field`: FIELD_LENGTH texels along the bone, two rows of four numbers (see src/stage/scene/fields.ts). */

@@ -44,6 +44,9 @@ export interface Drawing {
 
 const noBones = (meshes: readonly Mesh[]): (readonly [null, Mesh])[] => meshes.map((mesh) => [null, mesh]);
 
+/** CSS px from dot to dot, as in the key. */
+const DOT_PITCH_PX = 5.6;
+
 const EYE_DISTANCE_MM = 1000;
 const DEPTH_MM = 2000;
 
@@ -66,6 +69,8 @@ export class Plate {
   private drawing: Drawing | null = null;
   private tokens: Tokens | null = null;
   private moving: boolean | null = null;
+  /** Spacing of the dots on the bone: that of the key where the picture rests, held while it moves, so that none jumps. */
+  private dotsMm: number | null = null;
 
   /** Throws when the browser gives no WebGL 2. */
   constructor(
@@ -171,7 +176,8 @@ export class Plate {
     this.renderer.setPixelRatio(ratio);
     this.renderer.setSize(size.width, size.height, false);
     this.aim(camera, size);
-    this.measure(camera, size, ratio, this.drawing);
+    if (!moving || this.dotsMm === null) this.dotsMm = DOT_PITCH_PX * camera.mmPerPx;
+    this.measure(camera, size, ratio, this.drawing, this.dotsMm);
     this.renderer.info.reset();
     this.renderer.render(this.scene, this.eye as ThreeCamera);
   }
@@ -240,7 +246,7 @@ export class Plate {
     e.matrixWorldNeedsUpdate = true;
   }
 
-  private measure(camera: Camera, size: Size, ratio: number, drawing: Drawing): void {
+  private measure(camera: Camera, size: Size, ratio: number, drawing: Drawing, dotsMm: number): void {
     const pixels = [size.width * ratio, size.height * ratio];
     const materials = [
       ...this.bones.material,
@@ -252,11 +258,10 @@ export class Plate {
       this.outlineHull.material,
       ...this.strokes.map((mesh) => mesh.material),
     ];
-    const stippleMm = 5.6 * camera.mmPerPx;
     const values: Readonly<Record<string, unknown>> = {
       uCss: ratio,
       uSize: pixels,
-      uCellMm: 2 ** Math.round(Math.log2(stippleMm)),
+      uCellMm: dotsMm,
       uMmPerPx: camera.mmPerPx / ratio,
     };
     for (const material of materials) {
