@@ -77,8 +77,9 @@ test('a foot of another length is fitted again, but not under the hand that hold
       return Number.parseFloat(bar.textContent ?? '') / px;
     });
   // A press of the key, so that the whole foot is what the picture shows.
+  const near = await scaleMm();
   await page.locator('.stage-picture').press('1');
-  await page.waitForSelector(READY);
+  await expect.poll(scaleMm).toBeGreaterThan(1.5 * near);
   const usual = await scaleMm();
   const slider = page.getByRole('slider', { name: 'Length of the foot' });
   await slider.scrollIntoViewIfNeeded();

@@ -107,7 +107,7 @@ export const Sheet = ({ handout, paper, figure }: Properties) => {
             hidden={figure.state !== 'drawn'}
             onDone={figure.onDone}
           />
-          {figure.figure !== null && <FigureKey signs={figure.figure.breakSigns} />}
+          {figure.figure !== null && figure.state === 'drawn' && <FigureKey signs={figure.figure.breakSigns} />}
         </figure>
       )}
       <div className="sheet-columns">
