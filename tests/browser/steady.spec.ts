@@ -23,7 +23,6 @@ const shiftOf = async (page: Page): Promise<number> => {
 
 for (const [width, height] of [
   [1440, 900],
-  [1024, 768],
   [768, 1024],
   [390, 844],
 ] as const) {

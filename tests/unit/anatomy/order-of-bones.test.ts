@@ -69,7 +69,7 @@ test('300 random feet and all corners, standing', () => {
 test.each(POSE_NAMES)(
   '%s: some corners',
   (pose) => {
-    for (const form of cornerForms.filter((_, i) => i % 11 === 0)) {
+    for (const form of cornerForms.filter((_, i) => i % 16 === 5)) {
       expect(outOfOrder(buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose)), formInWords(form)).toEqual([]);
     }
   },
