@@ -102,8 +102,8 @@ const CURVE_MM = 0.25;
 const SAME_SIZE = 0.02;
 
 /**
- * The joint as it is cut on the reference foot for a foot k times as large: cartilage is taken to be as thick in every foot (common
- * practice), so the finished bones lie as far apart at any length, but for what their curves miss.
+ * The joint as it is cut on the reference foot for a foot k times as large: cartilage is taken to be as thick in every foot
+ * (assumed, no source), so the finished bones lie as far apart at any length, but for what their curves miss.
  */
 export const cutFor = (j: JointShape, k: number): JointShape => {
   if (Math.abs(k - 1) <= SAME_SIZE) return j;

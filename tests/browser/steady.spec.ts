@@ -4,7 +4,7 @@ import { DEMOS } from '../../src/pages/places';
 import { expect, test } from './fixtures';
 import { explained, open } from './walk';
 
-/** Core Web Vitals call up to 0.1 good (web.dev/articles/cls); also what our standards ask. */
+/** What our standards ask; Core Web Vitals call no more than that good (web.dev/articles/cls, from memory). */
 const MOST_SHIFT = 0.1;
 
 const shiftOf = async (page: Page): Promise<number> => {
@@ -20,6 +20,17 @@ const shiftOf = async (page: Page): Promise<number> => {
       }),
   );
 };
+
+test('the measure sees what is pushed about', async ({ page, appUrl }) => {
+  await open(page, appUrl, '#demo=demo-handball&question=where');
+  const before = await shiftOf(page);
+  await page.evaluate(() => {
+    const pushing = document.createElement('div');
+    pushing.style.height = '240px';
+    document.querySelector('.note')?.prepend(pushing);
+  });
+  expect(await shiftOf(page)).toBeGreaterThan(before + 0.02);
+});
 
 for (const [width, height] of [
   [1440, 900],
