@@ -16,9 +16,11 @@ import { reshaped } from './reshape';
 import { sameJoints, settingOf } from './setting';
 import type { Shape } from './shape';
 import { checkForm, scaleOf } from './size';
+import { spaced } from './spaced';
 import { inverse, type Motion, moveDirection, movePoint, STILL } from './stance/motion';
 import { joined, lengthened, motionsOf } from './stance/stance';
 import type { Foot, FootParameters, Joint, Level, Mesh, PoseName } from './types';
+import { whatCounts } from './what-counts';
 
 const meshingOf = (shape: Shape, bone: SkeletonId): Shape['meshing'][string] => {
   const found = shape.meshing[bone];
@@ -65,9 +67,13 @@ const usualBone = (shape: Shape, bone: SkeletonId, level: Level): Mesh => {
   const ready = known.cut.get(level);
   if (ready) return ready;
   const meshing = meshingOf(shape, bone);
-  const { local, box } = boneField(shape, bone, settingOf(shape, DEFAULT_FOOT, bone));
+  const joints = settingOf(shape, DEFAULT_FOOT, bone);
+  const { local, box } = boneField(shape, bone, joints);
   known.sampled ??= sampled(local, box, meshing.step);
-  const bare = cutInto(known.sampled, meshing[level]);
+  const standing = motionsOf(shape, DEFAULT_FOOT, 'standing').get(bone) ?? STILL;
+  // Many triangles lie on the bone everywhere, and sections through its shaft need them there.
+  const weight = level === 'fine' ? null : whatCounts(shape.defaults.counts, bone, joints, standing);
+  const bare = cutInto(known.sampled, meshing[level], weight);
   const cut = asFiled(shape, bone, { ...bare, normals: normalsFrom(local.value, bare) });
   known.cut.set(level, cut);
   return cut;
@@ -98,8 +104,8 @@ export const startFrom = (shape: Shape, foot: Foot): void => {
   }
 };
 
-/** The bone of a foot of some shape on the reference foot, as scanned. */
-const referenceBone = (shape: Shape, form: FootParameters, bone: SkeletonId, level: Level): Mesh => {
+/** The bone of a foot of some shape, as long as the reference foot and as scanned. */
+const shapedBone = (shape: Shape, form: FootParameters, bone: SkeletonId, level: Level): Mesh => {
   const mesh = usualBone(shape, bone, level);
   // Most bones of the toes are turned and not changed.
   if (sameJoints(settingOf(shape, form, bone), settingOf(shape, DEFAULT_FOOT, bone))) return mesh;
@@ -108,6 +114,10 @@ const referenceBone = (shape: Shape, form: FootParameters, bone: SkeletonId, lev
   const own = projected(reshaped(shape, form, bone, mesh), surface);
   return { ...own, normals: normalsFrom(local.value, own) };
 };
+
+/** The same for a foot of any length, before it is scaled to it. */
+const referenceBone = (shape: Shape, form: FootParameters, bone: SkeletonId, level: Level): Mesh =>
+  spaced(shape, form, bone, shapedBone(shape, form, bone, level));
 
 const placed = (mesh: Mesh, motion: Motion, k: number): Mesh =>
   turned(mesh, motion, (p) => scale(movePoint(motion, p), k));

@@ -18,6 +18,15 @@ export interface JointSurface {
   readonly head: boolean;
   /** Writes into `seen`, which is used again and again: sampling a bone asks for this hundreds of thousands of times. */
   readonly look: (x: number, y: number, z: number, seen: Seen) => void;
+  /** For single points: slower, and tells more. */
+  readonly stand: (p: Vec3) => Stand;
+}
+
+/** Where a single point lies: distance beyond the surface, the way in which it grows, and how far past the facet's rim, mm. */
+export interface Stand {
+  readonly side: number;
+  readonly way: Vec3;
+  readonly past: number;
 }
 
 /** Beyond this elliptical radius the surface goes on without curving. */
@@ -65,22 +74,33 @@ export const jointSurface = (j: JointShape, sign: 1 | -1, sweep: number): JointS
   const made = j.made.extents ?? j.extents;
   const eu = made[0] * (turns && sign * ku > 0 ? sweep : 1);
   const ev = made[1] * (turns && sign * kv > 0 ? sweep : 1);
+  const look: JointSurface['look'] = (x, y, z, seen) => {
+    const px = x - apex[0];
+    const py = y - apex[1];
+    const pz = z - apex[2];
+    const a0 = px * u[0] + py * u[1] + pz * u[2];
+    const b0 = px * v[0] + py * v[1] + pz * v[2];
+    const c = px * w[0] + py * w[1] + pz * w[2];
+    const q = Math.sqrt(((2 * a0) / eu) ** 2 + ((2 * b0) / ev) ** 2);
+    const held = q > HOLD ? HOLD / q : 1;
+    const a = ku * a0 * held;
+    const b = kv * b0 * held;
+    seen.radius = q;
+    seen.side = (sign * (c + ((a * a0 + b * b0) * held) / 2)) / Math.sqrt(1 + a * a + b * b);
+  };
   return {
     shape: { ...j, extents: [eu, ev] },
     head: turns && sign * (ku + kv) > 0,
-    look: (x, y, z, seen) => {
-      const px = x - apex[0];
-      const py = y - apex[1];
-      const pz = z - apex[2];
-      const a0 = px * u[0] + py * u[1] + pz * u[2];
-      const b0 = px * v[0] + py * v[1] + pz * v[2];
-      const c = px * w[0] + py * w[1] + pz * w[2];
-      const q = Math.sqrt(((2 * a0) / eu) ** 2 + ((2 * b0) / ev) ** 2);
-      const held = q > HOLD ? HOLD / q : 1;
-      const a = ku * a0 * held;
-      const b = kv * b0 * held;
-      seen.radius = q;
-      seen.side = (sign * (c + ((a * a0 + b * b0) * held) / 2)) / Math.sqrt(1 + a * a + b * b);
+    look,
+    stand: (p) => {
+      const seen = { side: 0, radius: 0 };
+      look(...p, seen);
+      const from = subtract(p, apex);
+      const [a0, b0] = [dot(from, u), dot(from, v)];
+      const held = seen.radius > HOLD ? HOLD / seen.radius : 1;
+      const way = normalize(add(w, add(scale(u, ku * a0 * held), scale(v, kv * b0 * held))));
+      const past = seen.radius > 1 ? Math.hypot(a0, b0) * (1 - 1 / seen.radius) : 0;
+      return { side: seen.side, way: scale(way, sign), past };
     },
   };
 };
@@ -94,22 +114,6 @@ const ROLL = 4;
  */
 const smallMore = (extents: readonly [number, number]): number =>
   0.15 * Math.min(1, Math.max(0, (12 - Math.min(...extents)) / 4));
-
-/** The nearest points of a facet come closer than its middle by what its curve misses, which grows with the foot: mm a whole size. */
-const CURVE_MM = 0.25;
-
-/** Within this share of the reference size a gap is off by less than a tenth of a millimetre: the bones are only scaled. */
-const SAME_SIZE = 0.02;
-
-/**
- * The joint as it is cut on the reference foot for a foot k times as large: cartilage is taken to be as thick in every foot
- * (assumed, no source), so the finished bones lie as far apart at any length, but for what their curves miss.
- */
-export const cutFor = (j: JointShape, k: number): JointShape => {
-  if (Math.abs(k - 1) <= SAME_SIZE) return j;
-  const more = 2 * smallMore(j.made.extents ?? j.extents) - CURVE_MM;
-  return { ...j, made: { ...j.made, gap: ((j.made.gap ?? j.gap) + more) / k - more } };
-};
 
 /** What one bone must keep off: positive beyond its own side. Fades outside the facet. */
 export const cutAt = (s: JointSurface, seen: Seen): number => {

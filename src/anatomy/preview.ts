@@ -6,6 +6,7 @@ import { mapMesh } from './mesh';
 import { reshaped } from './reshape';
 import type { Shape } from './shape';
 import { scaleOf } from './size';
+import { drawnTogether, standingSurfaces } from './spacing';
 import { inverse, movePoint, STILL } from './stance/motion';
 import { motionsOf } from './stance/stance';
 import type { Foot, FootParameters, Mesh } from './types';
@@ -17,11 +18,12 @@ import type { Foot, FootParameters, Mesh } from './types';
 export const previewFoot = (shape: Shape, usual: Foot, parameters: FootParameters): Foot => {
   const [before, now] = [motionsOf(shape, usual.parameters, 'standing'), motionsOf(shape, parameters, 'standing')];
   const [k0, k] = [scaleOf(shape, usual.parameters), scaleOf(shape, parameters)];
+  const draw = drawnTogether(standingSurfaces(shape, parameters), k);
   const moved = (bone: SkeletonId, mesh: Mesh): Mesh => {
     const home = inverse(before.get(bone) ?? STILL);
     const there = now.get(bone) ?? STILL;
     const own = mapMesh(mesh, (p) => movePoint(home, scale(p, 1 / k0)));
-    return mapMesh(reshaped(shape, parameters, bone, own), (p) => scale(movePoint(there, p), k));
+    return mapMesh(reshaped(shape, parameters, bone, own), (p) => scale(draw(movePoint(there, p)), k));
   };
   const carry = <T extends SkeletonId>(ids: readonly T[], meshes: ReadonlyMap<T, Mesh>): Map<T, Mesh> =>
     new Map(

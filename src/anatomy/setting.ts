@@ -1,14 +1,11 @@
 /**
  * Where a bone of a foot of some shape finds its joints: in its own frame, as it is fitted when the foot stands. Saddles and
- * planes are shared by the two bones midway; a ball or hinge is each bone's own, for it turns on itself. What is cut for the gap goes
- * by the size of the foot.
+ * planes are shared by the two bones midway; a ball or hinge is each bone's own, for it turns on itself.
  */
 import type { SkeletonId } from '../ids';
 import { subtract } from '../units';
 import { jointsAt } from './bone-field';
-import { cutFor } from './joint-surface';
 import type { JointShape, Shape } from './shape';
-import { scaleOf } from './size';
 import { inverse, STILL } from './stance/motion';
 import { carriedJoint, joined, lengthened, motionsOf } from './stance/stance';
 import type { FootParameters } from './types';
@@ -17,7 +14,6 @@ import type { FootParameters } from './types';
 const SAME = 1e-6;
 
 const same = (a: JointShape, b: JointShape): boolean =>
-  a.made.gap === b.made.gap &&
   [a.centre, a.normal, a.major].every((p, i) =>
     subtract(p, [b.centre, b.normal, b.major][i] ?? p).every((d) => Math.abs(d) < SAME),
   );
@@ -31,7 +27,6 @@ export const sameJoints = (a: readonly JointShape[], b: readonly JointShape[]): 
 
 /** The joints of a bone in its own frame (reference foot, as scanned), those that did not move being the table's own objects. */
 export const settingOf = (shape: Shape, form: FootParameters, bone: SkeletonId): readonly JointShape[] => {
-  const k = scaleOf(shape, form);
   const motions = motionsOf(shape, form, 'standing');
   const longer = lengthened(shape, form);
   const home = inverse(motions.get(bone) ?? STILL);
@@ -45,5 +40,5 @@ export const settingOf = (shape: Shape, form: FootParameters, bone: SkeletonId):
     const now = carriedJoint(joined(j, first, second, grown), home);
     return same(now, j) ? j : now;
   };
-  return jointsAt(shape, bone).map((j) => cutFor(placed(j), k));
+  return jointsAt(shape, bone).map(placed);
 };

@@ -40,7 +40,15 @@ const joint = v.strictObject({
   /** Bone-to-bone gap, mm. */
   gap: length,
   /** What the builder is asked for where that differs: rounding shrinks facets and moves gaps. */
-  made: v.optional(v.strictObject({ extents: v.optional(v.tuple([length, length])), gap: v.optional(figure) }), {}),
+  made: v.optional(
+    v.strictObject({
+      extents: v.optional(v.tuple([length, length])),
+      gap: v.optional(figure),
+      /** How many times more than a facet usually does it counts where few triangles are chosen. */
+      weight: v.optional(figure),
+    }),
+    {},
+  ),
   /** Radius of curvature along the long direction and across it, mm; positive: first bone convex; 0: flat. */
   radii: v.tuple([figure, figure]),
 });
@@ -88,6 +96,8 @@ export const shapeSchema = v.strictObject({
     padDepth: figure,
     /** How much wider the convex surface of a ball or hinge joint is than the facet that rides on it. */
     sweep: figure,
+    /** How many times more than the rest of a bone a facet and the end of the foot (sole, back) count where few triangles are chosen. */
+    counts: v.strictObject({ facet: v.pipe(figure, v.minValue(1)), end: v.pipe(figure, v.minValue(1)) }),
   }),
   meshing: v.record(v.string(), meshing),
   hindfoot: bonesOf(['calcaneus', 'talus']),

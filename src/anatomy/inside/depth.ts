@@ -41,11 +41,14 @@ export const facetsNear = (
     return [up, across, dot(subtract(p, axes.origin), axes.normal)];
   });
   const facets: Facet[] = [];
+  // Most facets lie farther from the plane than any cortex of the bone is thick.
+  const farthest = thickestBetween(wall, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY) + beyondMm;
   for (let t = 0; t < mesh.indices.length; t += 3) {
     const [i, j, k] = [mesh.indices[t] ?? 0, mesh.indices[t + 1] ?? 0, mesh.indices[t + 2] ?? 0];
     const [a, b, c] = [places[i], places[j], places[k]];
     const [na, nb, nc] = [outwards[i], outwards[j], outwards[k]];
     if (!a || !b || !c || !na || !nb || !nc) continue;
+    if (Math.min(a[2], b[2], c[2]) > farthest || Math.max(a[2], b[2], c[2]) < -farthest) continue;
     const along: Vec3 = [shares[i] ?? 0, shares[j] ?? 0, shares[k] ?? 0];
     const thickestMm = thickestBetween(wall, Math.min(...along), Math.max(...along));
     const reach = thickestMm + beyondMm;

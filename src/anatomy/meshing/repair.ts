@@ -1,23 +1,22 @@
 /**
- * Makes the triangles of a simplified surface well proportioned: turns edges, collapses slivers, slides vertices in their tangent
- * planes, puts every vertex back on the surface, and lays the edges along it. Closed stays closed; ridges are left where they are.
+ * Makes the triangles of a simplified surface well proportioned: puts every vertex on the surface, turns edges, collapses slivers, slides
+ * vertices in their tangent planes where triangles are to be even, and lays the edges along the surface. Closed stays closed; ridges are
+ * left where they are.
  */
-import { dot } from '../../units';
 import type { Mesh } from '../types';
 import type { GridField } from './grid';
 import { SLIVER, turnForForm, turnForSurface } from './turn-edges';
 import {
   alive,
+  bears,
   corner,
   fans,
-  type Normal,
-  normalOf,
+  meshOf,
   placeOf,
   put,
   putAt,
   smallest,
   squared,
-  TURN_COS,
   type Work,
   workOf,
   worstOf,
@@ -26,6 +25,8 @@ import {
 /** Corner angle wished for, rad. */
 const WISHED = (16 * Math.PI) / 180;
 const ROUNDS = 10;
+/** How far towards the middle of its neighbours a vertex is slid at once. */
+const SLIDE = 0.3;
 /** Turning one edge can make another worth turning; this many times at most. */
 const SETTLINGS = 6;
 
@@ -40,27 +41,6 @@ const onto = (w: Work, v: number, field: GridField, gradient: Float64Array): voi
     const step = Math.max(-1, Math.min(1, d / Math.sqrt(g))) / Math.sqrt(g);
     put(w, v, x - step * gx, y - step * gy, z - step * gz);
   }
-};
-
-/** True when the triangles of `fan` but those in `gone` stay outward and no worse than `least` with vertex v moved to q. */
-const bears = (
-  w: Work,
-  fan: readonly number[],
-  gone: readonly number[],
-  v: number,
-  q: readonly number[],
-  least: number,
-): boolean => {
-  const kept = placeOf(w, v);
-  const rest = fan.filter((t) => !gone.includes(t));
-  const before = rest.map((t) => normalOf(w, corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)));
-  putAt(w, v, q);
-  const good = rest.every((t, i) => {
-    const [a, b, c] = [corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)];
-    return dot(normalOf(w, a, b, c), before[i] as Normal) > TURN_COS && smallest(w, a, b, c) > least;
-  });
-  putAt(w, v, kept);
-  return good;
 };
 
 /** Slides every vertex towards the middle of its neighbours, in its tangent plane, and back on to the surface. */
@@ -137,41 +117,28 @@ const collapse = (w: Work, field: GridField): number => {
 /** Smallest corner angle of all triangles, rad. */
 export const leastAngle = (mesh: Mesh): number => worstOf(workOf(mesh));
 
-const meshOf = (w: Work): Mesh => {
-  const place = new Map<number, number>();
-  const positions: number[] = [];
-  const indices: number[] = [];
-  for (let t = 0; 3 * t < w.t.length; t++) {
-    if (!alive(w, t)) continue;
-    for (let k = 0; k < 3; k++) {
-      const v = corner(w, t, k);
-      let at = place.get(v);
-      if (at === undefined) {
-        at = place.size;
-        place.set(v, at);
-        positions.push(...w.p.slice(3 * v, 3 * v + 3));
-      }
-      indices.push(at);
-    }
-  }
-  return { positions: new Float32Array(positions), indices: new Uint32Array(indices) };
-};
-
-/** A closed mesh near the field's surface with better triangles on it; a few fewer where slivers were. */
-export const repaired = (mesh: Mesh, field: GridField): Mesh => {
+const mended = (mesh: Mesh, field: GridField, slide: number): Mesh => {
   const w = workOf(mesh);
   const gradient = new Float64Array(3);
   for (let v = 0; 3 * v < w.p.length; v++) onto(w, v, field, gradient);
   for (let round = 0; round < ROUNDS; round++) {
     turnForForm(w);
-    relax(w, field, 0.3);
-    turnForForm(w);
+    if (slide > 0) {
+      relax(w, field, slide);
+      turnForForm(w);
+    }
     collapse(w, field);
     if (round > 0 && worstOf(w) > WISHED) break;
   }
   for (let n = 0; n < SETTLINGS && turnForSurface(w, field) > 0; n++);
   return meshOf(w);
 };
+
+/** A closed mesh near the field's surface with better triangles on it, where they are; a few fewer where slivers were. */
+export const repaired = (mesh: Mesh, field: GridField): Mesh => mended(mesh, field, 0);
+
+/** The same with vertices slid towards the middle of their neighbours: triangles of one size, wherever they were small or large. */
+export const evened = (mesh: Mesh, field: GridField): Mesh => mended(mesh, field, SLIDE);
 
 /** Triangles of another foot are let be as they are down to this corner, rad: to better them is to move what was fitted. */
 const LET_BE = (5.5 * Math.PI) / 180;
@@ -181,6 +148,6 @@ export const projected = (mesh: Mesh, field: GridField): Mesh => {
   const w = workOf(mesh);
   const gradient = new Float64Array(3);
   for (let v = 0; 3 * v < w.p.length; v++) onto(w, v, field, gradient);
-  for (let n = 0; n < ROUNDS && worstOf(w) < LET_BE; n++) relax(w, field, 0.3);
+  for (let n = 0; n < ROUNDS && worstOf(w) < LET_BE; n++) relax(w, field, SLIDE);
   return { positions: Float32Array.from(w.p), indices: mesh.indices };
 };

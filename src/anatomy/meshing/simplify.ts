@@ -65,10 +65,3 @@ export const closedWith = (whole: Mesh, triangles: number): Mesh | null => {
     }
   return null;
 };
-
-/** The same, of a surface that is known to close. Throws Error where it does not. */
-export const simplify = (whole: Mesh, triangles: number): Mesh => {
-  const mesh = closedWith(whole, triangles);
-  if (mesh === null) throw new Error('simplify: no closed surface with so few triangles');
-  return mesh;
-};

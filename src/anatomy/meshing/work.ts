@@ -1,4 +1,5 @@
 /** A triangle surface while it is being mended: points and triangles that may be moved, turned and dropped, and what is asked of them. */
+import { dot } from '../../units';
 import type { Mesh } from '../types';
 
 /** Points as 3 numbers a vertex, triangles as 3 indices each; a dead triangle has -1 first. */
@@ -81,3 +82,45 @@ export const workOf = ({ positions, indices }: Mesh): Work => ({
   p: Float64Array.from(positions),
   t: Int32Array.from(indices),
 });
+
+/** True when the triangles of `fan` but those in `gone` stay outward and no worse than `least` with vertex v moved to q. */
+export const bears = (
+  w: Work,
+  fan: readonly number[],
+  gone: readonly number[],
+  v: number,
+  q: readonly number[],
+  least: number,
+): boolean => {
+  const kept = placeOf(w, v);
+  const rest = fan.filter((t) => !gone.includes(t));
+  const before = rest.map((t) => normalOf(w, corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)));
+  putAt(w, v, q);
+  const good = rest.every((t, i) => {
+    const [a, b, c] = [corner(w, t, 0), corner(w, t, 1), corner(w, t, 2)];
+    return dot(normalOf(w, a, b, c), before[i] as Normal) > TURN_COS && smallest(w, a, b, c) > least;
+  });
+  putAt(w, v, kept);
+  return good;
+};
+
+/** What is left of it, vertices in order of use. */
+export const meshOf = (w: Work): Mesh => {
+  const place = new Map<number, number>();
+  const positions: number[] = [];
+  const indices: number[] = [];
+  for (let t = 0; 3 * t < w.t.length; t++) {
+    if (!alive(w, t)) continue;
+    for (let k = 0; k < 3; k++) {
+      const v = corner(w, t, k);
+      let at = place.get(v);
+      if (at === undefined) {
+        at = place.size;
+        place.set(v, at);
+        positions.push(...w.p.slice(3 * v, 3 * v + 3));
+      }
+      indices.push(at);
+    }
+  }
+  return { positions: new Float32Array(positions), indices: new Uint32Array(indices) };
+};

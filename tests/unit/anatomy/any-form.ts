@@ -20,6 +20,15 @@ export const anyForm: fc.Arbitrary<FootForm> = fc.record({
 export const sampleForms = (count: number): readonly FootForm[] =>
   fc.sample(anyForm, { seed: 20_261_128, numRuns: count });
 
+/** Lengths of feet that are looked at, mm. */
+export const LENGTHS_MM = [200, 320] as const;
+
+/** So many of them of any length too, the same on every run. */
+export const sampleLengths = (count: number): readonly { readonly lengthMm: number; readonly form: FootForm }[] => {
+  const lengthMm = fc.noBias(fc.integer({ min: LENGTHS_MM[0], max: LENGTHS_MM[1] }));
+  return fc.sample(fc.record({ lengthMm, form: anyForm }), { seed: 20_261_129, numRuns: count });
+};
+
 /** The feet at the ends of every measure at once. */
 export const cornerForms: readonly FootForm[] = Object.entries(FORM_BOUNDS).reduce<FootForm[]>(
   (forms, [measure, ends]) => forms.flatMap((form) => ends.map((end) => ({ ...form, [measure]: end }))),
@@ -28,5 +37,6 @@ export const cornerForms: readonly FootForm[] = Object.entries(FORM_BOUNDS).redu
 
 export const formInWords = (form: FootForm): string =>
   Object.entries(form)
+    .filter(([name]) => name in FORM_BOUNDS)
     .map(([name, value]) => `${name} ${(value as number).toFixed(2)}`)
     .join(', ');

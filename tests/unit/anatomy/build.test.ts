@@ -104,10 +104,11 @@ describe('the bones of a foot', () => {
   test('scale with the size of the foot', () => {
     const bone = buildBone(shape, { ...DEFAULT_FOOT, heelToSecondHeadMm: 198 }, 'talus', 'standing');
     const usual = buildBone(shape, DEFAULT_FOOT, 'talus', 'standing');
-    // Its gaps do not grow with it: of the same joint a larger bone takes a little more.
+    // Its gaps do not grow with it: half of what each would have grown by is the bone's, over the areas that `npm run fit` tells 1.6 % of
+    // its volume; a shell there reaches beyond what faces each other, so that twice that is the most.
     const grown = meshVolume(bone) / meshVolume(usual) / (198 / 165) ** 3;
     expect(grown).toBeGreaterThan(1);
-    expect(grown).toBeLessThan(1.03);
+    expect(grown).toBeLessThan(1.032);
   });
 
   test('have a closed outline where two toes just touch in it', () => {

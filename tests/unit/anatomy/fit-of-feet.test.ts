@@ -16,7 +16,7 @@ import {
 import { brokenRules } from '../../../src/anatomy/fit/rules';
 import type { Level, PoseName } from '../../../src/anatomy/types';
 import { readShape } from '../../../src/cli/read-shape';
-import { cornerForms, formInWords, sampleForms } from './any-form';
+import { cornerForms, formInWords, sampleForms, sampleLengths } from './any-form';
 
 const shape = readShape();
 const LONG = Boolean(process.env.UNDERFOOT_LONG);
@@ -33,10 +33,15 @@ const deeperThan = ({ overlaps }: Fit, limit: number): string[] =>
     .filter(({ depthMm }) => depthMm > limit)
     .map(({ bones, depthMm }) => `${bones.join(' and ')}: ${depthMm.toFixed(2)} mm`);
 
-describe('the default foot standing, its fine surfaces', () => {
+const smallerThan = ({ joints }: Fit, share: number): string[] =>
+  joints
+    .filter(({ articular, areaShare }) => articular && areaShare !== null && !(areaShare >= share))
+    .map(({ joint, areaShare }) => `${joint}: ${(100 * (areaShare ?? 0)).toFixed(0)} %`);
+
+describe.each(['fine', 'display'] as const)('the default foot standing, its surfaces: %s', (level) => {
   let fit: Fit;
   beforeAll(() => {
-    fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, 'standing', 'fine'));
+    fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, 'standing', level));
   }, 60_000);
 
   test('every articular joint of the table is found', () => {
@@ -47,10 +52,7 @@ describe('the default foot standing, its fine surfaces', () => {
     expect(gapsOutside(fit, [1.3, 3.7])).toEqual([]);
   });
   test('its facets reach 80 % of the tabled area', () => {
-    const small = fit.joints
-      .filter(({ articular, areaShare }) => articular && areaShare !== null && !(areaShare >= 0.8))
-      .map(({ joint, areaShare }) => `${joint}: ${(100 * (areaShare ?? 0)).toFixed(0)} %`);
-    expect(small).toEqual([]);
+    expect(smallerThan(fit, 0.8)).toEqual([]);
   });
   test('no bone overlaps another', () => {
     expect(deeperThan(fit, 0)).toEqual([]);
@@ -65,10 +67,10 @@ describe('poses', () => {
 });
 
 describe('feet of any shape standing, their fine surfaces', () => {
-  /** Every seventh corner, and random ones. */
+  /** Every eleventh corner, and random ones. */
   const forms = LONG
     ? [...cornerForms, ...sampleForms(300)]
-    : [...cornerForms.filter((_, i) => i % 7 === 0), ...sampleForms(5)];
+    : [...cornerForms.filter((_, i) => i % 11 === 0), ...sampleForms(3)];
   test('no rule of fit is broken', () => {
     const faults = forms.flatMap((form) =>
       brokenRules(
@@ -82,11 +84,11 @@ describe('feet of any shape standing, their fine surfaces', () => {
 });
 
 /**
- * Drawn surfaces of few facets: a chord across a hollow facet lies up to a third of a millimetre nearer to the other bone, one across
- * a round head as much farther from it, and the rim of a small facet is cut off. Widest seen of 332 feet: 4.58 mm, third cuneiform to
- * second metatarsal of adducted feet (3.65 on their fine surfaces, by which the rules above are held).
+ * Drawn surfaces of few triangles keep the same rules in the usual foot. In feet of other shapes the same triangles are moved along, and
+ * a facet now and then is off them: in 14 of 120 feet (all corners at three lengths among them) one, least gap 1.19 mm, widest 3.64,
+ * least area 78 %, no overlap. Each limit leaves a little for feet that were not among them.
  */
-const DRAWN = { overlapMm: 0.3, gapsMm: [1, 4.6] } as const;
+const DRAWN = { overlapMm: 0, gapsMm: [1.15, 3.7], areaShare: 0.76 } as const;
 
 describe('feet of any shape standing, as drawn', () => {
   const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(6);
@@ -97,17 +99,20 @@ describe('feet of any shape standing, as drawn', () => {
   const all = (faults: (fit: Fit) => string[]): string[] =>
     [...fits].flatMap(([form, fit]) => faults(fit).map((fault) => `${fault} (${formInWords(form)})`));
 
-  test('no overlap is deeper than 0.3 mm', () => {
+  test('no bone overlaps another', () => {
     expect(fits.size).toBe(forms.length);
     expect(all((fit) => deeperThan(fit, DRAWN.overlapMm))).toEqual([]);
   });
-  test('joints stay 1 to 4.6 mm wide, 5th to 95th percentile', () => {
+  test('joints stay 1.15 to 3.7 mm wide, 5th to 95th percentile', () => {
     expect(all((fit) => gapsOutside(fit, DRAWN.gapsMm))).toEqual([]);
+  });
+  test('facets reach 76 % of the tabled area', () => {
+    expect(all((fit) => smallerThan(fit, DRAWN.areaShare))).toEqual([]);
   });
 });
 
 describe('feet of any shape in other poses', () => {
-  /** Every eighth corner: all as drawn, two on their fine surfaces. With UNDERFOOT_LONG all, and random ones. */
+  /** Every eighth corner: all as drawn, one on its fine surface. With UNDERFOOT_LONG all, and random ones. */
   const forms = LONG ? [...cornerForms, ...sampleForms(60)] : cornerForms.filter((_, i) => i % 8 === 3);
   const faults = (pose: PoseName, level: Level, feet: readonly FootForm[]): string[] =>
     feet.flatMap((form) =>
@@ -120,7 +125,7 @@ describe('feet of any shape in other poses', () => {
       expect(faults(pose, 'display', forms)).toEqual([]);
     }, 2_400_000);
     test('nor do their fine surfaces', () => {
-      expect(faults(pose, 'fine', LONG ? forms : forms.filter((_, i) => i % 3 === 0))).toEqual([]);
+      expect(faults(pose, 'fine', LONG ? forms : forms.slice(0, 1))).toEqual([]);
     }, 2_400_000);
   });
   /** Seen of 40 feet, all corners among them: 0.78 mm, heel bone and cuboid of the flattest with the heel turned out. */
@@ -138,27 +143,34 @@ describe('feet of any shape in other poses', () => {
 });
 
 /**
- * Cartilage is as thick in a long foot as in a short one: gaps hold in millimetres at any length. A tabled area grows with the square
- * of the length, but how far off a facet still faces the other does not: from about 265 mm on some reach less than 80 %, in the longest
- * feet 69 %.
+ * Cartilage is as thick in a long foot as in a short one: gaps hold in millimetres at any length, while a tabled area grows with the
+ * square of the length. The limits are the same as for the usual length.
  */
 describe('feet of other lengths standing, their fine surfaces', () => {
-  test.each([
-    [200, 0.8],
-    [225, 0.8],
-    [260, 0.8],
-    [320, 0.69],
-  ])(
-    '%i mm long: gaps of 1.3 to 3.7 mm, no overlap, %d of the tabled areas',
-    (length, share) => {
-      const parameters = { ...DEFAULT_FOOT, heelToSecondHeadMm: hOfFootLength(length) };
-      const fit = fitOf(shape, buildFoot(shape, parameters, 'standing', 'fine'));
-      expect(gapsOutside(fit, [1.3, 3.7])).toEqual([]);
-      expect(deeperThan(fit, 0)).toEqual([]);
-      expect(
-        fit.joints.filter(({ articular, areaShare }) => articular && areaShare !== null && !(areaShare >= share)),
-      ).toEqual([]);
+  const faultsOf = (lengthMm: number, form: FootForm): string[] => {
+    const parameters = { ...DEFAULT_FOOT, ...form, heelToSecondHeadMm: hOfFootLength(lengthMm) };
+    const fit = fitOf(shape, buildFoot(shape, parameters, 'standing', 'fine'));
+    return brokenRules(shape, fit, 'standing').map((fault) => `${fault} (${lengthMm} mm, ${formInWords(form)})`);
+  };
+
+  test.each(LONG ? [200, 225, 260, 280, 300, 320] : [200, 260, 320])(
+    '%i mm long, the usual shape: no rule is broken',
+    (lengthMm) => {
+      expect(faultsOf(lengthMm, DEFAULT_FOOT)).toEqual([]);
     },
     60_000,
   );
+  test.each([200, 320])(
+    '%i mm long, other shapes: no rule is broken',
+    (lengthMm) => {
+      // Of the corners the one that was worst at this length, and others far from it.
+      const forms = LONG ? cornerForms : cornerForms.filter((_, i) => i % 10 === 1);
+      expect(forms.flatMap((form) => faultsOf(lengthMm, form))).toEqual([]);
+    },
+    2_400_000,
+  );
+  test('of any length and shape: no rule is broken', () => {
+    const feet = sampleLengths(LONG ? 300 : 2);
+    expect(feet.flatMap(({ lengthMm, form }) => faultsOf(lengthMm, form))).toEqual([]);
+  }, 2_400_000);
 });

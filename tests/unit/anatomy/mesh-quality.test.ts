@@ -18,6 +18,8 @@ import {
   DEFAULT_FOOT,
   eulerCharacteristic,
   type Foot,
+  type FootForm,
+  hOfFootLength,
   type Level,
   type Mesh,
   meshBounds,
@@ -30,7 +32,7 @@ import { patchesOf } from '../../../src/anatomy/angles/patches';
 import { readShape } from '../../../src/cli/read-shape';
 import { SKELETON_IDS, type SkeletonId } from '../../../src/ids';
 import { crossings, smallestAngle, trianglesOf } from '../../tools/triangles';
-import { formInWords, sampleForms } from './any-form';
+import { cornerForms, formInWords, sampleForms } from './any-form';
 
 const LEVELS = ['display', 'fine'] as const;
 const LEAST_ANGLE_DEG = 5;
@@ -145,19 +147,43 @@ describe.each(LEVELS)('%s', (level) => {
   });
 });
 
+/** What is wrong with the surfaces of a foot, bone by bone. */
+const faultsOf = (foot: Foot, words: string): string[] =>
+  [...meshesOf(foot)].flatMap(([bone, mesh]) => {
+    const least = Math.min(...trianglesOf(mesh).map(smallestAngle));
+    const through = crossings(mesh).length;
+    const found = [
+      ...(openEdges(mesh) === 0 && eulerCharacteristic(mesh) === 2 && meshVolume(mesh) > 0 ? [] : ['not closed']),
+      ...(through > 0 ? [`${through} pairs of triangles cross`] : []),
+      ...(least < LEAST_ANGLE_DEG ? [`an angle of ${least.toFixed(2)} deg`] : []),
+    ];
+    return found.map((fault) => `${bone}: ${fault} (${words})`);
+  });
+
 test('feet of any shape keep good surfaces, as drawn', () => {
   const shape = readShape();
-  const faults = sampleForms(process.env.UNDERFOOT_LONG ? 200 : 4).flatMap((form) =>
-    [...meshesOf(buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing'))].flatMap(([bone, mesh]) => {
-      const least = Math.min(...trianglesOf(mesh).map(smallestAngle));
-      const through = crossings(mesh).length;
-      const found = [
-        ...(openEdges(mesh) === 0 && eulerCharacteristic(mesh) === 2 && meshVolume(mesh) > 0 ? [] : ['not closed']),
-        ...(through > 0 ? [`${through} pairs of triangles cross`] : []),
-        ...(least < LEAST_ANGLE_DEG ? [`an angle of ${least.toFixed(2)} deg`] : []),
-      ];
-      return found.map((fault) => `${bone}: ${fault} (${formInWords(form)})`);
-    }),
-  );
-  expect(faults).toEqual([]);
+  const forms = sampleForms(process.env.UNDERFOOT_LONG ? 200 : 4);
+  expect(
+    forms.flatMap((form) => faultsOf(buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing'), formInWords(form))),
+  ).toEqual([]);
 }, 1_800_000);
+
+/** Joints of a longer foot are drawn together: in a short bone of a toe what two of them ask for meets in its middle. */
+test.each([200, 262, 290, 320])(
+  'feet %d mm long keep good surfaces, whatever their shape',
+  (lengthMm) => {
+    const shape = readShape();
+    const forms: Partial<FootForm>[] = [{}, ...(process.env.UNDERFOOT_LONG ? cornerForms : [cornerForms[0] ?? {}])];
+    const heelToSecondHeadMm = hOfFootLength(lengthMm);
+    const faults = forms.flatMap((form) =>
+      LEVELS.flatMap((level) =>
+        faultsOf(
+          buildFoot(shape, { ...DEFAULT_FOOT, ...form, heelToSecondHeadMm }, 'standing', level),
+          `${level}, ${JSON.stringify(form)}`,
+        ),
+      ),
+    );
+    expect(faults).toEqual([]);
+  },
+  1_800_000,
+);

@@ -64,7 +64,10 @@ test('every attachment named in content has its region on the foot, and every ru
   for (const id of [...rules.keys(), ...shape.regions.watersheds.map((w) => w.id)]) expect(recorded, id).toContain(id);
 });
 
-describe.each(Object.keys(SHAPES))('%s foot', (name) => {
+/** Of flat and high one in the short run: both are ends of the same measures, and random feet are looked at below. */
+const LOOKED_AT = Object.keys(SHAPES).filter((name) => name !== 'flat' || process.env.UNDERFOOT_LONG);
+
+describe.each(LOOKED_AT)('%s foot', (name) => {
   test('footprints, grooves and foramina lie on their bone and contain their middle; half of a footprint at least is off the facets', () => {
     const { foot, regions } = footOf(name);
     for (const r of regions) {

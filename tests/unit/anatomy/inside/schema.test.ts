@@ -1,8 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { parse } from 'yaml';
 import { type Inside, insideSchema } from '../../../../src/anatomy/inside';
 import { inside } from '../../../tools/inside-material';
 
@@ -13,26 +10,6 @@ describe('content/anatomy/inside.yaml', () => {
     for (const ray of [1, 2, 3, 4, 5]) {
       const names = tubeOf(`metatarsal${ray}`)?.stations.map((s) => s.name) ?? [];
       expect(names).toEqual(expect.arrayContaining(['base', 'metaphysis', 'midshaft', 'neck', 'head']));
-    }
-  });
-
-  test('the beam of the fifth metatarsal is fed the same canal and the same thin cortex', () => {
-    const file = fileURLToPath(new URL('../../../../content/beam.yaml', import.meta.url));
-    const [beam] = parse(readFileSync(file, 'utf8')).records as Record<
-      string,
-      { value: number; low: number; high: number }
-    >[];
-    const bandOf = (key: string): number[] => [beam?.[key]?.low ?? 0, beam?.[key]?.value ?? 0, beam?.[key]?.high ?? 0];
-    const study = inside.canals.find((c) => c.widths.some((w) => w.bone === 'metatarsal5'));
-    const [widths] = study?.widths ?? [];
-    expect(widths?.across).toEqual(bandOf('canalAcrossMm'));
-    expect(widths?.upDown).toEqual(bandOf('canalUpDownMm'));
-    expect(study?.at).toBe(beam?.canalAtShare?.value);
-    const stations = tubeOf('metatarsal5')?.stations ?? [];
-    expect(stations.find((s) => s.name === 'tubeBegins')?.at).toEqual(bandOf('canalFromShare'));
-    for (const name of ['base', 'metaphysis', 'head']) {
-      const cortex = stations.find((s) => s.name === name)?.cortex;
-      expect(inside.cortex[String(cortex)]?.band).toEqual(bandOf('cortexMetaphysisMm'));
     }
   });
 });

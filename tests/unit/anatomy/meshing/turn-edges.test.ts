@@ -1,16 +1,14 @@
 /** Turned edges on solids whose surfaces are known: nearer to the surface, along a shaft, and as closed as before. */
-import { beforeAll, expect, test } from 'vitest';
-import { eulerCharacteristic, openEdges, prepareAnatomy } from '../../../../src/anatomy';
+import { expect, test } from 'vitest';
+import { eulerCharacteristic, openEdges } from '../../../../src/anatomy';
 import { fieldOf } from '../../../../src/anatomy/field';
+import { coarsened } from '../../../../src/anatomy/meshing/coarsen';
 import { everywhere, gridField, sampleGrid } from '../../../../src/anatomy/meshing/grid';
 import { leastAngle } from '../../../../src/anatomy/meshing/repair';
-import { simplify } from '../../../../src/anatomy/meshing/simplify';
 import { surfaceNets } from '../../../../src/anatomy/meshing/surface-nets';
 import { turnForForm, turnForSurface } from '../../../../src/anatomy/meshing/turn-edges';
 import { type Work, workOf } from '../../../../src/anatomy/meshing/work';
 import type { Mesh } from '../../../../src/anatomy/types';
-
-beforeAll(prepareAnatomy);
 
 const RADIUS = 4;
 const { field, box } = fieldOf(
@@ -39,7 +37,7 @@ const settle = (w: Work): number => {
 };
 
 test('what was turned for form is turned back along the rod, and it stays closed', () => {
-  const w = workOf(simplify(surfaceNets(grid), 120));
+  const w = workOf(coarsened(surfaceNets(grid), 120, () => 1));
   expect(turnForForm(w)).toBeGreaterThan(5);
   const formed = meshOf(w);
   const turned = settle(w);
@@ -54,7 +52,7 @@ test('what was turned for form is turned back along the rod, and it stays closed
 });
 
 test('what lies along the surface is left', () => {
-  const w = workOf(simplify(surfaceNets(grid), 120));
+  const w = workOf(coarsened(surfaceNets(grid), 120, () => 1));
   settle(w);
   expect(settle(w)).toBe(0);
 });

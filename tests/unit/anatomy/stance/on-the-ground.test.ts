@@ -22,8 +22,13 @@ import { formInWords, sampleForms } from '../any-form';
 const shape = readShape();
 beforeAll(prepareAnatomy);
 
-const footOf = (pose: PoseName, form: Partial<FootForm> = {}): Foot =>
-  buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, 'fine');
+const feet = new Map<string, Foot>();
+const footOf = (pose: PoseName, form: Partial<FootForm> = {}): Foot => {
+  const key = `${pose} ${JSON.stringify(form)}`;
+  const foot = feet.get(key) ?? buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, 'fine');
+  feet.set(key, foot);
+  return foot;
+};
 const lowest = (foot: Foot, bone: BoneId): number => meshBounds(meshOf(foot, bone)).min[1];
 /** What carries the front of the foot. */
 const FRONT = [
