@@ -1,12 +1,34 @@
-/** Beams: sections, internal forces by equilibrium, stress along the bone and at any of its points. */
+/** Sections, a general frame, the frame of the foot with its load cases, stress along a bone and at any of its points. */
+export { type BandedCase, type FrameBands, type LoadDraw, loadBands, loadDraws } from './foot/bands';
+export { type LoadedFoot, loadedFoot, type Person, runCase } from './foot/case-draw';
+export { contributorsOf, STEPS } from './foot/contributors';
+export { RAYS, type Ray } from './foot/landmarks';
+export { CASE_FIGURES } from './foot/load-case';
+export { loadsOf } from './foot/loads';
+export { FRAME_FIGURES } from './foot/parameter-names';
+export { type SectionLoad, sectionLoadsOf } from './foot/section-loads';
+export { shareLoadsOf } from './foot/share-loads';
+export type { FootProblem } from './foot/solve';
+export { supportsOf } from './foot/supports';
 export {
-  type BeamInputsLike,
-  type BeamOptions,
-  type FigureLike,
-  fifthMetatarsalBeam,
-  type LoadCaseLike,
-} from './beam';
-export { type Deflection, deflectionsOf } from './deflection';
+  CONTRIBUTORS,
+  type Contributor,
+  type ContributorId,
+  ENOUGH_AGREEMENT,
+  type FootLoads,
+  type JointLoad,
+  type LoadBands,
+  type LoadFlag,
+  type PathPart,
+  ranksOnly,
+  SHARE_WAYS,
+  type ShareLoad,
+  type ShareWay,
+  type Spread,
+  SUPPORTS,
+  type Support,
+  type SupportId,
+} from './foot/types';
 export { stressAt } from './sample';
-export { type Canal, sectionOf } from './section';
+export * from './section';
 export type * from './types';

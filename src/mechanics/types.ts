@@ -5,7 +5,8 @@
  */
 import type { BoneId } from '../ids';
 
-export interface SectionProperties {
+/** What bending needs of a section. Coordinates dorsal and lateral of the bone axis. */
+export interface BendingSection {
   /** Centroid of the bone in the section, mm dorsal and lateral of the bone axis. */
   readonly centroidMm: readonly [dorsal: number, lateral: number];
   readonly areaMm2: number;
@@ -13,16 +14,35 @@ export interface SectionProperties {
   readonly iLateralMm4: number;
   readonly iDorsalMm4: number;
   readonly iProductMm4: number;
-  /** Torsion constant. */
-  readonly jMm4: number;
-  /** Extreme fibre distances from the centroid: dorsal, plantar, lateral, medial. */
+  /** Second moments for bending in the stiffest direction and at right angles to it. */
+  readonly iMostMm4: number;
+  readonly iLeastMm4: number;
+  /** The stiffest direction, from dorsal towards lateral, from -pi/2 to pi/2. */
+  readonly rollRad: number;
+  /** Extreme fibre distances from the centroid: dorsal, plantar, lateral, medial; along the stiffest direction and across it. */
   readonly toDorsalMm: number;
   readonly toPlantarMm: number;
   readonly toLateralMm: number;
   readonly toMedialMm: number;
+  readonly toMostMm: number;
+  readonly toLeastMm: number;
 }
 
-export interface Station {
+export interface SectionProperties extends BendingSection {
+  /** Torsion constant. */
+  readonly jMm4: number;
+  /** Largest shear stress of a torque of 1 N mm, MPa, and where on the border it is. */
+  readonly torsionPeakPerNmm: number;
+  readonly torsionPeakAtMm: readonly [dorsal: number, lateral: number];
+  /** Shear areas for a force in the stiffest direction and at right angles to it. */
+  readonly shearAreaMostMm2: number;
+  readonly shearAreaLeastMm2: number;
+  /** A force through this point bends without twisting. */
+  readonly shearCentreMm: readonly [dorsal: number, lateral: number];
+}
+
+/** A station whose section is known as far as S goes. */
+export interface StationOf<S extends BendingSection> {
   readonly sMm: number;
   readonly axialN: number;
   readonly shearDorsalN: number;
@@ -30,7 +50,7 @@ export interface Station {
   readonly bendingUpDownNmm: number;
   readonly bendingSidewaysNmm: number;
   readonly torsionNmm: number;
-  readonly section: SectionProperties;
+  readonly section: S;
   /** Largest tension and largest compression on the outer surface, MPa (compression negative), each with its direction round the section (rad from dorsal towards lateral). */
   readonly tensionMPa: number;
   readonly tensionAtRad: number;
@@ -41,6 +61,8 @@ export interface Station {
   /** Within one depth of a held end, or where the bone is no slender member: drawn hatched, never coloured. */
   readonly outsideBeamTheory: boolean;
 }
+
+export type Station = StationOf<SectionProperties>;
 
 export interface StationTable {
   readonly bone: BoneId;
@@ -55,10 +77,6 @@ export interface StationTable {
 export interface Peak {
   readonly sMm: number;
   readonly mpa: number;
-  /** Smallest and largest when canal, cortex and load are taken at the ends of their bands. */
-  readonly lowHighMPa: readonly [number, number];
-  /** Where along the bone the peak moves while they are. */
-  readonly sLowHighMm: readonly [number, number];
   /** True when a station outside beam theory carries more: then this is the most the theory may say, not where the bone is worst. */
   readonly atEdgeOfTheory: boolean;
 }

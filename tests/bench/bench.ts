@@ -8,11 +8,13 @@ import { readContent } from '../../src/cli/read-content';
 import { serve } from '../../src/cli/serve.js';
 import { explain, NO_WHAT_IF } from '../../src/explain';
 import { findBrowser, HEADLESS_FLAGS, THREE_WAYS } from '../tools/find-browser.js';
-import { buildInto } from './build-into';
+import { buildInto, moduleInto } from './build-into';
 import { timesOfFeet } from './feet';
 import { frameCost } from './frames';
+import type * as Loads from './loads';
 import { median, RUNS } from './runs';
 import { sizesOf } from './sizes';
+import { timesOfSpaceFrames } from './space-frames';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -69,6 +71,12 @@ const firstPicture = async (): Promise<void> => {
   );
 };
 
+const loadsBundled = async (): Promise<typeof Loads> => {
+  const folder = `${root}/test-results/bench`;
+  await moduleInto(root, 'tests/bench/loads.ts', folder);
+  return import(`${folder}/loads.js`);
+};
+
 const timeOfExplain = (): void => {
   const content = readContent();
   for (const name of ['handball-zone-2', 'dancer-spiral', 'hill-runner']) {
@@ -96,7 +104,9 @@ const sizes = (): void => {
 };
 
 console.log(await timesOfFeet());
+console.log((await loadsBundled()).timesOfLoads());
 timeOfExplain();
+console.log(timesOfSpaceFrames());
 console.log(await frameCost());
 await firstPicture();
 sizes();

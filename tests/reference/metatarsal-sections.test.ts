@@ -15,10 +15,10 @@ import { integralsOf } from '../../src/anatomy/inside/polygon';
 import { verticesOf } from '../../src/anatomy/mesh';
 import { readShape } from '../../src/cli/read-shape';
 import type { BoneId } from '../../src/ids';
-import { outlineAt } from '../../src/mechanics/member';
 import { dot, subtract } from '../../src/units';
 import { against } from '../tools/against';
 import { axisAlong } from '../tools/built-bone';
+import { outlineAt } from '../tools/outline';
 
 type WidthHeight = readonly [width: number, height: number];
 type Range = readonly [low: number, high: number];
@@ -63,7 +63,7 @@ const sectionsOf = (bone: BoneId) => {
     return [extent(inside.map((p) => dot(p, axis.lateral))), extent(inside.map((p) => dot(p, axis.dorsal)))];
   };
   const at = (share: number) => {
-    const { points } = outlineAt(mesh, axis, share * axis.lengthMm);
+    const points = outlineAt(mesh, axis, share * axis.lengthMm);
     const { area, a, b } = integralsOf([points]);
     const size: WidthHeight = [extent(points.map(([, lateral]) => lateral)), extent(points.map(([dorsal]) => dorsal))];
     return { share, area, size, middle: [a / area, b / area] as const };

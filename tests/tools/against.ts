@@ -9,7 +9,8 @@ export interface Outside {
   readonly source: string;
   /** Table, equation, problem or page. */
   readonly where: string;
-  readonly how: 'read' | 'abstract' | 'common practice' | 'from memory';
+  /** Second hand: as others tell of it, or a page that names no author. */
+  readonly how: 'read' | 'abstract' | 'second hand' | 'common practice' | 'from memory';
   /** The figure went into the content: the row checks that what is built keeps to it, and is no evidence that it is right. */
   readonly given?: true;
 }

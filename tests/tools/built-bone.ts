@@ -5,9 +5,9 @@ import { meshCentroid, verticesOf } from '../../src/anatomy/mesh';
 import type { BoneAxis, Mesh } from '../../src/anatomy/types';
 import { readShape } from '../../src/cli/read-shape';
 import type { BoneId } from '../../src/ids';
-import { outlineAt } from '../../src/mechanics/member';
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../../src/units';
 import { footOf } from './inside-material';
+import { outlineAt } from './outline';
 
 export interface BuiltSection {
   /** [dorsal, lateral] of the axis. */
@@ -60,7 +60,7 @@ export const builtBone = (bone: BoneId, along?: Vec3): BuiltBone => {
     mesh,
     axis,
     at: (share) => {
-      const { points } = outlineAt(mesh, axis, share * axis.lengthMm);
+      const points = outlineAt(mesh, axis, share * axis.lengthMm);
       const { area, a, b } = integralsOf([points]);
       const range = (i: 0 | 1): number => Math.max(...points.map((p) => p[i])) - Math.min(...points.map((p) => p[i]));
       return { points, area, centre: [a / area, b / area], width: range(1), height: range(0) };

@@ -13,7 +13,14 @@ import {
   type SubjectValue,
 } from '../../src/cases';
 import { readContent } from '../../src/cli/read-content';
-import { type Explanation, explain, type Finding, NO_WHAT_IF, type WhatIf } from '../../src/explain';
+import {
+  type ExplainOptions,
+  type Explanation,
+  explain,
+  type Finding,
+  NO_WHAT_IF,
+  type WhatIf,
+} from '../../src/explain';
 import { type CaseId, idOf, type QuestionId } from '../../src/ids';
 import { modelFoot } from './model-foot';
 
@@ -41,7 +48,7 @@ export const demoOnDefaultFoot = (name: Demo): CaseFile => {
 export const CONFIRMED: Said = { status: 'confirmed', source: { kind: 'imaging' } };
 export const REPORTED: Said = { status: 'reported', source: { kind: 'media' } };
 
-type Stated = { [S in Subject]: readonly [S, SubjectValue<S>, Said?] }[Subject];
+export type Stated = { [S in Subject]: readonly [S, SubjectValue<S>, Said?] }[Subject];
 
 /** A case of a few claims: `[subject, value, said]`, confirmed by imaging unless said otherwise. */
 export const caseOf = (...stated: readonly Stated[]): CaseFile => {
@@ -51,8 +58,8 @@ export const caseOf = (...stated: readonly Stated[]): CaseFile => {
   return { ...emptyCase(idOf<CaseId>('test')), claims };
 };
 
-export const explained = (file: CaseFile, whatIf: WhatIf = NO_WHAT_IF): Explanation =>
-  explain(content, factsOf(file), whatIf, foot);
+export const explained = (file: CaseFile, whatIf: WhatIf = NO_WHAT_IF, options?: ExplainOptions): Explanation =>
+  explain(content, factsOf(file), whatIf, foot, options);
 
 export const findingsOf = (explanation: Explanation, question: QuestionId): readonly Finding[] =>
   explanation.questions.find((q) => q.id === question)?.findings ?? [];

@@ -1,12 +1,13 @@
 /**
- * `npm run fit:many -- 100`: the fit of so many feet of random shape, and of all corners of the shapes; what breaks the rules of fit
- * (src/anatomy/fit/rules.ts), foot by foot, and how often each joint does. A pose and a level may follow.
+ * `npm run fit:many -- 100`: the fit of so many feet of random shape and length, and of all corners of the shapes at the usual length,
+ * the shortest and the longest; what breaks the rules of fit (src/anatomy/fit/rules.ts), foot by foot, and how often each joint does.
+ * A pose and a level may follow.
  */
-import { buildFoot, DEFAULT_FOOT, fitOf, prepareAnatomy } from '../../src/anatomy';
+import { buildFoot, DEFAULT_FOOT, fitOf, footLengthOf, hOfFootLength, prepareAnatomy } from '../../src/anatomy';
 import { brokenRules } from '../../src/anatomy/fit/rules';
 import { poseAndLevel } from '../../src/cli/pose-and-level';
 import { readShape } from '../../src/cli/read-shape';
-import { cornerForms, formInWords, sampleForms } from '../unit/anatomy/any-form';
+import { cornerForms, formInWords, LENGTHS_MM, sampleLengths } from '../unit/anatomy/any-form';
 
 const [asked = '100', ...rest] = process.argv.slice(2);
 const count = Number(asked);
@@ -15,7 +16,9 @@ const { pose, level } = poseAndLevel(rest);
 
 await prepareAnatomy();
 const shape = readShape();
-const forms = [...sampleForms(count), ...cornerForms];
+const usualMm = footLengthOf(DEFAULT_FOOT.heelToSecondHeadMm);
+const corners = [usualMm, ...LENGTHS_MM].flatMap((lengthMm) => cornerForms.map((form) => ({ lengthMm, form })));
+const feet = [...sampleLengths(count), ...corners];
 const often = new Map<string, number>();
 let least = { mm: Number.POSITIVE_INFINITY, where: '' };
 let widest = { mm: 0, where: '' };
@@ -23,9 +26,10 @@ let bare = { share: Number.POSITIVE_INFINITY, where: '' };
 let deepest = { mm: 0, where: 'none' };
 let broken = 0;
 
-for (const form of forms) {
-  const fit = fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, level));
-  const words = formInWords(form);
+for (const { lengthMm, form } of feet) {
+  const parameters = { ...DEFAULT_FOOT, ...form, heelToSecondHeadMm: hOfFootLength(lengthMm) };
+  const fit = fitOf(shape, buildFoot(shape, parameters, pose, level));
+  const words = `${lengthMm.toFixed(0)} mm, ${formInWords(form)}`;
   for (const { joint, articular, p5Mm, p95Mm, areaShare } of fit.joints) {
     if (!articular) continue;
     if (p5Mm < least.mm) least = { mm: p5Mm, where: `${joint} (${words})` };
@@ -47,6 +51,6 @@ for (const form of forms) {
 
 for (const [kind, times] of [...often].sort((a, b) => b[1] - a[1])) process.stdout.write(`${times} x ${kind}\n`);
 process.stdout.write(
-  `${forms.length} feet, ${broken} break a rule\nleast gap (5 %) ${least.mm.toFixed(2)} mm ${least.where}\nwidest gap (95 %) ${widest.mm.toFixed(2)} mm ${widest.where}\nleast area ${(100 * bare.share).toFixed(0)} % ${bare.where}\ndeepest overlap ${deepest.mm.toFixed(2)} mm ${deepest.where}\n`,
+  `${feet.length} feet, ${broken} break a rule\nleast gap (5 %) ${least.mm.toFixed(2)} mm ${least.where}\nwidest gap (95 %) ${widest.mm.toFixed(2)} mm ${widest.where}\nleast area ${(100 * bare.share).toFixed(0)} % ${bare.where}\ndeepest overlap ${deepest.mm.toFixed(2)} mm ${deepest.where}\n`,
 );
 if (broken > 0) process.exitCode = 1;

@@ -1,0 +1,221 @@
+/**
+ * What the frame says once everything that is assumed or uncertain is let loose: a seeded ensemble, each draw run twice, in the case
+ * and in the reference activity, so that only ratios and signs leave it. Half the draws lie below each told value, half above.
+ */
+
+import { peakOf } from '../stations';
+import { type LoadedFoot, type Person, runCase } from './case-draw';
+import { type Band, type Draw, drawsOf, inBand, quantile, rankCorrelation } from './draws';
+import { RAYS, type Ray } from './landmarks';
+import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
+import { fasciaOf, flagsOf } from './loads';
+import { FRAME_FIGURES, type FrameFigure } from './parameter-names';
+import { tibiaOf } from './path';
+import { type RayStation, rayStations } from './recover';
+import type { FootSolution } from './solve';
+import { type Agreement, type LoadBands, ranksOnly, type Spread } from './types';
+
+export type CaseBands = Readonly<Record<CaseFigure, Band>>;
+export type FrameBands = Readonly<Record<FrameFigure, Band>>;
+
+/** A case whose figures are bands. */
+export interface BandedCase extends Omit<LoadCase, 'figures'> {
+  readonly figures: CaseBands;
+}
+
+/** Figures that only the case has are drawn for the case; those of the reference on their own, with the same seed's next numbers. */
+const NAMES = [
+  ...FRAME_FIGURES,
+  ...CASE_FIGURES.map((name) => `case.${name}` as const),
+  ...CASE_FIGURES.map((name) => `reference.${name}` as const),
+] as const;
+type Name = (typeof NAMES)[number];
+export type LoadDraw = Draw<Name>;
+
+export const loadDraws = (
+  frame: FrameBands,
+  loadCase: BandedCase,
+  reference: BandedCase,
+  count: number,
+  seed: number,
+): readonly LoadDraw[] => {
+  // The same task in both: one draw of it, or the ratio would not be one.
+  const same = loadCase.id === reference.id;
+  const bands = Object.fromEntries([
+    ...FRAME_FIGURES.map((name) => [name, frame[name]] as const),
+    ...CASE_FIGURES.map((name) => [`case.${name}`, loadCase.figures[name]] as const),
+    ...CASE_FIGURES.map((name) => [`reference.${name}`, reference.figures[name]] as const),
+  ]) as Record<Name, Band>;
+  const draws = drawsOf(NAMES, bands, count, seed);
+  if (!same) return draws;
+  return draws.map(({ shares, values }) => {
+    const both = (of: (name: CaseFigure) => number) =>
+      Object.fromEntries(CASE_FIGURES.map((name) => [`reference.${name}`, of(name)]));
+    const share = (name: CaseFigure): number => shares[`case.${name}`];
+    // As far out in its own band: a slider moves the band of the case alone.
+    return {
+      shares: { ...shares, ...both(share) },
+      values: { ...values, ...both((name) => inBand(reference.figures[name], share(name))) },
+    };
+  });
+};
+
+/** A case with the figures of one draw. */
+export const caseOf = ({ values }: LoadDraw, loadCase: BandedCase, which: 'case' | 'reference'): LoadCase => ({
+  ...loadCase,
+  figures: Object.fromEntries(
+    CASE_FIGURES.map((name) => [name, values[`${which}.${name}`]]),
+  ) as unknown as LoadCase['figures'],
+});
+
+interface Answer {
+  readonly draw: LoadDraw;
+  readonly ratio: number;
+  readonly peakAtMm: number;
+  readonly directionRad: number;
+  readonly mostOfFive: boolean;
+  /** Beyond what may be stated as a size, in the case or in the reference. */
+  readonly ranks: boolean;
+  /** Beyond it in the case alone. */
+  readonly ranksItself: boolean;
+  readonly plateau: readonly [number, number];
+  readonly fasciaN: number;
+  readonly achillesN: number;
+  readonly tibiaN: number;
+}
+
+/** Nine tenths of the largest pull: told as a plateau, for a peak's own place is the cortex guess talking. */
+const PLATEAU = 0.9;
+
+export const plateauOf = (stations: readonly RayStation[], peakMPa: number): readonly [number, number] => {
+  const high = stations.filter((s) => !s.outsideBeamTheory && s.tensionMPa >= PLATEAU * peakMPa).map((s) => s.sMm);
+  return [Math.min(...high), Math.max(...high)];
+};
+
+export const isSolved = (result: ReturnType<typeof runCase>): result is FootSolution => !('kind' in result);
+
+const answerOf = (
+  foot: LoadedFoot,
+  draw: LoadDraw,
+  loadCase: BandedCase,
+  reference: BandedCase,
+  person: Person,
+  ray: Ray,
+): Answer | null => {
+  const [ofCase, ofReference] = [caseOf(draw, loadCase, 'case'), caseOf(draw, reference, 'reference')];
+  const solved = runCase(foot, ofCase, draw.values, person);
+  const base = runCase(foot, ofReference, draw.values, {
+    ...person,
+    carriedKg: 0,
+    soleBending: 0,
+  });
+  if (!isSolved(solved) || !isSolved(base)) return null;
+  const wall = draw.values.wall;
+  const stations = rayStations(solved, foot.sections, ray, wall);
+  const peak = peakOf(stations, 'tensionMPa');
+  const referencePeak = peakOf(rayStations(base, foot.sections, ray, wall), 'tensionMPa');
+  const others = RAYS.filter((other) => other !== ray).map(
+    (other) => peakOf(rayStations(solved, foot.sections, other, wall), 'tensionMPa').mpa,
+  );
+  if (!(peak.mpa > 0 && referencePeak.mpa > 0)) return null;
+  return {
+    draw,
+    ratio: peak.mpa / referencePeak.mpa,
+    peakAtMm: peak.sMm,
+    directionRad: stations.find((s) => s.sMm === peak.sMm)?.tensionAtRad ?? 0,
+    mostOfFive: others.every((mpa) => mpa < peak.mpa),
+    ranksItself: ranksOnly(flagsOf(solved, ofCase.figures)),
+    ranks: ranksOnly([...flagsOf(solved, ofCase.figures), ...flagsOf(base, ofReference.figures)]),
+    plateau: plateauOf(stations, peak.mpa),
+    fasciaN: fasciaOf(solved),
+    achillesN: solved.achillesN,
+    tibiaN: tibiaOf(solved),
+  };
+};
+
+const LOW = 0.1;
+const HIGH = 0.9;
+
+export const spreadOf = (told: number, values: readonly number[]): Spread => ({
+  told,
+  low: quantile(values, LOW),
+  high: quantile(values, HIGH),
+});
+
+/** A draw without an answer agrees with nothing: `draws` counts it too. */
+export const agreementOf = (told: boolean, values: readonly boolean[], draws: number): Agreement => ({
+  holds: told,
+  share: values.filter((value) => value === told).length / draws,
+});
+
+const QUARTER_RAD = Math.PI / 4;
+const apart = (a: number, b: number): number => Math.abs(Math.atan2(Math.sin(a - b), Math.cos(a - b)));
+
+/** Ratios nearer to each other than this are one ratio: a task against itself has no spread to be shared out, only rounding. */
+const ONE_RATIO = 1e-9;
+
+/** Parts of the spread of log ratios, by squared rank correlation with each figure, the largest first. None where there is no spread. */
+const sensitivityOf = (answers: readonly Answer[]): LoadBands['sensitivity'] => {
+  const ratios = answers.map((a) => Math.log(a.ratio));
+  if (Math.max(...ratios) - Math.min(...ratios) < ONE_RATIO) return [];
+  const squared = NAMES.filter((name) => new Set(answers.map((a) => a.draw.values[name])).size > 1).map((name) => ({
+    figure: name,
+    share:
+      rankCorrelation(
+        answers.map((a) => a.draw.shares[name]),
+        ratios,
+      ) ** 2,
+  }));
+  const all = squared.reduce((sum, each) => sum + each.share, 0);
+  return squared.map((each) => ({ ...each, share: each.share / all })).sort((a, b) => b.share - a.share);
+};
+
+/** Bands of one bone in one case against the reference. Null when the told values, or all draws, find no answer. */
+export const loadBands = (
+  foot: LoadedFoot,
+  draws: readonly LoadDraw[],
+  loadCase: BandedCase,
+  reference: BandedCase,
+  person: Person,
+  ray: Ray,
+  seed: number,
+): LoadBands | null => {
+  const all = draws.map((draw) => answerOf(foot, draw, loadCase, reference, person, ray));
+  const [told, ...rest] = all;
+  const drawn = rest.filter((answer) => answer !== null);
+  if (!told || drawn.length === 0) return null;
+  const spread = (of: (a: Answer) => number): Spread => spreadOf(of(told), drawn.map(of));
+  return {
+    draws: rest.length,
+    seed,
+    ray,
+    ratio: spread((a) => a.ratio),
+    more: agreementOf(
+      told.ratio > 1,
+      drawn.map((a) => a.ratio > 1),
+      rest.length,
+    ),
+    peakAtMm: spread((a) => a.peakAtMm),
+    direction: {
+      rad: told.directionRad,
+      ...agreementOf(
+        true,
+        drawn.map((a) => apart(a.directionRad, told.directionRad) <= QUARTER_RAD),
+        rest.length,
+      ),
+    },
+    mostOfFive: agreementOf(
+      told.mostOfFive,
+      drawn.map((a) => a.mostOfFive),
+      rest.length,
+    ),
+    plateauMm: [spread((a) => a.plateau[0]), spread((a) => a.plateau[1])],
+    fascia: spread((a) => a.fasciaN),
+    achilles: spread((a) => a.achillesN),
+    tibia: spread((a) => a.tibiaN),
+    sensitivity: sensitivityOf(drawn),
+    beyond: 1 - drawn.filter((a) => !a.ranks).length / rest.length,
+    beyondItself: 1 - drawn.filter((a) => !a.ranksItself).length / rest.length,
+    unsolved: rest.length - drawn.length,
+  };
+};

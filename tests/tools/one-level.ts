@@ -1,0 +1,45 @@
+/**
+ * The real content with one study more, invented for tests: a third study of professionals that prints how its people lie apart. Without
+ * it no level has three, and nothing is pooled; with it the odds of match play after a screw can be tried as they are told.
+ */
+import { factsOf } from '../../src/cases';
+import type { Content, Study } from '../../src/content/schema';
+import { type ExplainOptions, type Explanation, explain, NO_WHAT_IF } from '../../src/explain';
+import { idOf } from '../../src/ids';
+import { foot, content as real } from './explained';
+
+const THIRD: Study = {
+  id: idOf('invented-third'),
+  source: idOf('invented-third'),
+  mark: 'seen',
+  injuries: [idOf('mt5-metaphyseal'), idOf('mt5-proximal-shaft')],
+  option: idOf('screw'),
+  trial: 'invented-third',
+  design: 'series',
+  population: 'invented for tests',
+  level: 'professional',
+  n: 20,
+  time: {
+    endpoint: 'match play',
+    centreWeeks: 11,
+    centre: 'mean',
+    sdWeeks: 3,
+    rangeWeeks: null,
+    quartilesWeeks: null,
+    branch: 'all',
+    since: 'first treatment',
+  },
+  event: null,
+  events: [],
+  asPrinted: 'Invented for tests.',
+  read: 'abstract',
+};
+
+export const content: Content = {
+  ...real,
+  studies: [...real.studies, THIRD],
+  sources: [...real.sources, { id: idOf('invented-third'), type: 'article-journal', title: '[Invented for tests]' }],
+};
+
+export const explained = (file: Parameters<typeof factsOf>[0], options?: ExplainOptions): Explanation =>
+  explain(content, factsOf(file), NO_WHAT_IF, foot, options);
