@@ -14,6 +14,9 @@ export interface StudyLike {
   readonly read: string;
   readonly injuries: readonly InjuryId[];
   readonly option: OptionId;
+  /** Rows with the same trial are about the same people, or about parts of them. */
+  readonly trial: string;
+  readonly design: TimedArm['design'];
   readonly population: string;
   readonly level: Level;
   readonly alsoLevels?: readonly Level[] | undefined;
@@ -24,12 +27,30 @@ export interface StudyLike {
     readonly centre: 'mean' | 'median';
     readonly sdWeeks: number | null;
     readonly rangeWeeks: readonly number[] | null;
+    readonly quartilesWeeks: readonly number[] | null;
+    readonly branch: TimedArm['branch'];
+    /** Weeks since a second treatment run on another clock and never speak. */
+    readonly since?: 'first treatment' | 'second treatment';
   } | null;
+  readonly event: CountedEvent | null;
+  /** Further events of the same people. */
+  readonly events: readonly CountedEvent[];
+}
+
+export interface CountedEvent {
+  readonly what: 'failure' | 'nonunion' | 'delayed union' | 'union' | 'refracture' | 'returned' | 'not returned';
+  readonly count: number | null;
+  readonly of: number | null;
 }
 
 /** Read by us, in a primary report: only these may make a range. */
 export const isQuotable = (study: Pick<StudyLike, 'mark' | 'read'>): boolean =>
   study.mark === 'seen' && study.read !== 'secondary';
+
+const pairOf = (pair: readonly number[] | null): readonly [number, number] | null => {
+  const [low, high] = pair ?? [];
+  return low !== undefined && high !== undefined ? [low, high] : null;
+};
 
 export interface ArmFilter<E extends Endpoint> {
   readonly injury: InjuryId;
@@ -43,9 +64,8 @@ export const armsFor = <E extends Endpoint>(studies: readonly StudyLike[], filte
   studies.flatMap((s) => {
     const { time } = s;
     if (!time || time.endpoint !== filter.endpoint || s.option !== filter.option || !isQuotable(s)) return [];
-    if (!s.injuries.includes(filter.injury)) return [];
+    if (!s.injuries.includes(filter.injury) || time.since === 'second treatment') return [];
     if (filter.level && s.level !== filter.level && !s.alsoLevels?.includes(filter.level)) return [];
-    const [low, high] = time.rangeWeeks ?? [];
     return [
       {
         id: s.id,
@@ -58,7 +78,10 @@ export const armsFor = <E extends Endpoint>(studies: readonly StudyLike[], filte
         centreWeeks: time.centreWeeks,
         centre: time.centre,
         sdWeeks: time.sdWeeks,
-        rangeWeeks: low !== undefined && high !== undefined ? ([low, high] as const) : null,
+        rangeWeeks: pairOf(time.rangeWeeks),
+        quartilesWeeks: pairOf(time.quartilesWeeks),
+        branch: time.branch,
+        design: s.design,
       },
     ];
   });
@@ -68,18 +91,20 @@ type IsUnion<T, All = T> = T extends All ? ([All] extends [T] ? false : true) : 
 export type OneEndpoint<E extends Endpoint> = Endpoint extends E ? E : IsUnion<E> extends true ? never : E;
 
 /**
- * The spread of the printed centres (means or medians), null when no arm is left. It is not an interval for a person.
+ * The spread of the printed centres (means or medians), null when no arm is left. It is not an interval for a person. Arms of
+ * people whose bone did not heal as planned first are no part of it: they tell how long a problem lasts, not how long it takes.
  * Throws RangeError when arms of two endpoints or two options are given: they can't be compared.
  */
 export const rangeOf = <E extends Endpoint>(
   arms: readonly TimedArm<E>[] & ([OneEndpoint<E>] extends [never] ? never : unknown),
 ): WeekRange<E> | null => {
-  const list: readonly TimedArm<E>[] = arms;
+  const given: readonly TimedArm<E>[] = arms;
+  const list = given.filter((a) => a.branch !== 'problem');
   const [first] = list;
   if (!first) return null;
-  if (list.some((a) => a.endpoint !== first.endpoint))
+  if (given.some((a) => a.endpoint !== first.endpoint))
     throw new RangeError('rangeOf: arms count to different endpoints');
-  if (list.some((a) => a.option !== first.option)) throw new RangeError('rangeOf: arms are of different options');
+  if (given.some((a) => a.option !== first.option)) throw new RangeError('rangeOf: arms are of different options');
   const centres = list.map((a) => a.centreWeeks);
   return {
     endpoint: first.endpoint,

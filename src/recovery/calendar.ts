@@ -3,22 +3,10 @@
  * counted in UTC. Stages carry weeks since the start; dates appear only when the start date is known.
  */
 import type { IsoDate } from '../units';
+import { dateOfDay, dayNumber } from '../units/days';
 import type { CalendarStage } from './types';
 
-const DAY_MS = 86_400_000;
 const DAYS_A_WEEK = 7;
-
-const dayNumber = (date: IsoDate): number => {
-  const ms = Date.parse(`${date}T00:00:00Z`);
-  if (Number.isNaN(ms)) throw new RangeError(`not a date: ${date}`);
-  return ms / DAY_MS;
-};
-
-const dateOfDay = (day: number): IsoDate => {
-  const iso = new Date(day * DAY_MS).toISOString();
-  if (iso.length !== 24) throw new RangeError('outside the years 0 to 9999');
-  return iso.slice(0, 10) as IsoDate;
-};
 
 /** Part weeks are rounded to whole days. Throws RangeError for what is no date or leaves the years 0 to 9999. */
 export const addWeeks = (date: IsoDate, weeks: number): IsoDate =>

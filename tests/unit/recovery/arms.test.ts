@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ENDPOINTS, type InjuryId, idOf, LEVELS, type OptionId, type SourceId, type StudyId } from '../../../src/ids';
 import { armsFor, rangeOf, type StudyLike, type TimedArm } from '../../../src/recovery';
 
+const NO_SPREAD = { sdWeeks: null, rangeWeeks: null, quartilesWeeks: null, branch: 'all' } as const;
 const INJURY = idOf<InjuryId>('zone-2');
 const SCREW = idOf<OptionId>('screw');
 const BOOT = idOf<OptionId>('boot');
@@ -18,10 +19,14 @@ const study = (
     read: 'abstract',
     injuries: [INJURY],
     option: SCREW,
+    trial: 'a-2001',
+    design: 'series',
     population: 'people',
     level: 'recreational',
     n: 10,
-    time: { endpoint, centreWeeks: weeks, centre: 'mean', sdWeeks: null, rangeWeeks: null },
+    time: { endpoint, centreWeeks: weeks, centre: 'mean', ...NO_SPREAD },
+    event: null,
+    events: [],
     ...rest,
   };
 };
@@ -54,8 +59,9 @@ describe('which arms may speak', () => {
   });
 
   test('the printed range is kept as a pair', () => {
-    const time = { endpoint: 'sport', centreWeeks: 7.5, centre: 'mean', sdWeeks: null, rangeWeeks: [1.4, 12] } as const;
-    expect(armsFor([study({ time })], filter)[0]?.rangeWeeks).toEqual([1.4, 12]);
+    const pairs = { rangeWeeks: [1.4, 12], quartilesWeeks: [5, 9] } as const;
+    const time = { endpoint: 'sport', centreWeeks: 7.5, centre: 'mean', ...NO_SPREAD, ...pairs } as const;
+    expect(armsFor([study({ time })], filter)[0]).toMatchObject(pairs);
   });
 });
 
@@ -71,6 +77,20 @@ describe('the range of what was printed', () => {
       lowWeeks: 8,
       highWeeks: 8,
     });
+  });
+
+  test('people whose bone did not heal as planned first are no part of it', () => {
+    const late = { endpoint: 'sport', centreWeeks: 30, centre: 'mean', ...NO_SPREAD, branch: 'problem' } as const;
+    const problem = armsFor([study({ time: late })], filter);
+    expect(problem).toHaveLength(1);
+    expect(rangeOf(problem)).toBeNull();
+    expect(rangeOf([...problem, ...armsFor([study()], filter)])).toMatchObject({ lowWeeks: 8, highWeeks: 8 });
+  });
+
+  test('weeks since a second treatment never speak: they run on another clock', () => {
+    const time = { endpoint: 'sport', centreWeeks: 12, centre: 'mean', ...NO_SPREAD } as const;
+    expect(armsFor([study({ time: { ...time, since: 'second treatment' } })], filter)).toEqual([]);
+    expect(armsFor([study({ time: { ...time, since: 'first treatment' } })], filter)).toHaveLength(1);
   });
 
   test('it spans the centres and does not depend on their order', () => {
