@@ -33,14 +33,23 @@ let foot: Foot | null = null;
 void usual.then((read) => {
   foot = read;
 });
-const session = createSession({
-  content,
-  file: begins && asked.demo === null ? emptyCase(NEW_CASE_ID) : demoCase(asked.demo ?? 'demo-handball'),
-  runExplain: createExplainRunner({
+const makeRunner = () =>
+  createExplainRunner({
     content,
     foot: usualFine,
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
-  }),
+  });
+let bandRunner: ReturnType<typeof makeRunner> | null = null;
+
+const session = createSession({
+  content,
+  file: begins && asked.demo === null ? emptyCase(NEW_CASE_ID) : demoCase(asked.demo ?? 'demo-handball'),
+  runExplain: makeRunner(),
+  // A worker of their own, started when the first explanation stands: bands take a second, and a slider must not wait for them.
+  runBands: (request) => {
+    bandRunner ??= makeRunner();
+    return bandRunner(request);
+  },
   checkFile: (file) => (foot === null ? [] : checkCase(file, content, foot)),
   storage: browserStorage(),
   // A link to an example shows the example, and leaves what is kept where it is.

@@ -14,7 +14,14 @@ import {
   type SubjectValue,
 } from './schema';
 
-export const emptyCase = (id: CaseId): CaseFile => ({ format: CASE_FORMAT, version: CASE_VERSION, id, claims: [] });
+export const emptyCase = (id: CaseId): CaseFile => ({
+  format: CASE_FORMAT,
+  version: CASE_VERSION,
+  id,
+  claims: [],
+  forecasts: [],
+  fixtures: [],
+});
 
 /** How well something is known, and from whom: asked of the person for every claim. */
 export interface Said {

@@ -3,6 +3,7 @@
  * become one fact with the strongest status anybody gave them; values that differ stay side by side. Nothing here raises a
  * status. The order of claims in the file does not matter.
  */
+import { clinicOf } from './edit-clinic';
 import {
   type CaseFile,
   type Claim,
@@ -20,7 +21,8 @@ type StatedStatus = Exclude<ClaimStatus, 'ruledOut'>;
 
 const STRENGTH: Readonly<Record<StatedStatus, number>> = { inferred: 0, reported: 1, confirmed: 2 };
 
-const isSingle = (subject: Subject): subject is SingleSubject => !MANY.has(subject);
+/** Only one value of it can hold. */
+export const isSingle = (subject: Subject): subject is SingleSubject => !MANY.has(subject);
 export const SINGLE_SUBJECTS: readonly SingleSubject[] = SUBJECTS.filter(isSingle);
 
 /** `c2` before `c10`. */
@@ -86,7 +88,11 @@ export const factsOf = (file: CaseFile): Facts => {
     saidBy: Object.fromEntries(current.map((claim) => [claim.id, claim.source.kind])),
     treatments: current.filter(isAbout('treatment')).sort((a, b) => byDate(a.value.on, b.value.on)),
     followUps: current.filter(isAbout('followUp')).sort((a, b) => byDate(a.value.on, b.value.on)),
+    outcomes: current.filter(isAbout('outcome')).sort((a, b) => byDate(a.value.on, b.value.on)),
+    timetables: current.filter(isAbout('timetable')),
+    clinic: clinicOf(file),
     riskFactors: current.filter(isAbout('riskFactor')),
+    keptForecasts: file.forecasts,
     ruledOut: current.filter((claim) => MANY.has(claim.subject) && claim.status === 'ruledOut'),
   };
 };

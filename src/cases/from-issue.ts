@@ -14,8 +14,12 @@ export const pathOf = (issue: Pick<Issue, 'path'>): string | null => {
 };
 
 const MOST_CHOICES = 8;
+/** The library's words for a form, as a person says them. */
+const FORMS: Readonly<Record<string, string>> = { Object: 'entries between { and }', Array: 'a list' };
 /** `("a" | "b")` as the schema says it -> `a, b`; the beginning of a long list stands for it. */
 const choices = (expected: string): string => {
+  const form = Object.hasOwn(FORMS, expected) ? FORMS[expected] : undefined;
+  if (form !== undefined) return form;
   const all = expected
     .replace(/^\(|\)$/g, '')
     .replaceAll('"', '')

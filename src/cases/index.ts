@@ -11,7 +11,22 @@ export {
   withClaim,
   withoutClaim,
 } from './edit-case';
-export { currentClaims, factsOf, SINGLE_SUBJECTS } from './facts';
+export {
+  answerOf,
+  clinicOf,
+  NO_STAGE_NOTES,
+  saidText,
+  stageNotesOf,
+  withAnswer,
+  withFixtures,
+  withForecast,
+  withMet,
+  withoutForecast,
+  withStage,
+  withStageNotes,
+  withStruck,
+} from './edit-clinic';
+export { currentClaims, factsOf, isSingle, SINGLE_SUBJECTS } from './facts';
 export { CASE_PROBLEM_WORDS, type CaseProblem, type CaseProblemCode } from './problems';
 export { checkCaseFile, MAX_CASE_BYTES, type ReadResult, readCase, tooBig } from './read-case';
 export {
@@ -24,6 +39,7 @@ export {
   type Facts,
   FOLLOW_UP_FINDINGS,
   MANY,
+  OUTCOME_RESULTS,
   type Place,
   type SingleSubject,
   SOURCE_KINDS,
@@ -34,5 +50,13 @@ export {
   type SubjectValue,
   subjectValues,
 } from './schema';
+export {
+  CLINIC_TEXT_LENGTH,
+  type Clinic,
+  type Fixture,
+  MOST_FIXTURES,
+  type StageNotes,
+} from './schema-clinic';
+export { BRANCHES, type KeptForecast, MOST_FORECASTS } from './schema-forecast';
 export { STATUS_LIMITS } from './status-limits';
 export { writeCase } from './write-case';

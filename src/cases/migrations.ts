@@ -76,6 +76,39 @@ const draftClaim = (claim: unknown): unknown => {
   };
 };
 
+/**
+ * Criteria of version 2, which were told by their place in the list of their stage: as the lists were then. Never brought up to date
+ * with the content: it says what an old number meant.
+ */
+const CRITERIA_OF_2: Readonly<Record<string, readonly string[]>> = {
+  protect: ['swelling-falls', 'wound-dry'],
+  'load-partly': ['spot-hurts-less', 'first-callus'],
+  'load-fully': ['walks-without-limp', 'spot-does-not-hurt'],
+  'strength-balance': ['heel-raises'],
+  run: ['runs-half-an-hour', 'bone-united'],
+  'sport-specific': ['hop-tests', 'trains-fully'],
+};
+
+/** A number for which there was no criterion told nothing to anybody. What is no number is left, for the schema to name. */
+const metById = (stage: string, met: unknown): unknown => {
+  if (!Array.isArray(met)) return met;
+  const ids = Object.hasOwn(CRITERIA_OF_2, stage) ? (CRITERIA_OF_2[stage] ?? []) : [];
+  return met.flatMap((place: unknown) => {
+    if (typeof place !== 'number' || !Number.isInteger(place) || place < 0) return [place];
+    const criterion = ids[place];
+    return criterion === undefined ? [] : [{ criterion, on: null }];
+  });
+};
+
+const clinicOf2 = (clinic: unknown): unknown => {
+  if (!isJsonObject(clinic) || !isJsonObject(clinic.stages)) return clinic;
+  const stages = Object.entries(clinic.stages).map(([stage, notes]) => [
+    stage,
+    isJsonObject(notes) && Object.hasOwn(notes, 'met') ? { ...notes, met: metById(stage, notes.met) } : notes,
+  ]);
+  return { ...clinic, stages: Object.fromEntries(stages) };
+};
+
 export const caseMigrations = defineMigrations(CASE_VERSION, [
   {
     from: 0,
@@ -84,5 +117,16 @@ export const caseMigrations = defineMigrations(CASE_VERSION, [
       ...file,
       claims: Array.isArray(file.claims) ? file.claims.map(draftClaim) : file.claims,
     }),
+  },
+  {
+    from: 1,
+    why: 'Forecasts that were given and the days asked about became part of a case; before, there were none.',
+    // Where a file has them already, they stay as they are: the schema judges them.
+    up: (file) => ({ forecasts: [], fixtures: [], ...file }),
+  },
+  {
+    from: 2,
+    why: 'Criteria that a clinic ticked were numbers without a day; a list that changed would have moved the ticks to other criteria.',
+    up: (file) => (Object.hasOwn(file, 'clinic') ? { ...file, clinic: clinicOf2(file.clinic) } : file),
   },
 ]);

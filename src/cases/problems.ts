@@ -37,7 +37,7 @@ export const CASE_PROBLEM_WORDS = {
     what: 'The file has an entry that a case does not have: {found}.',
     remedy: 'Remove this entry, or write what it says as a claim or a note.',
   },
-  missing: { what: 'An entry is missing: {expected}.', remedy: 'Add it, or remove the claim that needs it.' },
+  missing: { what: 'An entry is missing: {expected}.', remedy: 'Add it, or remove what needs it.' },
   badValue: { what: 'A value cannot be used: {detail}.', remedy: 'Correct the value at the place named here.' },
   wrongUnit: { what: 'A number is out of range: {detail}', remedy: '{guess}' },
   duplicateId: {
@@ -47,6 +47,14 @@ export const CASE_PROBLEM_WORDS = {
   futureDate: {
     what: 'Claim {id} speaks of {on}, a day to come (today is {today}); what is known has already happened.',
     remedy: 'Correct the date, or leave it out. If it is right, check the date of this device.',
+  },
+  futureForecast: {
+    what: 'Kept forecast {nth} was made on {on}, a day to come (today is {today}).',
+    remedy: 'Correct the date, or leave it out. If it is right, check the date of this device.',
+  },
+  futureCriterion: {
+    what: 'The criterion {criterion} is said to be met on {on}, which is after today ({today}).',
+    remedy: 'Take the tick away, or set the day of this device right.',
   },
   supersedesItself: {
     what: 'Claim {id} replaces itself.',

@@ -8,9 +8,9 @@ import { caseMigrations, isJsonObject } from './migrations';
 import { type CaseProblem, caseProblem, quoted } from './problems';
 import { CASE_FORMAT, type CaseFile, caseFile } from './schema';
 
-/** 2 MB: two hundred claims with full notes are under half of it. */
+/** 2 MB: the fullest case that the schema admits is under half of it. */
 export const MAX_CASE_BYTES = 2 * 1024 * 1024;
-/** A case needs four levels; the rest is room for later versions. */
+/** A case needs six levels; the rest is room for later versions. */
 export const MAX_DEPTH = 12;
 const MOST_PROBLEMS = 20;
 

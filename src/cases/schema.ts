@@ -1,9 +1,10 @@
 /**
  * A case: a list of claims and nothing else about the injury. A claim says one thing about one subject, with its status, the
- * kind of source it came from, and what it supersedes. No identifiers of a person: there is no field for one.
+ * kind of source it came from, and what it supersedes. Beside the claims: the forecasts that were given, the clinic's own
+ * protocol, the days that are asked about. No identifiers of a person: there is no field for one.
  */
 import * as v from 'valibot';
-import type { CaseId, ClaimId } from '../ids';
+import { type CaseId, type ClaimId, ENDPOINTS, FOLLOW_UP_FINDINGS } from '../ids';
 import {
   activityId,
   ageBand,
@@ -17,9 +18,14 @@ import {
   regionId,
 } from '../ids/schema';
 import { isoDate, text } from '../units/schema';
+import { bounded, listOf, roundedTo1 } from './bounded';
+import { type Clinic, clinic, fixtures } from './schema-clinic';
+import { type KeptForecast, keptForecast, MOST_FORECASTS } from './schema-forecast';
+
+export type { KeptForecast } from './schema-forecast';
 
 export const CASE_FORMAT = 'underfoot-case';
-export const CASE_VERSION = 1;
+export const CASE_VERSION = 3;
 
 export const STATUSES = ['reported', 'confirmed', 'inferred', 'ruledOut'] as const;
 export const status = v.picklist(STATUSES);
@@ -38,29 +44,10 @@ export const SOURCE_KINDS = [
 export const sourceKind = v.picklist(SOURCE_KINDS);
 export type SourceKind = v.InferOutput<typeof sourceKind>;
 
-/** A number within bounds. Minus zero becomes zero: JSON text does not keep it. */
-const bounded = (min: number, max: number, message: string) =>
-  v.pipe(
-    v.number(message),
-    v.finite(message),
-    v.minValue(min, message),
-    v.maxValue(max, message),
-    v.transform((n) => n + 0),
-  );
-/** Mass and height are rounded wherever a file is read or written: a file needs no more, and less points at a person. */
-const roundedTo1 = (min: number, max: number, message: string) =>
-  v.pipe(bounded(min, max, message), v.transform(Math.round));
+export { FOLLOW_UP_FINDINGS };
 
-export const FOLLOW_UP_FINDINGS = [
-  'tender',
-  'not tender',
-  'line visible',
-  'two cortices bridged',
-  'united',
-  'walking without pain',
-  'training',
-  'broken again',
-] as const;
+/** How it ended, for one endpoint: the forecasts of the case are held against it. */
+export const OUTCOME_RESULTS = ['reached', 'given up'] as const;
 
 const place = v.variant('by', [
   v.strictObject({ by: v.literal('region'), region: regionId }),
@@ -85,6 +72,12 @@ export const subjectValues = {
   injuryDate: isoDate,
   treatment: v.strictObject({ option: optionId, on: v.optional(isoDate) }),
   followUp: v.strictObject({ finding: v.picklist(FOLLOW_UP_FINDINGS), on: isoDate }),
+  outcome: v.strictObject({ endpoint: v.picklist(ENDPOINTS), result: v.picklist(OUTCOME_RESULTS), on: isoDate }),
+  /** How long somebody said it takes. To what is often left out; then it can't be judged. */
+  timetable: v.strictObject({
+    weeks: bounded(0.1, 260, 'a timetable is 0.1 to 260 weeks'),
+    endpoint: v.optional(v.picklist(ENDPOINTS)),
+  }),
   ageBand,
   massKg: roundedTo1(20, 250, 'a mass is 20 to 250 kg: is it in another unit?'),
   heightCm: roundedTo1(80, 230, 'a height is 80 to 230 cm: is it in another unit?'),
@@ -98,7 +91,13 @@ export type Subject = keyof typeof subjectValues;
 export type SubjectValue<S extends Subject> = v.InferOutput<(typeof subjectValues)[S]>;
 
 /** Subjects of which several claims may hold at once. */
-export const MANY: ReadonlySet<Subject> = new Set<Subject>(['followUp', 'riskFactor', 'treatment']);
+export const MANY: ReadonlySet<Subject> = new Set<Subject>([
+  'followUp',
+  'outcome',
+  'riskFactor',
+  'timetable',
+  'treatment',
+]);
 
 const claimOf = <S extends Subject>(subject: S) =>
   v.strictObject({
@@ -124,6 +123,8 @@ export const claim = v.variant('subject', [
   claimOf('injuryDate'),
   claimOf('treatment'),
   claimOf('followUp'),
+  claimOf('outcome'),
+  claimOf('timetable'),
   claimOf('ageBand'),
   claimOf('massKg'),
   claimOf('heightCm'),
@@ -144,6 +145,11 @@ export const caseFile = v.strictObject({
   claims: v.pipe(v.array(v.unknown()), v.maxLength(200, 'a case has at most 200 claims'), v.array(claim)),
   /** "No names here": never told unless asked for. */
   note: v.optional(text(1000)),
+  /** Forecasts that were given, oldest first. */
+  forecasts: listOf(keptForecast, MOST_FORECASTS, `a case keeps at most ${MOST_FORECASTS} forecasts`),
+  /** Missing: the clinic has said nothing of its own. */
+  clinic: v.optional(clinic),
+  fixtures,
 });
 export type CaseFile = v.InferOutput<typeof caseFile>;
 
@@ -170,7 +176,7 @@ export type Fact<S extends Subject> =
       readonly ruledOut: readonly Claim[];
     };
 
-export type SingleSubject = Exclude<Subject, 'followUp' | 'riskFactor' | 'treatment'>;
+export type SingleSubject = Exclude<Subject, 'followUp' | 'outcome' | 'riskFactor' | 'timetable' | 'treatment'>;
 
 export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   readonly caseId: CaseId;
@@ -180,7 +186,13 @@ export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   /** In order of date, oldest first; undated before dated, so that the last one is the latest known. Never a ruled-out claim. */
   readonly treatments: readonly Extract<Claim, { subject: 'treatment' }>[];
   readonly followUps: readonly Extract<Claim, { subject: 'followUp' }>[];
+  readonly outcomes: readonly Extract<Claim, { subject: 'outcome' }>[];
+  readonly timetables: readonly Extract<Claim, { subject: 'timetable' }>[];
+  /** The clinic's own protocol: no claim, and never mixed with what has a source. */
+  readonly clinic: Clinic;
   readonly riskFactors: readonly Extract<Claim, { subject: 'riskFactor' }>[];
-  /** Current claims that rule out a treatment, a follow-up finding or a risk factor. */
+  /** Forecasts that were given, oldest first: never a fact of the injury, only held against the outcomes. */
+  readonly keptForecasts: readonly KeptForecast[];
+  /** Current claims that rule out a treatment, a follow-up finding, an outcome or a risk factor. */
   readonly ruledOut: readonly Claim[];
 };

@@ -6,9 +6,10 @@ import { boneAxis, type Foot, regionsOf } from '../anatomy';
 import { type CaseFile, type Claim, factsOf } from '../cases';
 import type { Content } from '../content';
 import type { BoneId } from '../ids';
+import { checkCare } from './check-care';
 import { type CheckProblem, type CheckProblemCode, checkProblem } from './problems';
 
-type Listed = Pick<Content, 'injuries' | 'mechanisms' | 'options' | 'activities' | 'factors'>;
+type Listed = Pick<Content, 'injuries' | 'mechanisms' | 'options' | 'activities' | 'factors' | 'stages'>;
 
 interface Named {
   readonly code: CheckProblemCode;
@@ -81,7 +82,7 @@ const checkPlace = (
   return [checkProblem('breakOutsideBone', `${where}.mm`, values)];
 };
 
-/** Nobody is treated or followed up before being hurt. A disputed day of injury is compared with nothing. */
+/** Nobody is treated, followed up or back before being hurt. A disputed day of injury is compared with nothing. */
 const checkDates = (file: CaseFile): CheckProblem[] => {
   const facts = factsOf(file);
   if (facts.injuryDate.state !== 'stated') return [];
@@ -93,6 +94,9 @@ const checkDates = (file: CaseFile): CheckProblem[] => {
     ),
     ...facts.followUps.flatMap(({ id, value: { on } }) =>
       on < injured ? [checkProblem('seenBeforeInjury', at(id), { id, found: on, injured })] : [],
+    ),
+    ...facts.outcomes.flatMap(({ id, value: { on } }) =>
+      on < injured ? [checkProblem('endedBeforeInjury', at(id), { id, found: on, injured })] : [],
     ),
   ];
 };
@@ -107,5 +111,5 @@ export const checkCase = (file: CaseFile, content: Listed, foot: Foot): readonly
     const values = { id: claim.id, found: record.found, known: record.known.map((k) => k.id).join(', ') };
     return [checkProblem(record.code, `claims[${i}].${record.path}`, values)];
   });
-  return [...named, ...checkDates(file)];
+  return [...named, ...checkDates(file), ...checkCare(file, content)];
 };

@@ -37,6 +37,22 @@ export const CHECK_PROBLEM_WORDS = {
     what: 'Claim {id} dates a follow-up to {found}, before the injury on {injured}.',
     remedy: 'Correct one of the two dates.',
   },
+  endedBeforeInjury: {
+    what: 'Claim {id} dates how it ended to {found}, before the injury on {injured}.',
+    remedy: 'Correct one of the two dates.',
+  },
+  forecastUnknownInjury: {
+    what: 'Kept forecast {nth} is about an injury that is not in the content: {found}.',
+    remedy: 'Use one of: {known}. Or drop the forecast.',
+  },
+  forecastUnknownOption: {
+    what: 'Kept forecast {nth} is about a treatment that is not in the content: {found}.',
+    remedy: 'Use one of: {known}. Or drop the forecast.',
+  },
+  unknownStage: {
+    what: 'The protocol of the clinic names a stage that is not in the content: {found}.',
+    remedy: 'Use one of: {known}.',
+  },
   breakOutsideBone: {
     what: 'Claim {id} puts the break {mm} mm from the near end, but {bone} is {lengthMm} mm long in this foot.',
     remedy: 'Give a distance from 0 to {lengthMm} mm, measured from the end near the heel. Is it in another unit?',

@@ -101,7 +101,7 @@ const run = async (args: readonly string[]): Promise<number> => {
   const foot = footOfCase(content, facts, NO_WHAT_IF, readFoot() ?? undefined);
   const against = checkCase(read.file, content, foot);
   if (against.length > 0) return fail(call.path, against);
-  const explanation = explain(content, facts, NO_WHAT_IF, foot);
+  const explanation = explain(content, facts, NO_WHAT_IF, foot, { bands: 'all' });
   const out = {
     json: () => `${JSON.stringify(explanation, null, 2)}\n`,
     text: () => explanationText(content, explanation, call.reader),

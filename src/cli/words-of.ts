@@ -27,6 +27,15 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'note',
   'family',
   'literal',
+  'step',
+  'text',
+  'unknown',
+  'task',
+  'numbers',
+  'published',
+  'tolerance',
+  'madeFor',
+  'p',
 ]);
 
 /** What is printed of the measures and look-alikes of the foot: there a source is the reference itself. */

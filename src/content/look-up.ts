@@ -2,7 +2,6 @@
 import type {
   Activity,
   Attachment,
-  BeamInputs,
   Bone,
   Caution,
   Content,
@@ -44,10 +43,6 @@ export const studyOf = (c: Pick<Content, 'studies'>, id: string): Study => find(
 export const cautionOf = (c: Pick<Content, 'cautions'>, id: string): Caution => find('caution', c.cautions, id);
 export const factorOf = (c: Pick<Content, 'factors'>, id: string): Factor => find('factor', c.factors, id);
 export const sourceOf = (c: Pick<Content, 'sources'>, id: string): Source => find('source', c.sources, id);
-
-/** Beam inputs of a bone; null for a bone that has none. */
-export const beamOf = (c: Pick<Content, 'beams'>, bone: string): BeamInputs | null =>
-  c.beams.find((b) => b.bone === bone) ?? null;
 
 /** Joints in which a bone takes part. */
 export const jointsAt = (c: Pick<Content, 'joints'>, bone: string): readonly JointRecord[] =>

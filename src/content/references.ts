@@ -1,17 +1,22 @@
 /** Which ids a record points at. A reference that leads nowhere is a problem with its line. */
 import type { Kind } from './kinds';
 import type {
+  Activity,
   Attachment,
-  BeamInputs,
   Bone,
   Caution,
+  DailyTopic,
   Evidence,
+  Factor,
+  Fixation,
   Injury,
   JointRecord,
   Mechanism,
   Option,
   RegionRecord,
+  ReturnTest,
   Stage,
+  StageSheet,
   Study,
   Vessel,
   WalkStop,
@@ -38,7 +43,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...r.feeds.map((f, i) => ref('regions', f.region, 'feeds', i, 'region')),
   ],
   mechanisms: (r: Mechanism) => [r.activity ? ref('activities', r.activity, 'activity') : null],
-  beams: (r: BeamInputs) => [ref('bones', r.bone, 'bone')],
+  activities: (r: Activity) => [r.otherEdge ? ref('activities', r.otherEdge, 'otherEdge') : null],
   injuries: (r: Injury) => [
     ref('bones', r.bone, 'bone'),
     ref('regions', r.region, 'region'),
@@ -57,7 +62,24 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
   ],
   walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
-  cautions: (r: Caution) => [...list('injuries', r.injuries, 'injuries'), ...list('options', r.options, 'options')],
+  fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
+  cautions: (r: Caution) => [
+    ...list('injuries', r.injuries, 'injuries'),
+    ...list('options', r.options, 'options'),
+    ...list('stages', r.stages, 'stages'),
+  ],
+  stages: (r: Stage) => r.today.weights.flatMap((w, i) => list('options', w.options, 'today', 'weights', i, 'options')),
+  stageSheets: (r: StageSheet) => [
+    ref('stages', r.stage, 'stage'),
+    ...list('injuries', r.injuries, 'injuries'),
+    ...list('options', r.options, 'options'),
+  ],
+  dailyLife: (r: DailyTopic) => [
+    ...list('stages', r.stages, 'stages'),
+    ...r.says.flatMap((s, i) => list('options', s.options, 'says', i, 'options')),
+  ],
+  factors: (r: Factor) => list('injuries', r.besideForecastOf, 'besideForecastOf'),
+  returnTests: (r: ReturnTest) => list('stages', r.stages, 'stages'),
 };
 
 /** Every `{source, mark}` in a record, wherever it sits. */

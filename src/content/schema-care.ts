@@ -1,9 +1,9 @@
-/** Records about care and what became of people: options, stages, studies, cautions, factors, injuries. */
+/** Records about care and what became of people: options, studies, cautions, factors, injuries. */
 import * as v from 'valibot';
-import { ENDPOINTS, QUESTION_IDS, READERS } from '../ids';
-import { ageBand, boneId, factorId, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
+import { ENDPOINTS } from '../ids';
+import { boneId, factorId, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
 import { text } from '../units/schema';
-import { cautionId, evidence, mark, sourceId, stageId, studyId, tellings } from './schema-base';
+import { evidence, mark, sourceId, stageId, studyId, tellings } from './schema-base';
 
 export const option = v.strictObject({
   id: optionId,
@@ -18,20 +18,20 @@ export const option = v.strictObject({
 });
 export type Option = v.InferOutput<typeof option>;
 
-export const stage = v.strictObject({
-  id: stageId,
-  term: text(80),
-  plain: text(80),
-  /** Criteria that open the next stage: a checklist, never computed into a date. */
-  opensNext: v.array(v.strictObject({ what: tellings, evidence })),
-  sendsBack: v.array(v.strictObject({ what: tellings, evidence })),
-  what: tellings,
-});
-export type Stage = v.InferOutput<typeof stage>;
-
 export const endpoint = v.picklist(ENDPOINTS);
 
 const finite = v.pipe(v.number(), v.finite());
+
+const pair = v.pipe(v.array(finite), v.length(2));
+
+/** What was counted, of `of` people. `percent` as printed when counts are not. */
+const event = v.strictObject({
+  what: v.picklist(['failure', 'nonunion', 'delayed union', 'union', 'refracture', 'returned', 'not returned']),
+  count: v.nullable(v.pipe(v.number(), v.integer())),
+  of: v.nullable(v.pipe(v.number(), v.integer())),
+  percent: v.nullable(finite),
+  lowHighPercent: v.nullable(pair),
+});
 
 /** One arm of one study, as printed. */
 export const study = v.strictObject({
@@ -54,47 +54,73 @@ export const study = v.strictObject({
       centreWeeks: finite,
       centre: v.picklist(['mean', 'median']),
       sdWeeks: v.nullable(finite),
-      rangeWeeks: v.nullable(v.pipe(v.array(finite), v.length(2))),
+      rangeWeeks: v.nullable(pair),
+      /** First and third quartile. */
+      quartilesWeeks: v.optional(v.nullable(pair), null),
+      /** Whose times were printed: all, those whose bone healed as planned, or those whose bone did not at first. */
+      branch: v.optional(v.picklist(['all', 'uneventful', 'problem']), 'all'),
+      /** Where the weeks begin. Those of a second treatment run on another clock: told, never part of a range or a forecast. */
+      since: v.optional(v.picklist(['first treatment', 'second treatment']), 'first treatment'),
     }),
   ),
-  /** A bad (or good) event counted, of `of` people. `percent` as printed when counts are not. */
-  event: v.nullable(
-    v.strictObject({
-      what: v.picklist(['failure', 'nonunion', 'union', 'refracture', 'returned']),
-      count: v.nullable(v.pipe(v.number(), v.integer())),
-      of: v.nullable(v.pipe(v.number(), v.integer())),
-      percent: v.nullable(finite),
-      lowHighPercent: v.nullable(v.pipe(v.array(finite), v.length(2))),
-    }),
-  ),
+  /** The bad (or good) event that is told first. */
+  event: v.nullable(event),
+  /** Further events of the same people. */
+  events: v.optional(v.array(event), []),
   /** What was forecast in public for the same people, where the study set it beside what happened. Never part of a range. */
-  forecast: v.optional(
-    v.strictObject({ centreWeeks: finite, rangeWeeks: v.nullable(v.pipe(v.array(finite), v.length(2))) }),
-  ),
+  forecast: v.optional(v.strictObject({ centreWeeks: finite, rangeWeeks: v.nullable(pair) })),
   asPrinted: text(300),
   read: v.picklist(['read', 'abstract', 'secondary']),
 });
 export type Study = v.InferOutput<typeof study>;
 
-export const caution = v.strictObject({
-  id: cautionId,
-  kind: v.picklist(['red flag', 'treatment danger', 'limit', 'disclaimer', 'do not say']),
-  what: tellings,
-  /** Where it matters: empty = everywhere. */
-  injuries: v.array(injuryId),
-  options: v.array(optionId),
-  ages: v.optional(v.array(ageBand), []),
-  questions: v.array(v.picklist(QUESTION_IDS)),
-  readers: v.array(v.picklist(READERS)),
+/** A published size with its 95 % interval, as printed. Sources that disagree stand as several. */
+const effect = v.strictObject({
+  measure: v.picklist(['odds ratio', 'relative risk']),
+  value: finite,
+  low: finite,
+  high: finite,
+  /** People, operations or bones counted, as printed. */
+  n: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
+  /** Of what, among whom. */
+  of: tellings,
+  /** Whether it speaks of healing after a break, or of getting one. */
+  about: v.picklist(['healing', 'getting it']),
+  bones: v.picklist(['fifth metatarsal', 'many bones']),
+  /** Whether the forecast uses it. Only what was seen, of the healing of these breaks, may be true (rules.ts). */
+  inForecast: v.boolean(),
   evidence,
 });
-export type Caution = v.InferOutput<typeof caution>;
+export type Effect = v.InferOutput<typeof effect>;
+
+/** Mean weeks to a point with the factor and, where the same source has them, without it, as printed. None printed an interval. */
+const waits = v.strictObject({
+  endpoint: v.picklist(ENDPOINTS),
+  weeks: finite,
+  withoutWeeks: v.nullable(finite),
+  /** How likely by chance alone, as printed. */
+  p: v.nullable(text(12)),
+  n: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
+  of: tellings,
+  evidence,
+});
+export type Waits = v.InferOutput<typeof waits>;
 
 export const factor = v.strictObject({
   id: factorId,
   term: text(80),
   what: tellings,
   effect: text(300),
+  effects: v.optional(v.array(effect), []),
+  waits: v.optional(v.array(waits), []),
+  /** What was published that speaks against it. */
+  against: v.optional(v.array(v.strictObject({ what: tellings, evidence })), []),
+  /** Stands beside the forecast of these, without being a way in which they break. */
+  besideForecastOf: v.optional(v.array(injuryId), []),
+  /** Said by another subject of the case, and not asked for again. */
+  saidBy: v.optional(v.nullable(v.picklist(['level'])), null),
+  /** Why the effects change no forecast. Needed as soon as there are any that do not. */
+  limit: v.optional(v.nullable(tellings), null),
   evidence,
 });
 export type Factor = v.InferOutput<typeof factor>;

@@ -88,41 +88,160 @@ export const mechanism = v.strictObject({
 });
 export type Mechanism = v.InferOutput<typeof mechanism>;
 
-/** A load case of the first beam: forces on the metatarsal head, in body weights, in the bone's own axes. */
+/** What a load case puts on the frame of the foot: see `src/mechanics/foot/load-case.ts` for signs. */
+const loadFigures = v.strictObject({
+  total: figure,
+  sideways: figure,
+  forwards: figure,
+  twist: figure,
+  tilt: figure,
+  centre: figure,
+  toeShare: figure,
+  fibularisLongus: figure,
+  fibularisBrevis: figure,
+  tibialisPosterior: figure,
+  flexorHallucis: figure,
+  flexorDigitorum: figure,
+});
+
+/** A task of the foot: its pose, what is known of its forces, what is not. */
 export const activity = v.strictObject({
   id: activityId,
   term: text(80),
   plain: text(80),
-  /** + towards dorsal (ground pushes up), + towards medial (ground pushes inwards), + compression along the bone. */
-  headUp: figure,
-  headMedial: figure,
-  headAlong: figure,
-  /** Pull of fibularis brevis on its footprint. */
-  brevisPull: figure,
+  pose: v.picklist(['standing', 'heelRaise']),
+  contact: v.picklist(['whole sole', 'forefoot']),
+  /** The same task on the other edge of the foot: the person chooses. */
+  otherEdge: v.optional(activityId),
+  figures: loadFigures,
+  /** How the total grows with speed (m/s), where a source says so. */
+  speed: v.optional(
+    v.strictObject({
+      usual: v.number(),
+      low: v.number(),
+      high: v.number(),
+      totalPerMetreASecond: v.number(),
+      evidence,
+    }),
+  ),
+  unknown: text(300),
   what: tellings,
 });
 export type Activity = v.InferOutput<typeof activity>;
 
-/**
- * Named inputs of the beam, fixed before any stress is computed. Keys are fixed by `src/mechanics`. The shaft's wall runs
- * between two shares of the bone's length; within one depth of the bone beyond them it thins to the metaphyseal cortex.
- */
-export const beamInputs = v.strictObject({
-  bone: boneId,
-  canalAcrossMm: figure,
-  canalUpDownMm: figure,
-  cortexMetaphysisMm: figure,
-  corticalModulusGPa: figure,
-  /** Where along the bone the canal was measured; the wall found there is carried along the shaft. */
-  canalAtShare: figure,
-  canalFromShare: figure,
-  canalToShare: figure,
-  /** Direction of the pull of fibularis brevis, parts of a unit vector in the foot's frame. */
-  brevisMedial: figure,
-  brevisUp: figure,
-  brevisBack: figure,
+/** One figure of the foot's frame besides its shape. Which there are, `src/mechanics/foot/parameter-names.ts` says. */
+export const frameFigure = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-zA-Z0-9]*$/)),
+  group: v.picklist(['ties', 'joints', 'pads', 'bone']),
+  /** On feet; a choice of a model's authors; ours; or fixed on the declared checks. */
+  basis: v.picklist(['measured', 'another model', 'assumed', 'calibrated']),
+  term: text(100),
+  plain: text(100),
+  figure,
 });
-export type BeamInputs = v.InferOutput<typeof beamInputs>;
+export type FrameFigureRecord = v.InferOutput<typeof frameFigure>;
+
+/** What moves the load on a bone: which there are, `src/mechanics/foot/types.ts` says; published evidence for and against. */
+export const loadFactor = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-zA-Z0-9]*$/)),
+  term: text(80),
+  plain: text(80),
+  step: text(80),
+  published: v.pipe(
+    v.array(v.strictObject({ says: v.picklist(['raises', 'lowers', 'no difference']), text: text(300), evidence })),
+    v.minLength(1),
+  ),
+});
+export type LoadFactor = v.InferOutput<typeof loadFactor>;
+
+/** A strain as measured on a bone, or at which bone fails. */
+export const strain = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-zA-Z0-9]*$/)),
+  term: text(100),
+  figure,
+});
+export type StrainRecord = v.InferOutput<typeof strain>;
+
+/** Constants by which repeated loading is compared. Keys are fixed by `src/mechanics/repetition`. */
+export const repetition = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
+  /** Power of strain in damage. */
+  exponent: figure,
+  /** Time in which repair takes 63 % of a day's damage, and how late it sets in (Weibull's exponent). */
+  repairDays: figure,
+  repairExponent: figure,
+});
+export type Repetition = v.InferOutput<typeof repetition>;
+
+/** What the numbers of a check must do; each of them, where there are several. As in `src/mechanics/foot/checks.ts`. */
+const expected = v.variant('kind', [
+  v.pipe(
+    v.strictObject({ kind: v.literal('band'), low: v.optional(v.number()), high: v.optional(v.number()) }),
+    v.check(({ low, high }) => low !== undefined || high !== undefined, 'a band has a low end, a high end or both'),
+    v.check(({ low, high }) => low === undefined || high === undefined || low < high, 'low first, then high'),
+  ),
+  v.strictObject({ kind: v.literal('sign'), sign: v.picklist(['positive', 'negative']) }),
+  v.strictObject({ kind: v.literal('ranking') }),
+  v.strictObject({ kind: v.literal('trend'), way: v.picklist(['rises', 'falls']) }),
+]);
+
+/** The frame of the foot against a published result. `calibration`: figures were fixed on it. `prediction`: nothing was. */
+export const loadCheck = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-zA-Z0-9]*$/)),
+  set: v.picklist(['calibration', 'prediction']),
+  theme: v.picklist(['arch', 'forces', 'strain', 'trends']),
+  term: text(160),
+  plain: text(160),
+  /** What each number is, in the order in which they are computed; a ranking goes from the first down. */
+  numbers: v.pipe(v.array(text(60)), v.minLength(1)),
+  unit: v.picklist(['mm', '%', 'deg', 'body weight', 'N', 'N m', 'N m/rad', 'microstrain', 'MPa', 'share', 'ratio']),
+  expected,
+  /** The figure or statement as the source has it. */
+  published: text(160),
+  /** Why the band, or what is asked for, is as wide as it is. */
+  tolerance: text(300),
+  /** Follows from how the frame is made or loaded. */
+  nearTautology: v.optional(v.literal(true)),
+  /** No prediction in full: the foot of the calibration in another state. */
+  sameFootAsCalibration: v.optional(v.literal(true)),
+  evidence,
+  note: v.optional(text(400)),
+});
+export type LoadCheck = v.InferOutput<typeof loadCheck>;
+
+/** A force in the foot as others measured or computed it, to hold the frame's beside. */
+export const measuredLoad = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-zA-Z0-9]*$/)),
+  part: v.picklist(['fascia', 'achilles', 'firstToeJoint', 'firstRayJoint']),
+  task: text(120),
+  figure,
+});
+export type MeasuredLoad = v.InferOutput<typeof measuredLoad>;
+
+const screwMaterial = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z]{2,20}$/)),
+  term: text(60),
+  plain: text(40),
+  young: figure,
+  yields: figure,
+});
+
+/** A screw in the canal of a bone: what is known of it and advised. Keys are fixed by `src/explain/screws.ts`. */
+export const fixation = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
+  bone: boneId,
+  /** Diameter of the core, and those of the screws whose length is asked. */
+  core: figure,
+  diameter: figure,
+  advisedLength: figure,
+  /** Of the bone's length. */
+  advisedShare: figure,
+  /** Rule of thumb: movement over width up to which bone, and fibrous cartilage, may form. */
+  gapBone: figure,
+  gapCartilage: figure,
+  materials: v.pipe(v.array(screwMaterial), v.minLength(1)),
+});
+export type Fixation = v.InferOutput<typeof fixation>;
 
 /** From where a stop of the walk is looked at: the sides of the foot by name. */
 export const WALK_VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back'] as const;

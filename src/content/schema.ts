@@ -5,22 +5,32 @@
 import * as v from 'valibot';
 import { text } from '../units/schema';
 import { type Review, sourceId } from './schema-base';
-import type { Caution, Factor, Injury, Option, Stage, Study } from './schema-care';
+import type { Factor, Injury, Option, Study } from './schema-care';
+import type { FilmScore } from './schema-films';
 import type {
   Activity,
   Attachment,
-  BeamInputs,
   Bone,
+  Fixation,
+  FrameFigureRecord,
   JointRecord,
+  LoadCheck,
+  LoadFactor,
+  MeasuredLoad,
   Mechanism,
   RegionRecord,
+  Repetition,
+  StrainRecord,
   Vessel,
   WalkStop,
 } from './schema-foot';
+import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
 
 export * from './schema-base';
 export * from './schema-care';
+export * from './schema-films';
 export * from './schema-foot';
+export * from './schema-stages';
 
 /** One item of CSL-JSON (citationstyles.org), the fields we use. */
 export const source = v.strictObject({
@@ -57,10 +67,25 @@ export interface Content {
   readonly vessels: readonly Vessel[];
   readonly mechanisms: readonly Mechanism[];
   readonly activities: readonly Activity[];
-  readonly beams: readonly BeamInputs[];
+  /** Stiffness of ties, joints and pads, and the bone: what the frame of the foot is told besides its shape. */
+  readonly frame: readonly FrameFigureRecord[];
+  readonly loadFactors: readonly LoadFactor[];
+  readonly measuredLoads: readonly MeasuredLoad[];
+  readonly strains: readonly StrainRecord[];
+  readonly repetitions: readonly Repetition[];
+  /** The frame against published results: what it was fixed on, and what it predicts. */
+  readonly loadChecks: readonly LoadCheck[];
+  readonly fixations: readonly Fixation[];
   readonly injuries: readonly Injury[];
   readonly options: readonly Option[];
   readonly stages: readonly Stage[];
+  /** What single clinics and studies did in a stage. */
+  readonly stageSheets: readonly StageSheet[];
+  readonly weightPractice: readonly WeightPractice[];
+  readonly dailyLife: readonly DailyTopic[];
+  readonly returnTests: readonly ReturnTest[];
+  /** Scores of films, made for other bones. */
+  readonly filmScores: readonly FilmScore[];
   readonly studies: readonly Study[];
   readonly cautions: readonly Caution[];
   readonly factors: readonly Factor[];

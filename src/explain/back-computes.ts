@@ -1,7 +1,6 @@
-/** What question 5 computes: ranges of named studies, stages and dates, weeks of follow-ups, forecasts that missed. */
-import type { Injury } from '../content/schema';
+/** What question 5 computes: ranges of named studies and dates, weeks of follow-ups, forecasts that missed. */
 import type { Endpoint, InjuryId, Level, OptionId, StudyId } from '../ids';
-import { addWeeks, armsFor, calendarOf, rangeOf, weeksBetween } from '../recovery';
+import { addWeeks, armsFor, rangeOf, weeksBetween } from '../recovery';
 import type { IsoDate, Quantity } from '../units';
 import { compute, message } from './build';
 import type { Context } from './context';
@@ -36,7 +35,9 @@ export const rangeFor = (context: Context, { injury, option, endpoint, level }: 
   const range = rangeOf(arms);
   if (range === null) return null;
   const ids = new Set(range.arms.map((a) => a.id));
-  const printed = range.arms.flatMap((a) => a.rangeWeeks ?? []);
+  // The quickest and the slowest are known only where every study printed its own.
+  const all = range.arms.every((a) => a.rangeWeeks !== null);
+  const printed = all ? range.arms.flatMap((a) => a.rangeWeeks ?? []) : [];
   return {
     weeks: weeksRange(range.lowWeeks, range.highWeeks),
     people:
@@ -92,39 +93,6 @@ export const backDates = compute(
     });
   },
 );
-
-/** The stages that hold for an option: its own and those of every option, in the order of the content. */
-export const stagesOf = (injury: Injury, option: OptionId | null): Injury['stages'] => {
-  const own = injury.stages.filter((s) => s.option === null || s.option === option);
-  if (own.length > 0) return own;
-  const first = injury.stages[0]?.option ?? null;
-  return injury.stages.filter((s) => s.option === first);
-};
-
-interface StageInputs {
-  readonly injury: InjuryId;
-  readonly option: OptionId | null;
-  readonly index: number;
-  readonly start: IsoDate | null;
-}
-export const stageUsual = compute('back.stage', ({ content }, inputs: StageInputs) => {
-  const injury = content.injuries.find((i) => i.id === inputs.injury);
-  if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-  const stages = stagesOf(injury, inputs.option);
-  const row = stages[inputs.index];
-  const day = calendarOf(stages, inputs.start)[inputs.index];
-  if (row === undefined || day === undefined) throw new RangeError(`no stage ${inputs.index} for ${inputs.injury}`);
-  const { fromWeek, toWeek, fromDate, toDate } = day;
-  return message('stageUsual', {
-    stage: row.stage,
-    number: inputs.index + 1,
-    of: stages.length,
-    weeks:
-      fromWeek === null ? null : { value: fromWeek, unit: 'week', lowHigh: [fromWeek, toWeek ?? fromWeek] as const },
-    openEnded: toWeek === null,
-    dates: fromDate === null ? null : { from: fromDate, to: toDate },
-  });
-});
 
 export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>
   message('brokenAgain', inputs),

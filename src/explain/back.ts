@@ -1,5 +1,5 @@
 /** Question 5: when is it back? Stages and what opens them, ranges of named studies, weeks always and dates once a day is known. */
-import type { Evidence, Injury } from '../content/schema';
+import type { Evidence } from '../content/schema';
 import { ENDPOINTS, type Endpoint, type InjuryId, type Level, type OptionId } from '../ids';
 import { isQuotable, weeksBetween } from '../recovery';
 import {
@@ -13,27 +13,24 @@ import {
   forecastMissed,
   type RangeInputs,
   rangeFor,
-  stagesOf,
-  stageUsual,
 } from './back-computes';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
 import type { Context } from './context';
+import { ENDPOINT_ORDER } from './endpoint-order';
+import { factorFindings } from './factor-findings';
 import { markOf, studiesOf } from './figures';
+import { scoreFindings } from './film-scores';
+import { type CaseForecast, firstForecast, forecastFindings, isSecond } from './forecast';
+import { scoredFindings } from './kept-forecasts';
 import type { ArmFigures, ClaimTag } from './messages';
 import { tagOf } from './resolve';
+import { reviewFindings } from './review-findings';
 import type { Situation } from './situation';
+import { stageFindings } from './stages';
 import { textFinding } from './texts';
+import { timetableFindings } from './timetable';
 import type { Finding } from './types';
-
-/** What people of a level ask for first. All levels mixed: what most studies count. */
-const ENDPOINT_ORDER: Readonly<Record<Level | 'any', readonly Endpoint[]>> = {
-  professional: ['match play', 'performance', 'sport', 'training', 'release', 'clinical healing', 'union', 'work'],
-  competitive: ['sport', 'match play', 'performance', 'training', 'release', 'clinical healing', 'union', 'work'],
-  recreational: ['sport', 'training', 'performance', 'match play', 'clinical healing', 'union', 'release', 'work'],
-  everyday: ['clinical healing', 'union', 'work', 'sport', 'release', 'training', 'performance', 'match play'],
-  any: ['sport', 'performance', 'match play', 'clinical healing', 'union', 'work', 'release', 'training'],
-};
 
 const evidenceOf = (arms: readonly ArmFigures[]): readonly Evidence[] =>
   arms.map((a) => ({ source: a.source, mark: a.mark }));
@@ -53,7 +50,12 @@ const endpointsFor = (
   return [...own, ...at(null).filter((a) => !own.some((b) => b.endpoint === a.endpoint))];
 };
 
-const rangeFindings = (s: Situation, injury: InjuryId, option: OptionId): readonly Finding[] => {
+const rangeFindings = (
+  s: Situation,
+  injury: InjuryId,
+  option: OptionId,
+  forecasts: readonly CaseForecast[],
+): readonly Finding[] => {
   const { context, known } = s;
   const ranges = endpointsFor(context, injury, option, known.level?.value ?? null);
   const tags = [s.injury, known.option].flatMap((k) => (k === null ? [] : [tagOf(k)]));
@@ -72,10 +74,13 @@ const rangeFindings = (s: Situation, injury: InjuryId, option: OptionId): readon
         whatIf,
       }),
     ];
-  const found = ranges.map((inputs, i) =>
+  const [first] = ranges;
+  // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.
+  const odds = first !== undefined && firstForecast(forecasts)?.inputs.endpoint === first.endpoint;
+  const found: Finding[] = ranges.map((inputs, i) =>
     find(context, 'back', {
-      id: i === 0 ? 'headline' : `range.${inputs.endpoint.replace(' ', '-')}`,
-      depth: i === 0 ? 'sentence' : 'more',
+      id: i === 0 && !odds ? 'headline' : `range.${inputs.endpoint.replace(' ', '-')}`,
+      depth: i > 0 ? 'more' : odds ? 'claim' : 'sentence',
       compute: backRange,
       inputs: { ...inputs, given },
       evidence: evidenceOf(rangeFor(context, inputs)?.arms ?? []),
@@ -84,9 +89,11 @@ const rangeFindings = (s: Situation, injury: InjuryId, option: OptionId): readon
       whatIf,
     }),
   );
-  const [first] = ranges;
+  found.unshift(...forecastFindings(s, forecasts, odds ? 'sentence' : 'claim'));
   const { start } = known;
-  if (first !== undefined && start !== null)
+  // One average, or averages without the slowest, make no span of days: a single date would be read off them.
+  const people = first === undefined ? null : (rangeFor(context, first)?.people ?? null);
+  if (first !== undefined && start !== null && people !== null)
     found.push(
       find(context, 'back', {
         id: 'dates',
@@ -106,6 +113,9 @@ const rangeFindings = (s: Situation, injury: InjuryId, option: OptionId): readon
     );
   return found;
 };
+
+const behind = (f: Finding): Finding =>
+  f.depth === 'sentence' && f.message.id !== 'forecastSecond' ? { ...f, depth: 'more' } : f;
 
 /** No treatment stated: the endpoint that most options have a range for, the earliest in people's order when several tie. */
 const dependsFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
@@ -145,37 +155,6 @@ const dependsFindings = (s: Situation, injury: InjuryId): readonly Finding[] => 
   ];
 };
 
-const stageFindings = (s: Situation, injury: Injury): readonly Finding[] => {
-  const { context, known } = s;
-  const option = known.option?.value ?? null;
-  const whatIf = s.injury?.whatIf ?? false;
-  const stages = stagesOf(injury, option);
-  return stages.flatMap((row, index) => {
-    const { stage } = row;
-    const record = context.content.stages.find((r) => r.id === stage);
-    const text = (id: string, at: Parameters<typeof textFinding>[2]['at']) =>
-      textFinding(context, 'back', { id, at, whatIf });
-    return [
-      find(context, 'back', {
-        id: `stage.${index + 1}`,
-        depth: 'more',
-        compute: stageUsual,
-        inputs: { injury: injury.id, option, index, start: known.start?.value ?? null },
-        evidence: [row.evidence],
-        claims: known.start === null ? [] : [tagOf(known.start)],
-        whatIf,
-      }),
-      ...text(`stage.${index + 1}.what`, { kind: 'stage', stage, part: 'what' }),
-      ...(record?.opensNext ?? []).flatMap((_, i) =>
-        text(`stage.${index + 1}.opens.${i + 1}`, { kind: 'stageOpens', stage, index: i }),
-      ),
-      ...(record?.sendsBack ?? []).flatMap((_, i) =>
-        text(`stage.${index + 1}.back.${i + 1}`, { kind: 'stageSendsBack', stage, index: i }),
-      ),
-    ];
-  });
-};
-
 const followUpFindings = (s: Situation): readonly Finding[] => {
   const { context, facts, known } = s;
   const plain = manyFindings(context, 'back', [
@@ -198,7 +177,7 @@ const followUpFindings = (s: Situation): readonly Finding[] => {
   });
 };
 
-const forecastFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
+const missedFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
   studiesOf(s.context.content, injury)
     .filter((row) => isQuotable(row) && row.forecast !== undefined && row.time !== null)
     .map((row) =>
@@ -212,9 +191,11 @@ const forecastFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
       }),
     );
 
-export const backFindings = (s: Situation): readonly Finding[] => {
+/** `bands`: with what takes seconds. */
+export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], bands: boolean): readonly Finding[] => {
   const { context, facts, injury, injuryRecord, known } = s;
-  const found: Finding[] = [];
+  // Weeks that somebody named are judged first: whoever speaks of them is asked about them first.
+  const found: Finding[] = [...timetableFindings(s, forecasts)];
   if (injury === null || injuryRecord === null) {
     found.push(
       find(context, 'back', {
@@ -238,17 +219,26 @@ export const backFindings = (s: Situation): readonly Finding[] => {
         }),
       );
     const usual =
-      known.option === null ? dependsFindings(s, injury.value) : rangeFindings(s, injury.value, known.option.value);
+      known.option === null
+        ? dependsFindings(s, injury.value)
+        : rangeFindings(s, injury.value, known.option.value, forecasts);
     found.push(
-      ...(again === null ? usual : usual.map((f) => (f.depth === 'sentence' ? { ...f, depth: 'more' as const } : f))),
+      // Ranges are of first treatments from their own start: neither leads after a break anew or for a second treatment.
+      ...(again === null && !isSecond(s) ? usual : usual.map(behind)),
     );
   }
   found.push(
     ...factFindings(context, 'back', 'injuryDate', facts, { unstatedDepth: known.start === null ? 'claim' : 'more' }),
   );
-  found.push(...followUpFindings(s));
+  found.push(
+    ...followUpFindings(s),
+    ...scoreFindings(s),
+    ...manyFindings(context, 'back', facts.outcomes),
+    ...scoredFindings(s),
+    ...reviewFindings(s, forecasts),
+  );
   if (injury !== null && injuryRecord !== null) {
-    found.push(...stageFindings(s, injuryRecord));
+    found.push(...stageFindings(s, injuryRecord, bands));
     injuryRecord.notSeen.forEach((_, index) => {
       found.push(
         ...textFinding(context, 'back', {
@@ -258,7 +248,7 @@ export const backFindings = (s: Situation): readonly Finding[] => {
         }),
       );
     });
-    found.push(...forecastFindings(s, injury.value));
+    found.push(...missedFindings(s, injury.value), ...factorFindings(s));
   }
   return found;
 };

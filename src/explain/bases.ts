@@ -5,10 +5,19 @@ import * as back from './back-computes';
 import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
-import * as how from './how';
+import * as factors from './factor-findings';
+import * as films from './film-scores';
+import * as forecast from './forecast-computes';
+import * as how from './how-computes';
+import * as kept from './kept-forecasts';
 import type { Message } from './messages';
 import * as options from './options';
+import * as repeated from './repeated';
+import * as review from './review-findings';
+import * as stages from './stage-computes';
+import * as supports from './support-computes';
 import * as texts from './texts';
+import * as timetable from './timetable';
 import type { Basis } from './types';
 import * as where from './where-computes';
 import * as why from './why';
@@ -19,7 +28,24 @@ const isCompute = (value: unknown): value is AnyCompute =>
   typeof value === 'object' && value !== null && 'id' in value && 'run' in value && typeof value.run === 'function';
 
 const registry: ReadonlyMap<string, AnyCompute> = new Map(
-  [where, how, why, options, back, claims, texts]
+  [
+    where,
+    how,
+    why,
+    options,
+    supports,
+    repeated,
+    back,
+    factors,
+    films,
+    review,
+    forecast,
+    kept,
+    timetable,
+    stages,
+    claims,
+    texts,
+  ]
     .flatMap((module): unknown[] => Object.values(module))
     .filter(isCompute)
     .map((c) => [c.id, c]),

@@ -28,8 +28,11 @@ export const MODEL_LIMITS = {
   placeRule: 'supported',
   feedingRule: 'supported',
   spreadOfStudies: 'supported',
+  forecast: 'uncertain',
   comparisonOfShares: 'supported',
-  beam: 'uncertain',
+  frame: 'uncertain',
+  tibialConstants: 'uncertain',
+  borrowedScore: 'uncertain',
 } as const satisfies Record<string, Confidence>;
 export type ModelLimit = keyof typeof MODEL_LIMITS;
 

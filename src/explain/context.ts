@@ -18,7 +18,8 @@ type Shape = v.InferOutput<typeof shapeSchema>;
 const shapes = new WeakMap<object, Shape>();
 const feet = new WeakMap<object, Map<string, Foot>>();
 
-const shapeOf = (content: Content): Shape => {
+/** The shape parameters of the content, read once. */
+export const shapeOf = (content: Content): Shape => {
   const kept = shapes.get(content);
   if (kept !== undefined) return kept;
   const shape = v.parse(shapeSchema, content.shape);

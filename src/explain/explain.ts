@@ -5,27 +5,62 @@
 import type { Foot } from '../anatomy/types';
 import type { Facts } from '../cases/schema';
 import type { Content } from '../content/schema';
+import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
-import { beamOf } from './beam';
 import { ZONED_BONE, zonesOn } from './context';
 import { feedingFor } from './feeding';
-import { beamRunOf, howFindings } from './how';
+import { forecastsOf } from './forecast';
+import { howFindings, loadRunOf } from './how';
+import { tooManyBeyond, tooManyBeyondItself } from './how-computes';
+import { loadChecksOn } from './load-checks';
+import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, toldLoads } from './loads';
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
-import { EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
+import { type BandsAsked, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
 
-const stationsOf = (s: Situation): Explanation['stations'] => {
-  const run = beamRunOf(s);
-  return run === null ? null : beamOf(s.context, run).table;
+const loadsOf = (s: Situation, bands: BandsAsked): Explanation['loads'] => {
+  const run = loadRunOf(s);
+  if (run === null) return null;
+  const [told, reference] = [toldLoads(s.context, run), toldLoads(s.context, referenceRun(run))];
+  if ('problem' in told || 'problem' in reference) return null;
+  const ray = rayOf(run.bone);
+  const all = bands === 'all';
+  const bandsTold = ray === null || bands === 'none' ? null : bandsFor(s.context, run, ray);
+  const ranks =
+    ranksOnly([...told.loads.flags, ...reference.loads.flags]) || (bandsTold !== null && tooManyBeyond(bandsTold));
+  return {
+    activity: run.activity,
+    reference: REFERENCE_ACTIVITY,
+    told: told.loads,
+    ranksOnly: ranks,
+    forcesRank: ranksOnly(told.loads.flags) || (bandsTold !== null && tooManyBeyondItself(bandsTold)),
+    referenceMPa: (ranks ? told : reference).loads.tables.map((table) => table.peakTension.mpa),
+    bands: bandsTold,
+    contributors: ray === null || !all ? null : contributorsFor(s.context, run, ray),
+    checks: all ? loadChecksOn(s.context, run) : null,
+  };
 };
 
-export const explain = (content: Content, facts: Facts, whatIf: WhatIf, foot?: Foot): Explanation => {
+/** Findings that need an ensemble that was not asked for say that they are still to come. */
+export interface ExplainOptions {
+  readonly bands: BandsAsked;
+}
+
+export const explain = (
+  content: Content,
+  facts: Facts,
+  whatIf: WhatIf,
+  foot?: Foot,
+  { bands }: ExplainOptions = { bands: 'none' },
+): Explanation => {
   const s = situationOf(content, facts, whatIf, foot);
   const bone = s.known.bone?.value ?? null;
   const zoned = bone === ZONED_BONE;
+  const loads = loadsOf(s, bands);
+  const forecasts = forecastsOf(s);
   return {
     version: EXPLANATION_VERSION,
     caseId: facts.caseId,
@@ -42,15 +77,17 @@ export const explain = (content: Content, facts: Facts, whatIf: WhatIf, foot?: F
     start: s.known.start === null ? null : { date: s.known.start.value, from: s.known.start.from },
     given: s.given,
     zones: zoned ? zonesOn(s.context.footFor(s.parameters), ZONED_BONE) : [],
-    stations: stationsOf(s),
+    stations: loads?.told.tables.find((table) => table.bone === bone) ?? null,
+    loads,
     feeding: zoned ? feedingFor(s.context, { foot: s.parameters, place: s.known.place?.value ?? null }) : null,
+    forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [
       { id: 'where', findings: whereFindings(s) },
-      { id: 'how', findings: howFindings(s) },
+      { id: 'how', findings: howFindings(s, bands) },
       { id: 'why', findings: whyFindings(s) },
-      { id: 'options', findings: optionsFindings(s) },
-      { id: 'back', findings: backFindings(s) },
+      { id: 'options', findings: optionsFindings(s, bands === 'all') },
+      { id: 'back', findings: backFindings(s, forecasts, bands === 'all') },
     ],
   };
 };

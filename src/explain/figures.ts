@@ -1,12 +1,14 @@
 /** Study rows of the content as figures that a message can carry, and the comparisons that they allow. */
 import type { Content, Mark, Study } from '../content/schema';
 import type { InjuryId, OptionId } from '../ids';
-import type { ArmFigures, Comparison } from './messages';
+import type { ArmEvent, ArmFigures, Comparison } from './messages';
 import { differenceOf, type Share, wilson } from './shares';
 
 /** A figure that reached us second-hand is no better than weak. */
 export const markOf = (study: Pick<Study, 'mark' | 'read'>): Mark =>
   study.read === 'secondary' && study.mark === 'seen' ? 'weak' : study.mark;
+
+const eventOf = ({ what, count, of, percent }: Study['events'][number]): ArmEvent => ({ what, count, of, percent });
 
 export const figuresOf = (study: Study): ArmFigures => {
   const [low, high] = study.time?.rangeWeeks ?? [];
@@ -24,32 +26,31 @@ export const figuresOf = (study: Study): ArmFigures => {
         : {
             endpoint: study.time.endpoint,
             centre: study.time.centre,
+            ...(study.time.since === 'second treatment' ? { since: study.time.since } : {}),
             weeks: {
               value: study.time.centreWeeks,
               unit: 'week',
               ...(low === undefined || high === undefined ? {} : { lowHigh: [low, high] as const }),
             },
           },
-    event:
-      study.event === null
-        ? null
-        : {
-            what: study.event.what,
-            count: study.event.count,
-            of: study.event.of,
-            percent: study.event.percent,
-          },
+    event: study.event === null ? null : eventOf(study.event),
+    events: study.events.map(eventOf),
   };
 };
 
 export const studiesOf = (content: Content, injury: InjuryId): readonly Study[] =>
   content.studies.filter((s) => s.injuries.includes(injury));
 
-/** Arms by trial, in the order of the content. */
+/** Who is treated how is drawn by lot, or chosen and followed, or only counted: what says more about the treatment comes first. */
+const DESIGN_ORDER: readonly Study['design'][] = ['randomised', 'cohort', 'register', 'series', 'pooled'];
+
+/** Arms by trial, trials by design and then in the order of the content. */
 export const trialsOf = (studies: readonly Study[]): ReadonlyMap<string, readonly Study[]> => {
   const trials = new Map<string, Study[]>();
   for (const study of studies) trials.set(study.trial, [...(trials.get(study.trial) ?? []), study]);
-  return trials;
+  const rank = ([, arms]: readonly [string, readonly Study[]]): number =>
+    Math.min(...arms.map(({ design }) => DESIGN_ORDER.indexOf(design)));
+  return new Map([...trials].sort((a, b) => rank(a) - rank(b)));
 };
 
 const shareOf = (study: Study): Share | null => {

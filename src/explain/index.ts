@@ -1,6 +1,7 @@
+export { awaitsBands } from './awaits';
 export { COMPUTE_IDS, rerun } from './bases';
 export { type Caps, confidenceOf, MODEL_LIMITS, type ModelLimit } from './confidence';
-export { explain } from './explain';
+export { type ExplainOptions, explain } from './explain';
 export type * from './messages';
 export { footOfCase } from './situation';
 export { textAt } from './texts';

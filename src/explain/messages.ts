@@ -11,22 +11,31 @@ import type {
   ActivityId,
   AttachmentId,
   BoneId,
+  CautionId,
   ClaimId,
   Endpoint,
   FactorId,
+  FilmScoreId,
   InjuryId,
   JointId,
   Level,
   MechanismId,
   OptionId,
   RegionId,
+  ReturnTestId,
   SourceId,
   StageId,
   StudyId,
+  TopicId,
   VesselId,
+  WeightPracticeId,
 } from '../ids';
 import type { FeedingState } from '../perfusion/types';
 import type { IsoDate, Quantity } from '../units';
+import type { ForecastMessages } from './forecast-messages';
+import type { LoadMessages } from './load-messages';
+import type { StageMessages } from './stage-messages';
+import type { SupportMessages } from './support-messages';
 
 export interface ClaimTag {
   readonly status: ClaimStatus;
@@ -54,9 +63,26 @@ export type TextAddress =
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
   | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
-  | { readonly kind: 'factor'; readonly factor: FactorId };
+  | { readonly kind: 'stageAids'; readonly stage: StageId }
+  | { readonly kind: 'stageExercise'; readonly stage: StageId; readonly index: number }
+  | { readonly kind: 'weightPractice'; readonly practice: WeightPracticeId }
+  | { readonly kind: 'daily'; readonly topic: TopicId; readonly index: number }
+  | { readonly kind: 'returnTest'; readonly test: ReturnTestId }
+  | { readonly kind: 'returnNorm'; readonly test: ReturnTestId; readonly index: number }
+  | { readonly kind: 'filmScore'; readonly score: FilmScoreId; readonly index: number }
+  | { readonly kind: 'cautionFigure'; readonly caution: CautionId; readonly index: number }
+  | { readonly kind: 'factor' | 'factorLimit'; readonly factor: FactorId }
+  | { readonly kind: 'factorAgainst'; readonly factor: FactorId; readonly index: number };
 
 /** A figure of a study, with how surely it was read. */
+/** Something counted of the people of an arm, as printed. */
+export interface ArmEvent {
+  readonly what: 'failure' | 'nonunion' | 'delayed union' | 'union' | 'refracture' | 'returned' | 'not returned';
+  readonly count: number | null;
+  readonly of: number | null;
+  readonly percent: number | null;
+}
+
 export interface ArmFigures {
   readonly study: StudyId;
   readonly source: SourceId;
@@ -68,37 +94,27 @@ export interface ArmFigures {
   readonly time: {
     readonly endpoint: Endpoint;
     readonly centre: 'mean' | 'median';
+    /** Weeks on another clock than those of the others. */
+    readonly since?: 'second treatment';
     readonly weeks: Quantity;
   } | null;
-  readonly event: {
-    readonly what: 'failure' | 'nonunion' | 'union' | 'refracture' | 'returned';
-    readonly count: number | null;
-    readonly of: number | null;
-    readonly percent: number | null;
-  } | null;
+  /** What the study counted first, and what else it counted of the same people. */
+  readonly event: ArmEvent | null;
+  readonly events: readonly ArmEvent[];
 }
 
 /** Whether the arms of one comparison differ by more than chance, and by how much. */
 export interface Comparison {
   readonly trial: string;
   readonly design: 'randomised' | 'cohort' | 'series' | 'pooled' | 'register';
-  readonly what: 'failure' | 'nonunion' | 'union' | 'refracture' | 'returned';
+  readonly what: ArmEvent['what'];
   readonly arms: readonly [ArmFigures, ArmFigures];
   /** Share of the first arm less share of the second, with its 95 % interval. */
   readonly difference: Quantity;
   readonly apart: boolean;
 }
 
-export type BoneFace = 'top' | 'sole' | 'outer' | 'inner';
-export interface BeamAgainstBreaks {
-  readonly peakAt: Quantity;
-  readonly peakRegion: RegionId | null;
-  readonly occursRegion: RegionId;
-  readonly injury: InjuryId;
-  readonly edge: boolean;
-}
-
-export interface Messages {
+export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
   notStated: { readonly subject: Subject };
@@ -150,26 +166,6 @@ export interface Messages {
   howUnknown: Record<string, never>;
   modelApplies: { readonly mechanism: MechanismId; readonly model: ModelKind };
   modelMissing: { readonly mechanism: MechanismId; readonly model: Exclude<ModelKind, 'beam stress'> };
-  beamPeaks: {
-    readonly activity: ActivityId;
-    readonly activityAssumed: boolean;
-    readonly mass: Quantity;
-    readonly massAssumed: boolean;
-    readonly tension: Quantity;
-    readonly tensionFromTip: Quantity;
-    readonly tensionRegion: RegionId | null;
-    readonly tensionSide: BoneFace;
-    readonly compression: Quantity;
-    readonly compressionFromTip: Quantity;
-    readonly compressionRegion: RegionId | null;
-    readonly compressionSide: BoneFace;
-  };
-  /** `edge`: the stress still rises where the theory ends, so the place of the peak is the edge of the theory. */
-  beamAgrees: BeamAgainstBreaks;
-  beamDisagrees: BeamAgainstBreaks;
-  beamLeavesOut: { readonly region: RegionId };
-  outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };
-  massRaises: { readonly mass: Quantity; readonly more: Quantity; readonly rise: Quantity };
 
   // Why
   whyUnknown: Record<string, never>;
@@ -240,6 +236,11 @@ export interface Messages {
     readonly weeks: Quantity | null;
     readonly openEnded: boolean;
     readonly dates: { readonly from: IsoDate; readonly to: IsoDate | null } | null;
+    /** What the clinic of this case set itself, beside the usual weeks: it goes before them where one plan is made. */
+    readonly own: {
+      readonly weeks: Quantity;
+      readonly dates: { readonly from: IsoDate; readonly to: IsoDate } | null;
+    } | null;
   };
   followUpWeek: {
     readonly claim: ClaimTag;

@@ -8,6 +8,7 @@ import { comparisonsOf, figuresOf, markOf, studiesOf, trialsOf } from './figures
 import type { ArmFigures } from './messages';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
+import { supportsAndScrews } from './support-findings';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
 
@@ -88,7 +89,7 @@ const trialFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
   return found;
 };
 
-export const optionsFindings = (s: Situation): readonly Finding[] => {
+export const optionsFindings = (s: Situation, bands: boolean): readonly Finding[] => {
   const { context } = s;
   const found: Finding[] = [...treatmentFindings(s)];
   const treated = found.some((f) => f.depth === 'sentence');
@@ -135,6 +136,7 @@ export const optionsFindings = (s: Situation): readonly Finding[] => {
     }
     found.push(...trialFindings(s, injury));
   }
+  found.push(...supportsAndScrews(s, bands));
   if (!treated)
     found.push(
       find(context, 'options', {

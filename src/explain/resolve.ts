@@ -57,7 +57,7 @@ const brokenAgainIn = (facts: Facts): Resolved['brokenAgain'] => {
   const status = last === undefined ? null : knownStatus(last);
   if (last === undefined || status === null) return null;
   const treated = currentTreatment(facts)?.value.on;
-  if (treated !== undefined && treated > last.value.on) return null;
+  if (treated !== undefined && treated >= last.value.on) return null;
   return { value: last.value.on, status, claims: [last.id], whatIf: false };
 };
 

@@ -3,6 +3,8 @@
  * put together by squares (Newcombe 1998, Stat Med 17:873-890, method 10). Printed intervals take the place of Wilson's where
  * a study pooled others and printed them.
  */
+import { wilsonInterval } from '../recovery';
+
 export interface Share {
   readonly value: number;
   readonly low: number;
@@ -13,14 +15,7 @@ export interface Share {
 const Z95 = 1.959963984540054;
 
 /** Wilson score interval. `count` may be a fraction when only a percentage was printed. */
-export const wilson = (count: number, of: number): Share => {
-  if (!(of > 0) || count < 0 || count > of) throw new RangeError(`no share: ${count} of ${of}`);
-  const p = count / of;
-  const z2 = Z95 * Z95;
-  const middle = (p + z2 / (2 * of)) / (1 + z2 / of);
-  const half = (Z95 / (1 + z2 / of)) * Math.sqrt((p * (1 - p)) / of + z2 / (4 * of * of));
-  return { value: p, low: Math.max(0, middle - half), high: Math.min(1, middle + half) };
-};
+export const wilson = (count: number, of: number): Share => ({ value: count / of, ...wilsonInterval(count, of, Z95) });
 
 /** First less second, with its interval. */
 export const differenceOf = (a: Share, b: Share): Share => {

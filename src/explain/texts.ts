@@ -14,6 +14,9 @@ export interface ContentText {
 
 const inList = <T>(items: readonly T[], wanted: (item: T) => boolean): T | null => items.find(wanted) ?? null;
 
+const toldIn = (record: { readonly what: Tellings; readonly evidence: Evidence } | null | undefined) =>
+  record == null ? null : { tellings: record.what, evidence: record.evidence };
+
 /** The text at an address, null when the content has none there. */
 export const textAt = (content: Content, at: TextAddress): ContentText | null => {
   switch (at.kind) {
@@ -31,7 +34,7 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
     }
     case 'activity': {
       const r = inList(content.activities, (a) => a.id === at.activity);
-      return r && { tellings: r.what, evidence: r.headUp.evidence };
+      return r && { tellings: r.what, evidence: r.figures.total.evidence };
     }
     case 'injury': {
       const r = inList(content.injuries, (i) => i.id === at.injury);
@@ -65,6 +68,28 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const stage = inList(content.stages, (s) => s.id === at.stage);
       const r = at.kind === 'stageOpens' ? stage?.opensNext[at.index] : stage?.sendsBack[at.index];
       return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
+    }
+    case 'stageAids':
+      return toldIn(inList(content.stages, (s) => s.id === at.stage)?.today.aids);
+    case 'stageExercise':
+      return toldIn(inList(content.stages, (s) => s.id === at.stage)?.today.exercises[at.index]);
+    case 'weightPractice':
+      return toldIn(inList(content.weightPractice, (p) => p.id === at.practice));
+    case 'daily':
+      return toldIn(inList(content.dailyLife, (d) => d.id === at.topic)?.says[at.index]);
+    case 'returnTest':
+      return toldIn(inList(content.returnTests, (t) => t.id === at.test));
+    case 'returnNorm':
+      return toldIn(inList(content.returnTests, (t) => t.id === at.test)?.norms[at.index]);
+    case 'filmScore':
+      return toldIn(inList(content.filmScores, (f) => f.id === at.score)?.says[at.index]);
+    case 'cautionFigure':
+      return toldIn(inList(content.cautions, (c) => c.id === at.caution)?.figures[at.index]);
+    case 'factorAgainst':
+      return toldIn(inList(content.factors, (f) => f.id === at.factor)?.against[at.index]);
+    case 'factorLimit': {
+      const r = inList(content.factors, (f) => f.id === at.factor);
+      return r == null || r.limit === null ? null : { tellings: r.limit, evidence: r.evidence };
     }
     case 'factor': {
       const r = inList(content.factors, (f) => f.id === at.factor);

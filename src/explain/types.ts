@@ -22,9 +22,12 @@ import type {
   SourceId,
   VesselId,
 } from '../ids';
+import type { Contributor, FootLoads, LoadBands } from '../mechanics';
+import type { CheckAnswer } from '../mechanics/foot/checks';
 import type { StationTable } from '../mechanics/types';
 import type { FeedingTable } from '../perfusion/types';
 import type { IsoDate } from '../units';
+import type { ExplainedForecast } from './forecast-steps';
 import type { Given, Message } from './messages';
 
 export const EXPLANATION_VERSION = 1;
@@ -89,6 +92,32 @@ export interface BreakAt {
   readonly direction: 'transverse' | 'oblique' | 'spiral' | 'avulsion' | 'comminuted' | 'incomplete' | 'notStated';
 }
 
+/**
+ * How much of the ensembles an explanation is made with. `ratio`: the bands of the ratio, under a second. `all`: contributors, supports
+ * and what the frame was held against too, some seconds.
+ */
+export type BandsAsked = 'none' | 'ratio' | 'all';
+
+/** The frame of the foot, told once, and against the reference task; bands once they are computed. */
+export interface ExplainedLoads {
+  readonly activity: ActivityId;
+  readonly reference: ActivityId;
+  readonly told: FootLoads;
+  /** The run is beyond what the theory can state as a size: only more and less may be told. */
+  readonly ranksOnly: boolean;
+  /** The same for forces along the way, which ask nothing of the reference: no newtons, no body weights. */
+  readonly forcesRank: boolean;
+  /**
+   * What a stress in each metatarsal, first to fifth, is told as a multiple of, MPa: its largest pull in the reference task, or, where
+   * only ranks may be told, in this run itself. Never MPa of a person.
+   */
+  readonly referenceMPa: readonly number[];
+  readonly bands: LoadBands | null;
+  readonly contributors: readonly Contributor[] | null;
+  /** What the frame of this foot makes of published results; with the bands. */
+  readonly checks: readonly CheckAnswer[] | null;
+}
+
 /** What a what-if may change. Each key overrides the fact of the same name; null-free: absent = not overridden. */
 export interface WhatIf {
   readonly place?: Place;
@@ -97,8 +126,14 @@ export interface WhatIf {
   /** Measures of the foot's shape and size, over what is known of the person. */
   readonly foot?: Partial<FootParameters>;
   readonly activity?: ActivityId;
-  /** Places the model's peak by hand: used to see that the comparison sentence follows. Share of bone length. */
-  readonly beamHeldToShare?: number;
+  /** Carried on the back, kg. */
+  readonly carriedKg?: number;
+  /** Bending stiffness of the sole at the ball of the foot, N m/rad. */
+  readonly soleBending?: number;
+  /** m/s, for tasks whose force is known to grow with it. */
+  readonly speed?: number;
+  /** Ground higher under the outer edge, deg. */
+  readonly tiltDeg?: number;
 }
 export const NO_WHAT_IF: WhatIf = {};
 
@@ -128,8 +163,13 @@ export interface Explanation {
   readonly given: Given;
   /** Zones of the bone in question, tip to head; empty when it has none. */
   readonly zones: readonly Zone[];
+  /** Of the bone in question, from the frame's told run; null where no model speaks for it. */
   readonly stations: StationTable | null;
+  /** The whole frame of the foot in the task in question; null where none was solved. */
+  readonly loads: ExplainedLoads | null;
   readonly feeding: FeedingTable | null;
+  /** One for each point that studies of this class and treatment count to, first what people ask for first. */
+  readonly forecasts: readonly ExplainedForecast[];
   /** True while any content used has not been reviewed by a clinician. */
   readonly draft: boolean;
   readonly questions: readonly [Question, Question, Question, Question, Question];

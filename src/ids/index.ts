@@ -14,6 +14,15 @@ export type InjuryId = Id<'Injury'>;
 export type MechanismId = Id<'Mechanism'>;
 export type OptionId = Id<'Option'>;
 export type StageId = Id<'Stage'>;
+/** One criterion that opens the next stage. Ticks of a clinic name it, so that a list may grow or change its order. */
+export type CriterionId = Id<'Criterion'>;
+export type ExerciseId = Id<'Exercise'>;
+/** A question of daily life: driving, stairs, sleep. */
+export type TopicId = Id<'Topic'>;
+export type StageSheetId = Id<'StageSheet'>;
+export type WeightPracticeId = Id<'WeightPractice'>;
+export type ReturnTestId = Id<'ReturnTest'>;
+export type FilmScoreId = Id<'FilmScore'>;
 export type StudyId = Id<'Study'>;
 export type SourceId = Id<'Source'>;
 export type CautionId = Id<'Caution'>;
@@ -82,6 +91,19 @@ export type AgeBand = (typeof AGE_BANDS)[number];
 
 export const LEVELS = ['everyday', 'recreational', 'competitive', 'professional'] as const;
 export type Level = (typeof LEVELS)[number];
+
+/** What a follow-up can find. */
+export const FOLLOW_UP_FINDINGS = [
+  'tender',
+  'not tender',
+  'line visible',
+  'two cortices bridged',
+  'united',
+  'walking without pain',
+  'training',
+  'broken again',
+] as const;
+export type FollowUpFinding = (typeof FOLLOW_UP_FINDINGS)[number];
 
 /** What a study counted the time to. No function accepts two endpoints as one. */
 export const ENDPOINTS = [

@@ -15,5 +15,8 @@ export const findingsOf = <K extends MessageId>(explanation: Explanation | null,
 /** The model's largest pull held against where breaks of the class lie; null where no beam speaks. */
 export const beamAgainstBreaks = (
   explanation: Explanation | null,
-): FindingOf<'beamAgrees'> | FindingOf<'beamDisagrees'> | null =>
-  findingsOf(explanation, 'beamAgrees')[0] ?? findingsOf(explanation, 'beamDisagrees')[0] ?? null;
+): FindingOf<'pullAgrees'> | FindingOf<'pullDisagrees'> | FindingOf<'pullSilent'> | null =>
+  findingsOf(explanation, 'pullAgrees')[0] ??
+  findingsOf(explanation, 'pullDisagrees')[0] ??
+  findingsOf(explanation, 'pullSilent')[0] ??
+  null;

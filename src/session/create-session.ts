@@ -14,14 +14,18 @@ import {
   withoutClaim,
 } from '../cases';
 import type { Content } from '../content/schema';
-import { NO_WHAT_IF, type WhatIf } from '../explain/types';
+import { type Explanation, NO_WHAT_IF, type WhatIf } from '../explain/types';
 import { type CaseId, idOf } from '../ids';
 import { localDay } from '../units/local-day';
 import { type Autosave, autosave } from './autosave';
+import { bandsOnDemand } from './bands-on-demand';
+import { careCommands } from './care-commands';
 import type { CaseStorage } from './case-storage';
 import { type History, startOf, stepBack, stepForward, stepTo } from './history';
+import { keepingForecasts } from './keep-forecasts';
 import type { RunExplain } from './run-explain';
 import { reasonOf, sessionProblem } from './session-problems';
+import { sizeHeld } from './size-held';
 import type { Problem, Session, SessionCommands, SessionState } from './types';
 import { patched, problemOf, sameData, without } from './what-if';
 
@@ -32,6 +36,8 @@ export interface SessionOptions {
   /** The case a session starts with, and comes back to after `finish`. */
   readonly file: CaseFile;
   readonly runExplain: RunExplain;
+  /** Runs beside the first one while a page wants bands, so that a slider never waits for them; without it there are none. */
+  readonly runBands?: RunExplain;
   /** Without one nothing is kept. */
   readonly storage?: CaseStorage;
   /** False: leave what is kept where it is, for example when a link asked for a demo case. */
@@ -86,7 +92,7 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
 
 /** Throws TypeError when the case to start with is not a valid one. */
 export const createSession = (options: SessionOptions): LiveSession => {
-  const { content, runExplain, storage, restore = true, checkFile = () => [], now = Date.now } = options;
+  const { content, runExplain, runBands, storage, restore = true, checkFile = () => [], now = Date.now } = options;
   const check = (file: CaseFile): readonly Problem[] => {
     const form = checkCaseFile(file);
     if (form.length > 0) return form;
@@ -105,6 +111,9 @@ export const createSession = (options: SessionOptions): LiveSession => {
   let era = 0;
   let asked = 0;
   let shown = 0;
+  let lastBanded: Explanation | null = null;
+
+  const bands = bandsOnDemand(runBands, store);
 
   /** One step of the state, never two: in between, an explanation would claim to be of what it is not. */
   const explainAfter = (change: Partial<SessionState>): void => {
@@ -112,11 +121,14 @@ export const createSession = (options: SessionOptions): LiveSession => {
     const isCurrent = (): boolean => myEra === era && mine > shown;
     setState({ ...change, stale: true });
     const { file, whatIf } = getState();
-    runExplain({ file, whatIf }).then(
+    runExplain({ file, whatIf, bands: 'none' }).then(
       (explanation) => {
         if (explanation === null || !isCurrent()) return;
         shown = mine;
-        setState({ explanation, stale: mine !== asked });
+        const before = getState().explanation;
+        if (before?.loads?.bands) lastBanded = before;
+        setState({ explanation: sizeHeld(explanation, lastBanded), stale: mine !== asked });
+        bands.came();
       },
       (error: unknown) => {
         if (!isCurrent() || mine !== asked) return;
@@ -188,9 +200,13 @@ export const createSession = (options: SessionOptions): LiveSession => {
     },
     openCase: (file) => open(file, file.id === getState().file.id && file.demo === undefined),
     newCase: () => open(emptyCase(NEW_CASE_ID), false),
-    addClaim: (claim) => void edit(withClaim(getState().file, claim)),
+    addClaim: (claim) => {
+      const state = getState();
+      void edit(withClaim(keepingForecasts(state.file, claim, state, localDay(new Date(now()))), claim));
+    },
     removeClaim: (id) => void edit(withoutClaim(getState().file, id)),
     changeCase: (file) => void edit(file),
+    ...careCommands(() => getState().file, edit),
     setWhatIf: (patch) => {
       const problem = problemOf(getState().file, patch, check);
       if (problem === null) override(patched(getState().whatIf, patch));
@@ -224,6 +240,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),
     pickForQuiz: (quizPick) => setState({ quizPick }),
     drewBreak: (breakSign) => setState({ breakSign }),
+    wantBands: bands.want,
     undo: () => stepped(stepBack(history)),
     redo: () => stepped(stepForward(history)),
     report: refuse,

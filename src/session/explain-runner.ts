@@ -21,13 +21,13 @@ export interface ExplainRunnerOptions {
 }
 
 /** Bones are built here only when the explanation needs other ones than those given: a page may not be allowed to. */
-const loadedPlain: PlainExplain = async (content, { file, whatIf }, foot) => {
+const loadedPlain: PlainExplain = async (content, { file, whatIf, bands }, foot) => {
   const [{ explain }, { factsOf }, { prepareAnatomy }] = await Promise.all([
     import('../explain'),
     import('../cases'),
     import('../anatomy'),
   ]);
-  const make = () => explain(content, factsOf(file), whatIf, foot ?? undefined);
+  const make = () => explain(content, factsOf(file), whatIf, foot ?? undefined, { bands });
   try {
     return make();
   } catch {

@@ -6,7 +6,7 @@ import type { ToWorker } from './run-explain';
 import { serveExplain } from './serve-explain';
 
 const serve = serveExplain(
-  (content, { file, whatIf }, foot) => explain(content, factsOf(file), whatIf, foot ?? undefined),
+  (content, { file, whatIf, bands }, foot) => explain(content, factsOf(file), whatIf, foot ?? undefined, { bands }),
   prepareAnatomy(),
   (message) => self.postMessage(message),
 );

@@ -1,10 +1,11 @@
 /** What a session asks of whoever makes explanations. */
 import type { CaseFile } from '../cases/schema';
-import type { Explanation, WhatIf } from '../explain/types';
+import type { BandsAsked, Explanation, WhatIf } from '../explain/types';
 
 export interface ExplainRequest {
   readonly file: CaseFile;
   readonly whatIf: WhatIf;
+  readonly bands: BandsAsked;
 }
 
 /** Null: overtaken before it began. Rejects when the explanation cannot be made. */

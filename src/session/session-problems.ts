@@ -6,9 +6,13 @@ export const SESSION_PROBLEM_WORDS = {
     what: 'The explanation could not be made for this case: {detail}',
     remedy: 'Undo the last change, or open the case again. Your case is not lost.',
   },
-  notAShare: {
-    what: 'The place where the bone is held must lie between its two ends.',
-    remedy: 'Choose a share between 0 and 1.',
+  bandsFailed: {
+    what: 'How sure the numbers of the load are could not be worked out: {detail}',
+    remedy: 'Read them as more and less only, or reload the page. Your case is not lost.',
+  },
+  notALoad: {
+    what: 'The model has not been tried with this load, speed, sole or ground.',
+    remedy: 'Choose a value within the ends of the slider.',
   },
   notAFoot: {
     what: 'A foot of this shape or size has not been checked.',

@@ -7,6 +7,7 @@ import type { CaseFile, Claim } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { Explanation, WhatIf } from '../explain/types';
 import type { BoneId, ClaimId, QuestionId, Reader, RegionId } from '../ids';
+import type { CareCommands } from './care-commands';
 
 export const VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back', 'close'] as const;
 export type ViewId = (typeof VIEWS)[number];
@@ -68,7 +69,7 @@ export interface SessionState {
   readonly breakSign: BreakSign | null;
 }
 
-export interface SessionCommands {
+export interface SessionCommands extends CareCommands {
   readonly openText: (text: string) => void;
   readonly openCase: (file: CaseFile) => void;
   readonly newCase: () => void;
@@ -97,6 +98,8 @@ export interface SessionCommands {
   readonly pickForQuiz: (bone: BoneId) => void;
   /** The stage says how it has drawn the break. */
   readonly drewBreak: (sign: BreakSign | null) => void;
+  /** A page shows bands, contributors or supports until it calls what it is given back; for nobody else are they worked out. */
+  readonly wantBands: () => () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Something went wrong outside the session that a person must hear of, such as a file or a link that could not be read. */

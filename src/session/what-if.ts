@@ -30,14 +30,24 @@ export const patched = (whatIf: WhatIf, patch: Partial<WhatIf>): WhatIf =>
 
 export const sameData = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 
+/** What the sliders of question 2 admit: kg, N m/rad, m/s, deg. */
+export const LOAD_BOUNDS = {
+  carriedKg: [0, 60],
+  soleBending: [0, 60],
+  speed: [1, 8],
+  tiltDeg: [-20, 20],
+} as const;
+
 /** The first thing wrong with new overrides, found by asking what would be wrong with a case that claimed them. */
 export const problemOf = (
   file: CaseFile,
   whatIf: WhatIf,
   check: (file: CaseFile) => readonly (CaseProblem | Problem)[],
 ): Problem | null => {
-  const share = whatIf.beamHeldToShare;
-  if (share !== undefined && !(share >= 0 && share <= 1)) return sessionProblem('notAShare');
+  for (const [name, bounds] of Object.entries(LOAD_BOUNDS)) {
+    const value = whatIf[name as keyof typeof LOAD_BOUNDS];
+    if (value !== undefined && !within(value, bounds)) return sessionProblem('notALoad');
+  }
   const { heelToSecondHeadMm: h, ...form } = whatIf.foot ?? {};
   if (h !== undefined && !within(h, H_BOUNDS_MM)) return sessionProblem('notAFoot');
   for (const [measure, value] of Object.entries(form)) {

@@ -120,9 +120,8 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     (to: ViewId, nearBone?: boolean) => engine?.look(to, animated(), nearBone),
     [engine, animated],
   );
-  const hasBone = (explanation?.bone ?? null) !== null;
   const lit = quiz?.litBone ?? null;
-  const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, hasBone, narrow);
+  const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
   // What is asked about must be in sight.
   const open = useCallback(
     () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), inWalk || undefined),

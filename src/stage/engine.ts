@@ -17,6 +17,7 @@ import { type Overlay, overlayOf } from './overlay/overlay';
 import type { Fonts, Measure } from './overlay/shapes';
 import { type PenPoint, type PenStroke, penPointAt } from './pen/stroke';
 import { besideStrokes } from './scene/aside';
+import type { LoadNumber } from './scene/load-path';
 import { breakSignOf, breakStrokes, type StageScene, showsRing } from './scene/scene';
 import { Viewpoint } from './viewpoint';
 
@@ -25,6 +26,8 @@ export interface Showing {
   readonly labels: readonly LabelText[];
   readonly fonts: Fonts;
   readonly measure: Measure;
+  /** A number of body weights in words. */
+  readonly loadText: (number: LoadNumber) => string;
   readonly tokens: Tokens;
   readonly mirrored: boolean;
   readonly contourPx: number;
@@ -243,6 +246,7 @@ export class Engine {
       mode,
       fonts: showing.fonts,
       measure: showing.measure,
+      loadText: showing.loadText,
       strokes: this.strokes,
       before: this.memory,
       atRest,

@@ -66,7 +66,7 @@ export const drawPicture = (input: PictureInput): Picture => {
   const showing: Showing =
     input.labels === 'all' ? whole : { ...whole, labels: whole.labels.filter(({ tag }) => tag !== null) };
   const { scene, mirrored } = showing;
-  const view = input.view ?? viewOfQuestion(question, explanation.bone !== null, false);
+  const view = input.view ?? viewOfQuestion(question, explanation, false);
   const plate = new Plate(document.createElement('canvas'), foot);
   try {
     const { camera, mode } = frameView(
@@ -94,6 +94,7 @@ export const drawPicture = (input: PictureInput): Picture => {
       mode,
       fonts: showing.fonts,
       measure: showing.measure,
+      loadText: showing.loadText,
       before: NO_LABELS,
       atRest: true,
     });

@@ -4,6 +4,8 @@ import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
 import type { BoneId, QuestionId, Reader } from '../ids';
 import type { SessionState } from '../session/types';
+import type { MainLoad } from '../wording/load-scale';
+import { formatNumber } from '../wording/quantities';
 import type { Tokens } from './draw/tokens';
 import type { Showing } from './engine';
 import { boneLabels, capital } from './labels/choose';
@@ -30,6 +32,12 @@ export interface ShowingInput {
   readonly contourPx: number;
   readonly narrow: boolean;
 }
+
+/** A sum stands at one arrow or cord of several, so it says what it is the sum of. */
+const SUM_WORDS: Partial<Record<MainLoad, StageWord>> = {
+  forefootN: 'stage.bodyWeights.forefootN',
+  fasciaN: 'stage.bodyWeights.fasciaN',
+};
 
 /** The plain foot: nothing explained, nothing chosen. */
 export const NOTHING_ASKED = {
@@ -89,7 +97,7 @@ export const showingOf = (input: ShowingInput): Showing => {
   const beside = scene.beside === null ? null : besideLabel(scene.beside, input.foot, input.reader);
   if (beside !== null) labels.push(beside);
   if (!scene.inQuiz) {
-    const room = { narrow: input.narrow, latin: !input.narrow };
+    const room = { narrow: input.narrow, latin: !input.narrow, path: scene.loadPath !== null };
     for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, scene, input.reader, room)) {
       labels.push({ id: bone, text, second, tag: null, spot: null, priority });
     }
@@ -99,6 +107,7 @@ export const showingOf = (input: ShowingInput): Showing => {
     labels,
     fonts: fontsFor(input.labelPx),
     measure: input.measure,
+    loadText: ({ of, bodyWeights }) => say(SUM_WORDS[of] ?? 'stage.bodyWeights', { value: formatNumber(bodyWeights) }),
     tokens: input.tokens,
     mirrored: isMirrored(input.explanation),
     contourPx: input.contourPx,

@@ -42,6 +42,27 @@ export const TELLING_PHRASES = {
   'handout.callHours': 'Hours',
   'handout.sources': 'Where this comes from',
   'handout.limits': 'Good to know',
+  // Stages and reviews to take along, as a list or for a calendar
+  'plan.title': 'The usual stages after this foot injury',
+  'plan.weeks':
+    'Weeks are counted from the start: week 0 is the day of the treatment or, where none is known, of the injury.',
+  'plan.between': 'Week {from} to {to}',
+  'plan.from': 'From week {from}',
+  'plan.at': 'Week {week}',
+  'plan.noWeeks': 'No usual week known',
+  'plan.entry': '{when}: {what}',
+  'plan.stage': 'Foot: {stage} ({when})',
+  'plan.review': 'a usual time to look at the foot again',
+  'plan.reviewShort': 'Foot: look again ({when})',
+  'plan.opens': 'What opens the next stage:',
+  'plan.item': '- {text}',
+  'plan.evidence': 'Where the weeks come from: {source}.',
+  'plan.practice': 'common practice',
+  'plan.reviewWhy': 'Where the day comes from: common practice, the end of a usual stage.',
+  'plan.own': 'the clinic’s own',
+  'plan.reviewOwn': 'Where the day comes from: the end of a stage as the clinic set it.',
+  'plan.caution':
+    'This is for learning. It is not a treatment plan. How the foot is opens a stage, not the day. The one who treats you decides.',
 } as const;
 
 export const tellingTemplates = (): readonly { readonly where: string; readonly text: string }[] =>

@@ -27,17 +27,26 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
 export const saysUnknown = (finding: Finding): boolean =>
   NOT_KNOWN.has(finding.message.id) || finding.confidence.level === 'unknown';
 
+/** Texts that stand in the list of the stages. */
+const OF_A_STAGE: ReadonlySet<string> = new Set([
+  'weightPractice',
+  'daily',
+  'returnTest',
+  'returnNorm',
+  'cautionFigure',
+]);
+
 /**
  * Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead;
  * and no day of return: weeks only, as "what not to say" asks.
  */
 export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'sideDefault' &&
-  message.id !== 'stageUsual' &&
+  !message.id.startsWith('stage') &&
   message.id !== 'backDates' &&
   message.id !== 'modelApplies' &&
   message.id !== 'modelMissing' &&
   !(message.id === 'contentText' && ['factor', 'optionBurden', 'activity'].includes(message.args.at.kind)) &&
   // Its name says it already.
   !(message.id === 'contentText' && message.args.at.kind === 'option' && message.args.at.part === 'what') &&
-  !(message.id === 'contentText' && message.args.at.kind.startsWith('stage'));
+  !(message.id === 'contentText' && (message.args.at.kind.startsWith('stage') || OF_A_STAGE.has(message.args.at.kind)));

@@ -23,6 +23,9 @@ export type Unit =
   | 'count'
   | 'share'
   | 'body weight'
+  | 'times'
+  | 'm/s'
+  | 'N m/rad'
   | 'second';
 
 /** A number that is never separated from its unit. `lowHigh` is a band when the value is not one figure. */

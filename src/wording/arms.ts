@@ -1,6 +1,6 @@
 /** Study arms as people read them: who, how many, what was counted, each number with its mark. */
 import type { Content } from '../content/schema';
-import type { ArmFigures, Comparison } from '../explain/messages';
+import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
 import type { OptionId, Reader } from '../ids';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
@@ -12,31 +12,39 @@ import type { Run } from './types';
 
 const percent = (value: number): string => formatQuantity({ value: value / 100, unit: 'share' });
 
-const eventRuns = (arm: ArmFigures): readonly Run[] => {
-  const { event } = arm;
-  if (event === null) return [];
+const eventRuns = (event: ArmEvent, { mark }: ArmFigures): readonly Run[] => {
   const what = EVENT_WORDS[event.what];
   if (event.count !== null && event.of !== null)
     return fillRuns(PARTS.armEventCount, {
-      count: { text: String(event.count), mark: arm.mark },
-      of: { text: String(event.of), mark: arm.mark },
+      count: { text: String(event.count), mark },
+      of: { text: String(event.of), mark },
       what,
     });
   if (event.percent === null) return [];
-  return fillRuns(PARTS.armEventPercent, { percent: { text: percent(event.percent), mark: arm.mark }, what });
+  return fillRuns(PARTS.armEventPercent, { percent: { text: percent(event.percent), mark }, what });
 };
+
+/** What was counted, the harm with the good: the first for which the study stands, then the others. */
+const countedRuns = (arm: ArmFigures): readonly (readonly Run[])[] =>
+  [...(arm.event === null ? [] : [arm.event]), ...arm.events]
+    .map((event) => eventRuns(event, arm))
+    .filter((runs) => runs.length > 0);
+
+/** To what the weeks count and, where they run on another clock, from what. */
+const countedTo = ({ endpoint, since }: NonNullable<ArmFigures['time']>): string =>
+  since === undefined ? ENDPOINT_WORDS[endpoint] : fill(PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
 
 export const timeRuns = (arm: ArmFigures): readonly Run[] =>
   arm.time === null
     ? []
     : fillRuns(PARTS.armTime, {
         weeks: { text: formatQuantity(arm.time.weeks), mark: arm.mark },
-        endpoint: ENDPOINT_WORDS[arm.time.endpoint],
+        endpoint: countedTo(arm.time),
         centre: arm.time.centre,
       });
 
 const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Run[] => {
-  const parts = [eventRuns(arm), timeRuns(arm)].filter((runs) => runs.length > 0);
+  const parts = [...countedRuns(arm), timeRuns(arm)].filter((runs) => runs.length > 0);
   const figures = joined(parts.flatMap((runs, i) => (i === 0 ? runs : [{ text: ', ' }, ...runs])));
   return fillRuns(PARTS.armAsked, {
     option: namesFor(content, reader).option(arm.option),
@@ -53,15 +61,16 @@ const plainOption = (
   rows: readonly ArmFigures[],
   reader: Reader,
 ): readonly Run[] => {
-  const events = new Map(rows.map((arm) => [JSON.stringify(arm.event), eventRuns(arm)] as const));
-  const counted = [...events.values()].filter((runs) => runs.length > 0);
+  const counted = [
+    ...new Map(rows.flatMap(countedRuns).map((runs) => [runs.map(({ text }) => text).join(''), runs])).values(),
+  ];
   const times = rows.flatMap((arm) =>
     arm.time === null
       ? []
       : [
           fillRuns(PARTS.plainTime, {
             weeks: { text: formatWeeks({ value: arm.time.weeks.value, unit: 'week' }), mark: arm.mark },
-            endpoint: ENDPOINT_WORDS[arm.time.endpoint],
+            endpoint: countedTo(arm.time),
           }),
         ],
   );

@@ -4,7 +4,17 @@ import type { Content } from '../content/schema';
 import type { ClaimValue, Given } from '../explain/messages';
 import type { ClaimId, Reader } from '../ids';
 import { CLAUSES, type ClauseKey, CONDITIONS, HEDGES, PIECES } from './en/clauses';
-import { DIRECTION_WORDS, FOLLOW_UP_WORDS, FOOT_SHAPE_WORDS, LEVEL_WORDS, ONSET_WORDS, WHO_WORDS } from './en/lists';
+import {
+  DIRECTION_WORDS,
+  ENDPOINT_WORDS,
+  FOLLOW_UP_WORDS,
+  FOOT_SHAPE_WORDS,
+  GIVEN_UP_WORDS,
+  LEVEL_WORDS,
+  ONSET_WORDS,
+  REACHED_WORDS,
+  WHO_WORDS,
+} from './en/lists';
 import { capitalRuns, fill, fillRuns, type Value } from './fill';
 import { namesFor } from './names';
 import { formatDate, formatQuantity } from './quantities';
@@ -50,6 +60,14 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause =
         key: 'followUp',
         values: { date: formatDate(of.value.on), finding: FOLLOW_UP_WORDS[of.value.finding] },
       };
+    case 'outcome': {
+      const ended = (of.value.result === 'reached' ? REACHED_WORDS : GIVEN_UP_WORDS)[of.value.endpoint];
+      return { key: 'outcome', values: { date: formatDate(of.value.on), ended } };
+    }
+    case 'timetable': {
+      const until = of.value.endpoint === undefined ? '' : ` ${ENDPOINT_WORDS[of.value.endpoint]}`;
+      return { key: 'timetable', values: { weeks: formatQuantity({ value: of.value.weeks, unit: 'week' }), until } };
+    }
     case 'ageBand':
       return { key: 'ageBand', values: { age: of.value.replace('-', PIECES.to) } };
     case 'massKg':

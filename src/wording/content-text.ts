@@ -22,6 +22,8 @@ const titleOf = (content: Content, at: TextAddress, reader: Reader): string | nu
     case 'attachment':
       return names.attachment(at.attachment);
     case 'factor':
+    case 'factorLimit':
+    case 'factorAgainst':
       return names.factor(at.factor);
     case 'classification': {
       const record = content.injuries.find((i) => i.id === at.injury)?.classification[at.index];

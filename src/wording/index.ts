@@ -1,13 +1,17 @@
 import type { ClaimStatus } from '../cases/schema';
 import type { Confidence } from '../explain/types';
-import { CONFIDENCE_WORDS, STATUS_WORDS } from './en/lists';
+import type { Level } from '../ids';
+import type { CaseFigure } from '../mechanics/foot/load-case';
+import { CASE_FIGURE_WORDS, CONFIDENCE_WORDS, LEVEL_PEOPLE, STATUS_WORDS } from './en/lists';
 
 export { bodyNotes } from './body-notes';
 export { cautionsFor } from './cautions';
+export { contributorSays } from './change';
 export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';
 export { fill } from './fill';
-export { formatDate, formatQuantity, formatWeeks } from './quantities';
+export { namesFor } from './names';
+export { formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
 export { type Template, wordingTemplates } from './templates';
 export { plainText, type Run, type Sentence } from './types';
@@ -17,3 +21,5 @@ export { findingsFor, type QuestionWords, questionTitle, wordQuestion } from './
 
 export const confidenceWord = (level: Confidence): string => CONFIDENCE_WORDS[level];
 export const statusWord = (status: ClaimStatus | 'contradiction' | 'notStated'): string => STATUS_WORDS[status];
+export const levelPeople = (level: Level): string => LEVEL_PEOPLE[level];
+export const caseFigureWord = (name: CaseFigure): string => CASE_FIGURE_WORDS[name];

@@ -26,6 +26,9 @@ const UNIT_WORDS: Readonly<Record<Quantity['unit'], string>> = {
   share: ' %',
   'body weight': ' times body weight',
   second: ' s',
+  times: ' times',
+  'm/s': ' m/s',
+  'N m/rad': ' N m/rad',
 };
 
 const inUnit = (value: number, unit: Quantity['unit']): string => formatNumber(unit === 'share' ? value * 100 : value);

@@ -1,8 +1,11 @@
 /** Every sentence and word of this layer that a person can see, for `npm run words`. */
 import { BASIS_LINES, PICTURE_LINES } from './en/basis';
 import { CLAUSES, CONDITIONS, HEDGES, PIECES } from './en/clauses';
+import { FORECAST_PARTS, REACH_WORDS } from './en/forecast-messages';
 import * as values from './en/lists';
 import { PARTS, SENTENCES } from './en/messages';
+import { STAGE_PARTS } from './en/stage-messages';
+import { SUPPORT_PARTS } from './en/support-messages';
 
 export interface Template {
   readonly where: string;
@@ -18,6 +21,10 @@ export const wordingTemplates = (): readonly Template[] =>
   Object.entries({
     SENTENCES,
     PARTS,
+    FORECAST_PARTS,
+    REACH_WORDS,
+    STAGE_PARTS,
+    SUPPORT_PARTS,
     CLAUSES,
     HEDGES,
     CONDITIONS,

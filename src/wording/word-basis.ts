@@ -23,6 +23,7 @@ const inputLines = (content: Content, inputs: Finding['basis']['inputs']): reado
   const names = namesFor(content, 'study');
   const lines: string[] = [];
   const { foot, activity, massKg, region, injury, option, moreKg, heldToShare } = inputs;
+  const { carriedKg, soleBending, speed, tiltDeg } = inputs;
   if (typeof foot === 'object' && foot !== null && 'heelToSecondHeadMm' in foot && isNumber(foot.heelToSecondHeadMm)) {
     const arch = archShapeOf({ arch: 'arch' in foot && isNumber(foot.arch) ? foot.arch : 0 });
     const size = formatQuantity({ value: foot.heelToSecondHeadMm, unit: 'mm' });
@@ -33,6 +34,12 @@ const inputLines = (content: Content, inputs: Finding['basis']['inputs']): reado
   if (isText(option)) lines.push(fill(BASIS_LINES.option, { option: names.option(option as OptionId) }));
   if (isText(activity)) lines.push(fill(BASIS_LINES.activity, { activity: names.activity(activity as ActivityId) }));
   if (isNumber(massKg)) lines.push(fill(BASIS_LINES.mass, { mass: formatQuantity({ value: massKg, unit: 'kg' }) }));
+  if (isNumber(carriedKg) && carriedKg > 0)
+    lines.push(fill(BASIS_LINES.carried, { mass: formatQuantity({ value: carriedKg, unit: 'kg' }) }));
+  if (isNumber(soleBending) && soleBending > 0)
+    lines.push(fill(BASIS_LINES.sole, { stiffness: formatQuantity({ value: soleBending, unit: 'N m/rad' }) }));
+  if (isNumber(speed)) lines.push(fill(BASIS_LINES.speed, { speed: formatQuantity({ value: speed, unit: 'm/s' }) }));
+  if (isNumber(tiltDeg)) lines.push(fill(BASIS_LINES.tilt, { tilt: formatQuantity({ value: tiltDeg, unit: 'deg' }) }));
   if (isNumber(moreKg)) lines.push(fill(BASIS_LINES.more, { mass: formatQuantity({ value: moreKg, unit: 'kg' }) }));
   if (isNumber(heldToShare))
     lines.push(fill(BASIS_LINES.held, { share: formatQuantity({ value: heldToShare, unit: 'share' }) }));

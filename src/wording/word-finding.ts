@@ -7,16 +7,22 @@ import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
+import { byLevelRuns } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
-import { DESIGN_WORDS, ENDPOINT_WORDS, FACE_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import { DESIGN_WORDS, ENDPOINT_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
 import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
 import { feedingLine } from './feeding-line';
-import { capitalRuns, fill, fillRuns, joined, listRuns, type Value } from './fill';
+import { fill, fillRuns, joined, type Value } from './fill';
+import { forecastRuns, isForecastMessage } from './forecast-runs';
+import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
-import { formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
+import { list, type Pen, quantity, sentence } from './pen';
+import { formatDate, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
+import { isStageMessage, stageRuns } from './stage-runs';
+import { isSupportMessage, supportRuns } from './support-runs';
 import type { Run, Sentence } from './types';
 
 /** The weakest mark a finding rests on: what its own numbers are underlined with. */
@@ -25,21 +31,8 @@ const weakestMark = (finding: Finding): Mark | null => {
   return ranks.length === 0 ? null : (MARKS[Math.max(...ranks)] ?? null);
 };
 
-interface Pen {
-  readonly content: Content;
-  readonly explanation: Explanation;
-  readonly reader: Reader;
-  readonly number: (text: string) => Run;
-  readonly whatIf: boolean;
-}
-
-const sentence = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>> = {}): readonly Run[] =>
-  capitalRuns(fillRuns((SENTENCES[key] as Tellings)[pen.reader], values));
-
 const clause = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>>): readonly Run[] =>
   fillRuns((SENTENCES[key] as Tellings)[pen.reader], values);
-
-const list = (items: readonly Value[]): readonly Run[] => listRuns(items, PARTS.and, PARTS.nothing);
 
 const after = (runs: readonly Run[], end: string): readonly Run[] => joined([...runs, { text: end }]);
 
@@ -54,8 +47,6 @@ const peopleRuns = (pen: Pen, people: Quantity): readonly Run[] => {
   return fillRuns(PARTS.singlePeople, { low: pen.number(formatNumber(low)), high: pen.number(formatNumber(high)) });
 };
 
-const quantity = (pen: Pen, value: Quantity): Run => pen.number(formatQuantity(value));
-
 const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const { content, explanation, reader } = pen;
   const by = 'claim' in message.args ? reportedBy(explanation.saidBy, message.args.claim.claims) : '';
@@ -64,6 +55,10 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const names = namesFor(content, reader);
   const region = (id: Parameters<typeof names.region>[0] | null): string =>
     id === null ? PARTS.nothing : names.region(id);
+  if (isLoadMessage(message)) return loadRuns(pen, message);
+  if (isSupportMessage(message)) return supportRuns(pen, message);
+  if (isForecastMessage(message)) return forecastRuns(pen, message);
+  if (isStageMessage(message)) return stageRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
       return hedged(clauseOf(content, message.args.of, reader), message.args.claim.status, reader);
@@ -163,45 +158,6 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'mechanismUsual', { mechanisms: list(message.args.mechanisms.map(names.mechanism)) });
     case 'modelMissing':
       return sentence(pen, `modelMissing.${message.args.model}`);
-    case 'beamPeaks': {
-      const a = message.args;
-      const mass = formatQuantity(a.mass);
-      return sentence(pen, 'beamPeaks', {
-        activity: names.activity(a.activity),
-        mass,
-        massNote: fill(a.massAssumed ? PARTS.massAssumed : PARTS.massStated, { mass }),
-        tension: quantity(pen, a.tension),
-        tensionSide: FACE_WORDS[a.tensionSide],
-        tensionFromTip: quantity(pen, a.tensionFromTip),
-        compression: quantity(pen, a.compression),
-        compressionSide: FACE_WORDS[a.compressionSide],
-        compressionFromTip: quantity(pen, a.compressionFromTip),
-      });
-    }
-    case 'beamAgrees':
-    case 'beamDisagrees':
-      return sentence(pen, `${message.id}.${message.args.edge ? 'edge' : 'inside'}`, {
-        peakAt: quantity(pen, message.args.peakAt),
-        peak: region(message.args.peakRegion),
-        occurs: region(message.args.occursRegion),
-      });
-    case 'beamLeavesOut':
-      return sentence(pen, 'beamLeavesOut', { region: region(message.args.region) });
-    case 'outsideBeam':
-      return sentence(pen, 'outsideBeam', {
-        stretches: list(
-          message.args.stretches.map(({ from, to }) =>
-            fill(PARTS.stretch, { from: formatQuantity(from), to: formatQuantity(to) }),
-          ),
-        ),
-      });
-    case 'massRaises':
-      return sentence(pen, 'massRaises', {
-        mass: formatQuantity(message.args.mass),
-        more: formatQuantity(message.args.more),
-        rise: quantity(pen, message.args.rise),
-      });
-
     case 'fedBy':
       return sentence(pen, 'fedBy', {
         region: region(message.args.region),
@@ -254,6 +210,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         endpoint: ENDPOINT_WORDS[endpoint],
         weeks: pen.number(formatWeeks(weeks)),
         people: people === null ? '' : peopleRuns(pen, people),
+        levels: byLevelRuns(pen, arms),
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
       return after(conditional(clause(pen, 'backRange', values), given, reader), '.');
@@ -262,9 +219,10 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'backDepends', {
         endpoint: ENDPOINT_WORDS[message.args.endpoint],
         ranges: joined(
-          message.args.ranges.flatMap(({ option, weeks }, i) => [
+          message.args.ranges.flatMap(({ option, weeks, arms }, i) => [
             { text: i === 0 ? '' : '; ' },
             ...fillRuns(PARTS.titled, { title: names.option(option), text: pen.number(formatWeeks(weeks)) }),
+            ...byLevelRuns(pen, arms),
           ]),
         ),
       });
@@ -281,7 +239,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return after(conditional(clause(pen, 'backDates', values), given, reader), '.');
     }
     case 'stageUsual': {
-      const { stage, number, of, weeks, openEnded, dates } = message.args;
+      const { stage, number, of, weeks, openEnded, dates, own } = message.args;
       const days =
         dates === null
           ? null
@@ -292,12 +250,25 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         if (weeks === null) return PARTS.whenOpen;
         const from = weeks.lowHigh?.[0] ?? weeks.value;
         if (openEnded) return fillRuns(PARTS.whenFrom, { week: pen.number(String(from)) });
-        const range = pen.number(formatWeeks(weeks));
+        // Weeks since the start, not how long it lasts.
+        const to = weeks.lowHigh?.[1] ?? weeks.value;
+        const range = pen.number(
+          fill(from === to ? PARTS.week : PARTS.weeksFromTo, { value: from, low: from, high: to }),
+        );
         return days === null
           ? fillRuns(PARTS.whenWeeks, { weeks: range })
           : fillRuns(PARTS.whenWeeksDates, { weeks: range, dates: days });
       };
-      return sentence(pen, 'stageUsual', { number, of, stage: names.stage(stage), when: told() });
+      const set =
+        own === null
+          ? ''
+          : fillRuns(own.dates === null ? PARTS.whenOwn : PARTS.whenOwnDates, {
+              // The clinic's own number has no source, and so no mark.
+              weeks: formatWeeks(own.weeks),
+              from: own.dates === null ? '' : formatDate(own.dates.from),
+              to: own.dates === null ? '' : formatDate(own.dates.to),
+            });
+      return sentence(pen, 'stageUsual', { number, of, stage: names.stage(stage), when: told(), own: set });
     }
     case 'followUpWeek': {
       const { claim, of, week, from } = message.args;

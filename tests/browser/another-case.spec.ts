@@ -69,6 +69,9 @@ const leftOver = (page: Page): Promise<{ leftovers: string[]; own: number; snaps
 /** The picture at rest: until then its scale bar and labels still change of themselves. */
 const drawn = (page: Page): Promise<void> => expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
 
+/** Between two cases the bare foot stands, seen from the outer side, with a scale and names of its own. */
+const BARE_FOOT = /^(, outer side|\d+|Heel bone|Ankle bone)$/;
+
 const nothingLeft = async (page: Page) => {
   await explained(page);
   await drawn(page);
@@ -76,7 +79,7 @@ const nothingLeft = async (page: Page) => {
   const { leftovers, own, snapshots } = await leftOver(page);
   expect(own).toBeGreaterThan(0);
   expect(snapshots).toBeGreaterThan(2);
-  expect(leftovers).toEqual([]);
+  expect(leftovers.filter((text) => !BARE_FOOT.test(text))).toEqual([]);
 };
 
 const openExample = async (page: Page, name: string) => {

@@ -41,7 +41,9 @@ const MOST_FLIPPED = 0.03;
 
 for (const look of ['paper', 'slate', 'contrast']) {
   test(`${look}: turned by a degree the engraving stays on the bone, at rest and while moving`, async () => {
-    for (const azimuth of [-150, -66, -20, 20, 65, 110]) {
+    // The same engraving in each look: the short run turns it all the way round in one of them.
+    const all = look === 'paper' || process.env.UNDERFOOT_LONG;
+    for (const azimuth of all ? [-150, -66, -20, 20, 65, 110] : [-66, 65]) {
       for (const [ratio, moving] of [
         [2, false],
         [0.75, true],

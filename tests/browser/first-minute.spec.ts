@@ -6,7 +6,7 @@ import type { Page } from '@playwright/test';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
 // Most of these tests are of words; drawing the foot without a graphics card is most of their cost: they go without a picture.
-import { CASE, chipOf, chooseFile, explained, open, withoutPicture } from './walk';
+import { CASE, chipOf, chooseFile, explained, open, withoutBands, withoutPicture } from './walk';
 
 const title = (page: Page) => page.getByRole('heading', { level: 1 });
 const reader = (page: Page, name: string) => page.getByRole('radio', { name, exact: true }).first();
@@ -60,6 +60,7 @@ test('the door to a patient leads by keyboard from four choices to the explanati
 });
 
 test('the door to a segment leads to the script, in words to be spoken', async ({ page, appUrl }) => {
+  await withoutBands(page);
   await withoutPicture(page);
   await page.goto(appUrl);
   await tabTo(page, 'Prepare a segment');
@@ -85,6 +86,7 @@ test('the door to the questions needs no case', async ({ page, appUrl }) => {
 });
 
 test('an invented example is one step away and says so', async ({ page, appUrl }) => {
+  await withoutBands(page);
   await withoutPicture(page);
   for (const [example, heading] of [
     ['Handball player', 'Where is it?'],

@@ -1,10 +1,21 @@
 /** The focus goes on at a sensible place where something vanishes, and what takes a while says so. */
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { chooseFile, heading, heard, listen, open, pressByKey, withoutPicture } from './walk';
+import {
+  chooseFile,
+  framesLater,
+  heading,
+  heard,
+  listen,
+  open,
+  pressByKey,
+  withoutBands,
+  withoutPicture,
+} from './walk';
 
 test('dropping the what-if leads to the heading, from the banner and from the form', async ({ page, appUrl }) => {
+  await withoutPicture(page);
+  await withoutBands(page);
   await open(page, appUrl, '#question=how');
   await page.getByText('What if it were otherwise?').click();
   await page.getByLabel('Body mass').fill('120');
@@ -40,13 +51,12 @@ test('back to the foot of the case keeps the focus on its button, which then has
 });
 
 const handball = readFileSync(new URL('../../content/cases/handball-zone-2.case.json', import.meta.url), 'utf8');
-const framesLater = (page: Page): Promise<unknown> =>
-  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 
 test('a claim removed leads to the next one, and of the last to the one before; undo keeps the focus', async ({
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=known');
   const claims = page.locator('.claim-list > .claim');
   const count = await claims.count();
@@ -75,6 +85,7 @@ test('a claim removed leads to the next one, and of the last to the one before; 
 });
 
 test('the only claim removed leads to the heading', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=known');
   const whole: { claims: readonly unknown[] } = JSON.parse(handball);
   await chooseFile(page, JSON.stringify({ ...whole, claims: whole.claims.slice(0, 1) }));
@@ -91,6 +102,7 @@ test('adding a claim starts in its first field, changing one in the first that c
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=known');
   await pressByKey(page, page.getByRole('button', { name: 'Add a claim' }));
   await expect(page.getByLabel('About')).toBeFocused();
@@ -105,6 +117,7 @@ test('however the question before wiping is closed, the focus goes back to the b
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl);
   const button = page.locator('.bar-case');
   const dialog = page.getByRole('dialog', { name: 'Finish?' });
@@ -135,6 +148,7 @@ for (const [name, address] of [
     page,
     appUrl,
   }) => {
+    await withoutPicture(page);
     await page.goto(`${appUrl}${address}`);
     const big = Buffer.alloc(5 * 1024 * 1024, 32);
     if (address === '#view=start')

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { DEMOS } from '../../src/pages/places';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { framesLater, open, withoutPicture } from './walk';
 
 /** Points (1/72 inch): ISO 216 A4 is 210 x 297 mm, US Letter 8.5 x 11 inches. */
 const PAPERS = [
@@ -32,10 +32,12 @@ const LEAST_X_HEIGHT_MM = ((9 * 25.4) / 72) * 0.46;
 const LEAST_LINE_MM = 3;
 
 for (const demo of DEMOS) {
-  for (const paper of PAPERS) {
-    test(`${demo} on ${paper.label} is one page, and nothing of it is cut`, async ({ page, appUrl }) => {
-      await page.setViewportSize({ width: 1280, height: 900 });
-      await open(page, appUrl, `#view=hand&demo=${demo}`);
+  test(`${demo} is one page on either paper, and nothing of it is cut`, async ({ page, appUrl }) => {
+    test.setTimeout(120_000);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await open(page, appUrl, `#view=hand&demo=${demo}`);
+    for (const paper of PAPERS) {
+      await page.emulateMedia({ media: 'screen' });
       await page.getByRole('combobox', { name: 'Paper' }).selectOption({ label: paper.label });
       await expect(page.locator('.sheet canvas[data-drawn="true"]')).toBeVisible({ timeout: 40_000 });
       await page.emulateMedia({ media: 'print' });
@@ -84,16 +86,55 @@ for (const demo of DEMOS) {
       expect(pdf.text).toMatch(/draft/i);
       expect(pdf.text).not.toContain('Print');
       for (let number = 1; number <= 5; number += 1) expect(pdf.text).toContain(`${number}.`);
-    });
-  }
+    }
+  });
 }
 
 test('a draft is printed only after somebody says that they have read it', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=hand');
   const print = page.getByRole('button', { name: 'Print' });
   await expect(print).toBeDisabled();
   await page.getByLabel('I have read this page').check();
   await expect(print).toBeEnabled();
+});
+
+test('a band that comes late does not take the figure off the page', async ({ page, appUrl }) => {
+  test.setTimeout(120_000);
+  // Whatever asks a worker for bands waits until the figure stands: however quick the machine, the band comes late.
+  await page.addInitScript(() => {
+    const given = Worker.prototype.postMessage as (message: unknown) => void;
+    const held: (() => void)[] = [];
+    const late = { asked: 0, letGo: () => held.splice(0).map((send) => send()) };
+    Object.assign(window, { late });
+    Object.assign(Worker.prototype, {
+      postMessage(this: Worker, message: { request?: { bands: string } }) {
+        if ((message.request?.bands ?? 'none') === 'none') return given.call(this, message);
+        late.asked += 1;
+        held.push(() => given.call(this, message));
+      },
+    });
+  });
+  const asked = (): Promise<number> => page.evaluate(() => Reflect.get(window, 'late').asked);
+  await open(page, appUrl, '#view=hand&demo=demo-handball');
+  const canvas = page.locator('.sheet canvas');
+  await expect(canvas).toHaveAttribute('data-drawn', 'true', { timeout: 40_000 });
+  await expect(canvas).toBeVisible();
+  await expect.poll(asked).toBe(1);
+  const changes = await canvas.evaluateHandle((figure) => {
+    const seen: string[] = [];
+    new MutationObserver((all) => seen.push(...all.map(({ attributeName }) => attributeName ?? ''))).observe(figure, {
+      attributes: true,
+    });
+    return seen;
+  });
+  await page.evaluate(() => Reflect.get(window, 'late').letGo());
+  // Once the first band is part of what is shown, the rest is asked for: the figure has had its occasion to go.
+  await expect.poll(asked, { timeout: 40_000 }).toBe(2);
+  await framesLater(page);
+  expect(await changes.jsonValue()).toEqual([]);
+  await expect(canvas).toBeVisible();
+  await expect(page.locator('.sheet-key')).toBeVisible();
 });
 
 test('a still is a PNG of 1920 x 1080 drawn off screen', async ({ page, appUrl }) => {

@@ -1,7 +1,7 @@
 /** The key beside a picture has the picture's own signs: the same pitch, the same break, and none that can be taken for another. */
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { framesLater, open, withoutBands, withoutPicture } from './walk';
 
 type XY = readonly [x: number, y: number];
 
@@ -75,6 +75,7 @@ test('zones are hatched in the key as on the bone: six pixels across the lines, 
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#demo=demo-handball&question=where');
   await expectZoneHatch(page.locator('.legend-box .legend'), 1);
   await open(page, appUrl, '#demo=demo-handball&view=show&question=where');
@@ -91,6 +92,7 @@ test('the key of the break is the sign in the picture, and goes over to the ring
   page,
   appUrl,
 }) => {
+  await withoutBands(page);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   const key = page.locator('.legend-box .break-signs');
   await open(page, appUrl, '#demo=demo-handball&question=how');
@@ -128,6 +130,8 @@ test('where the model says nothing, the key is of bent and broken strokes, and n
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
+  await withoutBands(page);
   await open(page, appUrl, '#demo=demo-handball&question=how');
   const item = page.locator('.legend li').filter({ hasText: 'the model says nothing here' });
   await expect(page.locator('.legend .hatch')).toHaveCount(0);
@@ -146,16 +150,20 @@ test('where the model says nothing, the key is of bent and broken strokes, and n
 /** look.md, section 4: captions and legends at least 13 px. */
 const LEAST_LETTERS_PX = 13;
 
-for (const [width, height] of [
-  [1024, 768],
-  [320, 640],
-] as const) {
-  for (const view of ['explain', 'show'] as const) {
-    test(`letters of the stress ramp can be read at ${width}, ${view}`, async ({ page, appUrl }) => {
+for (const view of ['explain', 'show'] as const) {
+  test(`letters of the stress ramp can be read at 1024 and at 320, ${view}`, async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await withoutBands(page);
+    await open(page, appUrl, `#demo=demo-handball&question=how&reader=study&view=${view}`);
+    for (const [width, height] of [
+      [1024, 768],
+      [320, 640],
+    ] as const) {
       await page.setViewportSize({ width, height });
-      await open(page, appUrl, `#demo=demo-handball&question=how&reader=study&view=${view}`);
+      await framesLater(page);
       const ramp = page.locator('.ramp');
-      await expect(ramp.locator('text')).toHaveCount(7);
+      // None and most: multiples of walking stand at the borders only where the bands of both allow a size, which they do in no case here.
+      await expect(ramp.locator('text')).toHaveCount(2);
       const read = await ramp.evaluate((svg) => {
         const scale = (svg as SVGSVGElement).getScreenCTM()?.a ?? Number.NaN;
         const frame = svg.getBoundingClientRect();
@@ -173,10 +181,10 @@ for (const [width, height] of [
         // The scale of a drawing laid out in whole pixels is off by less than half a pixel of its width.
         expect(text.px).toBeGreaterThanOrEqual(LEAST_LETTERS_PX * 0.998);
         expect(text.beyond).toBeLessThanOrEqual(0.5);
-        expect(text.from).toBeGreaterThan(read[i - 1]?.to ?? -1);
+        if (i < 7) expect(text.from).toBeGreaterThan(read[i - 1]?.to ?? -1);
       }
-    });
-  }
+    }
+  });
 }
 
 test('the figure of the handout has its key, at the scale of the figure, whole and in black', async ({

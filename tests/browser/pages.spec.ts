@@ -1,8 +1,9 @@
 /** The screens: the five questions lead, every page can be reached, read and used by keyboard, at every width and in every look. */
+import type { Page } from '@playwright/test';
 import { PAGES } from '../../src/pages/places';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { CASE, explained, open } from './walk';
+import { CASE, explained, framesLater, open, withoutBands, withoutPicture } from './walk';
 
 const TITLES = [
   'Where is it?',
@@ -15,6 +16,7 @@ const TITLES = [
 const addressOf = (view: string): string => `${view === 'explain' ? CASE : `#view=${view}`}&demo=demo-handball`;
 
 test('the five questions are the navigation, and the address follows', async ({ page, appUrl }) => {
+  await withoutBands(page);
   await open(page, appUrl);
   const rule = page.getByRole('navigation', { name: 'The five questions' });
   for (const [index, title] of TITLES.entries()) {
@@ -32,6 +34,7 @@ test('each reader gets other words for the same question, and no more than three
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl);
   const said = new Set<string>();
   for (const reader of ['Patient', 'Broadcast', 'Study']) {
@@ -43,6 +46,7 @@ test('each reader gets other words for the same question, and no more than three
 });
 
 test('a bone chosen in the list is named, with what it meets and why it matters here', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl);
   await page.getByText('The bones, heel to toe').click();
   await expect(page.locator('.bone-list .choice')).toHaveCount(28);
@@ -60,6 +64,8 @@ test('a what-if looks different, is dropped with one button, and becomes a claim
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
+  await withoutBands(page);
   await open(page, appUrl, '#question=how');
   const before = await page.locator('.one-sentence').textContent();
   await page.getByText('What if it were otherwise?').click();
@@ -81,6 +87,8 @@ test('a what-if looks different, is dropped with one button, and becomes a claim
 });
 
 test('the skip button and the rule work from the keyboard', async ({ page, appUrl }) => {
+  await withoutPicture(page);
+  await withoutBands(page);
   await open(page, appUrl);
   await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: 'Skip to the words' })).toBeFocused();
@@ -95,10 +103,21 @@ test('the skip button and the rule work from the keyboard', async ({ page, appUr
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
+/** Opens what is folded, outer folds first. Of folds that open in each other's place the last stays open, what the others hold stays shut. */
+async function openFolds(page: Page) {
+  const folds = page.locator('.note summary');
+  for (let nth = 0; nth < (await folds.count()); nth++) {
+    const fold = folds.nth(nth);
+    if ((await fold.isVisible()) && !(await fold.evaluate((it) => it.closest('details')?.open))) await fold.click();
+  }
+}
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing on any page, ${colorScheme}`, async ({ page, appUrl }) => {
     test.setTimeout(300_000);
     await page.emulateMedia({ colorScheme });
+    // What bands tell stands in the same colours: one look with them will do.
+    if (colorScheme === 'dark') await withoutBands(page);
     for (const view of PAGES) {
       await open(page, appUrl, addressOf(view));
       expect(await violations(page), view).toEqual([]);
@@ -107,33 +126,56 @@ for (const colorScheme of ['light', 'dark'] as const) {
     const folded = colorScheme === 'light' || process.env.UNDERFOOT_LONG ? ['how', 'why', 'options', 'back'] : [];
     for (const question of folded) {
       await open(page, appUrl, `#question=${question}&reader=study`);
-      for (const fold of await page.locator('.note summary').all()) await fold.click();
+      await openFolds(page);
       expect(await violations(page), question).toEqual([]);
     }
   });
 }
 
-for (const width of [320, 390, 768, 1024, 1440]) {
-  test(`nothing scrolls sideways and every target is 24 px or more at ${width} px`, async ({ page, appUrl }) => {
+/** Pages are opened once and looked at in every width: to open one costs more than to look at it five times. */
+const WIDTHS = [320, 390, 768, 1024, 1440] as const;
+const acrossOf = (page: Page) =>
+  page.evaluate(() => ({
+    scroll: document.documentElement.scrollWidth,
+    width: document.documentElement.clientWidth,
+    small: [...document.querySelectorAll('button, a, select, summary, input:not([type="file"]), label.chip')]
+      .map((element) => ({ element, box: element.getBoundingClientRect() }))
+      .filter(({ element, box }) => {
+        const seen = box.width > 1 && box.height > 1 && element.checkVisibility({ visibilityProperty: true });
+        // A tick box inside its label, and a word that is a link in a line of text, are reached through a larger target.
+        const inLabel = element.matches('input') && element.closest('label') !== null;
+        return seen && !inLabel && (box.width < 24 || box.height < 24);
+      })
+      .map(({ element, box }) => `${element.outerHTML.slice(0, 80)} ${box.width} x ${box.height}`),
+  }));
+
+for (const views of [PAGES.slice(0, 3), PAGES.slice(3, 6), PAGES.slice(6)]) {
+  test(`nothing scrolls sideways, at any width and with text of twice the size, and every target is 24 px or more: ${views.join(', ')}`, async ({
+    page,
+    appUrl,
+  }) => {
     test.setTimeout(120_000);
-    await page.setViewportSize({ width, height: 800 });
-    for (const view of PAGES) {
+    for (const view of views) {
+      await page.setViewportSize({ width: WIDTHS[0], height: 800 });
       await open(page, appUrl, addressOf(view));
-      const measured = await page.evaluate(() => ({
-        scroll: document.documentElement.scrollWidth,
-        width: document.documentElement.clientWidth,
-        small: [...document.querySelectorAll('button, a, select, summary, input:not([type="file"]), label.chip')]
-          .map((element) => ({ element, box: element.getBoundingClientRect() }))
-          .filter(({ element, box }) => {
-            const seen = box.width > 1 && box.height > 1 && element.checkVisibility({ visibilityProperty: true });
-            // A tick box inside its label, and a word that is a link in a line of text, are reached through a larger target.
-            const inLabel = element.matches('input') && element.closest('label') !== null;
-            return seen && !inLabel && (box.width < 24 || box.height < 24);
-          })
-          .map(({ element, box }) => `${element.outerHTML.slice(0, 80)} ${box.width} x ${box.height}`),
-      }));
-      expect(measured.scroll, `${view} at ${width}`).toBeLessThanOrEqual(measured.width);
-      expect(measured.small, `${view} at ${width}`).toEqual([]);
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 800 });
+        await framesLater(page);
+        const measured = await acrossOf(page);
+        expect(measured.width, `${view} at ${width}`).toBeGreaterThan(width - 20);
+        expect(measured.scroll, `${view} at ${width}`).toBeLessThanOrEqual(measured.width);
+        expect(measured.small, `${view} at ${width}`).toEqual([]);
+      }
+      await page.setViewportSize({ width: 1024, height: 768 });
+      const size = (percent: string): Promise<void> =>
+        page.evaluate((given) => {
+          document.documentElement.style.fontSize = given;
+        }, percent);
+      await size('200%');
+      await framesLater(page);
+      const large = await acrossOf(page);
+      expect(large.scroll, `${view}, text of twice the size`).toBeLessThanOrEqual(large.width);
+      await size('');
     }
   });
 }
@@ -171,8 +213,10 @@ test('where the bands are dark and where such breaks lie is held together in sig
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
+  await withoutBands(page);
   test.setTimeout(120_000);
-  const plain = /bending alone does not explain this spot/;
+  const plain = /The model has nothing to say in zone 2 .*where such breaks are found/;
   await open(page, appUrl, '#demo=demo-handball&question=how');
   await expect(page.locator('.claims')).toContainText(plain);
   await open(page, appUrl, '#demo=demo-handball&view=show&question=how&reader=patient');
@@ -187,7 +231,9 @@ test('a patient reads no unit of stress and no term of the model, on the note an
   page,
   appUrl,
 }) => {
-  const trade = /MPa|megapascal|beam theory/i;
+  await withoutPicture(page);
+  await withoutBands(page);
+  const trade = /\bMPa\b|megapascal|beam theory/i;
   await open(page, appUrl, '#demo=demo-handball&question=how&reader=patient');
   await page.locator('.note summary').filter({ hasText: 'Forces and stress' }).click();
   await expect(page.locator('.strip')).toHaveCount(1);
@@ -201,6 +247,7 @@ test('the patient screen has the key of the picture that it shows, and no sign t
   page,
   appUrl,
 }) => {
+  await withoutBands(page);
   const key = page.locator('.legend-short');
   const at = (question: string) =>
     open(page, appUrl, `#demo=demo-handball&view=show&question=${question}&reader=patient`);
@@ -208,8 +255,9 @@ test('the patient screen has the key of the picture that it shows, and no sign t
   await expect(key.locator('.hatch')).toHaveCount(3);
   await at('how');
   await expect(key.locator('.ramp rect')).toHaveCount(6);
-  await expect(key.locator('.ramp text')).toHaveText(['none', 'most']);
-  await expect(key.locator('.cord')).toBeVisible();
+  await expect(key.locator('.ramp text').last()).toHaveText('most');
+  await expect(key.locator('.cord').first()).toBeVisible();
+  await expect(key.locator('.blocks')).toHaveCount(3);
   await at('why');
   // Two of the four states of feeding are left by this break, and the bare line between them.
   await expect(key.locator('.dot')).toHaveCount(3);
@@ -219,6 +267,7 @@ test('the patient screen has the key of the picture that it shows, and no sign t
 });
 
 test('the patient sees the rule of weeks where the question is of weeks, and only there', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   test.setTimeout(120_000);
   await open(page, appUrl, '#demo=demo-handball&view=show&question=back&reader=patient');
   await expect(page.locator('.patient-weeks .weeks')).toBeVisible();
@@ -231,6 +280,7 @@ test('on a phone the current step of the rule shows its name, every step tells i
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await page.setViewportSize({ width: 390, height: 844 });
   await open(page, appUrl, '#demo=demo-handball&question=why');
   const rule = page.getByRole('navigation', { name: 'The five questions' });
@@ -247,19 +297,6 @@ test('on a phone the current step of the rule shows its name, every step tells i
   }));
   expect(cut).toBe(false);
   expect(below).toBeLessThanOrEqual(0);
-});
-
-test('with text of twice the size nothing leaves the screen sideways', async ({ page, appUrl }) => {
-  test.setTimeout(120_000);
-  await page.setViewportSize({ width: 1024, height: 768 });
-  for (const view of PAGES) {
-    await open(page, appUrl, addressOf(view));
-    const measured = await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%';
-      return { scroll: document.documentElement.scrollWidth, width: document.documentElement.clientWidth };
-    });
-    expect(measured.scroll, view).toBeLessThanOrEqual(measured.width);
-  }
 });
 
 test('with text of twice the size the names in the picture are larger, and the bar covers nothing of its own', async ({
@@ -294,6 +331,7 @@ test('with text of twice the size the names in the picture are larger, and the b
 });
 
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl);
   await expect(page.locator('.question-title')).toHaveText('Where is it?');
   await page.evaluate(() => {

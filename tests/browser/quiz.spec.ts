@@ -3,7 +3,7 @@
 import { questionsOf } from '../../src/study';
 import { content, foot } from '../tools/explained';
 import { expect, test } from './fixtures';
-import { heading, open } from './walk';
+import { heading, open, withoutPicture } from './walk';
 
 test('ten questions can be answered from the list, and each says why', async ({ page, appUrl }) => {
   test.setTimeout(120_000);
@@ -42,6 +42,7 @@ test('ten questions can be answered from the list, and each says why', async ({ 
 });
 
 test('three questions for the patient answer kindly, whatever is chosen', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=ask');
   await page.getByRole('radio', { name: 'Three for the patient' }).click();
   const items = page.locator('.teach-back > li');

@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { DEMOS } from '../../src/pages/places';
 import { expect, test } from './fixtures';
-import { explained, open } from './walk';
+import { explained, open, withoutPicture } from './walk';
 
 /** What our standards ask; Core Web Vitals call no more than that good (web.dev/articles/cls, from memory). */
 const MOST_SHIFT = 0.1;
@@ -29,7 +29,8 @@ test('the measure sees what is pushed about', async ({ page, appUrl }) => {
     pushing.style.height = '240px';
     document.querySelector('.note')?.prepend(pushing);
   });
-  expect(await shiftOf(page)).toBeGreaterThan(before + 0.02);
+  // A page that is busy with its bands paints the push late.
+  await expect.poll(() => shiftOf(page)).toBeGreaterThan(before + 0.02);
 });
 
 for (const [width, height] of [
@@ -59,11 +60,16 @@ test('a type that comes late moves nothing', async ({ page, appUrl }) => {
   expect(await shiftOf(page)).toBeLessThan(MOST_SHIFT);
 });
 
+/** Each size needs a start of its own; between the widest page of two columns and a phone the long run looks too. */
 for (const [width, height] of [
   [1440, 900],
-  [1280, 800],
-  [1024, 768],
   [390, 844],
+  ...(process.env.UNDERFOOT_LONG
+    ? ([
+        [1280, 800],
+        [1024, 768],
+      ] as const)
+    : []),
 ] as const) {
   test(`with text of twice the size from the start the picture keeps its room, ${width} x ${height}`, async ({
     page,
@@ -89,6 +95,7 @@ for (const [width, height] of [
 
 for (const demo of DEMOS) {
   test(`no letter of the rule of weeks is cut off, ${demo}`, async ({ page, appUrl }) => {
+    await withoutPicture(page);
     for (const [width, height] of [
       [1440, 900],
       [1024, 768],

@@ -55,6 +55,10 @@ export const pressByKey = async (page: Page, target: Locator, key = 'Enter'): Pr
   await page.keyboard.press(key);
 };
 
+/** What the page does of itself on another size or a change has been done: two frames have passed. */
+export const framesLater = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+
 /** From now on keeps what a screen reader is told politely, as the texts stand after each change. */
 export const listen = (page: Page): Promise<void> =>
   page.evaluate(() => {
@@ -79,3 +83,42 @@ export const withoutPicture = (page: Page): Promise<unknown> =>
       },
     });
   });
+
+/**
+ * The bands of the loads never come: the page goes on saying that they are being worked out. They take seconds of a processor that
+ * the tests share, and most tests look at nothing that they tell. To be called before the app is opened.
+ */
+export const withoutBands = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const given = Worker.prototype.postMessage as (message: unknown) => void;
+    Object.assign(Worker.prototype, {
+      postMessage(this: Worker, message: { request?: { bands: string } }) {
+        if ((message.request?.bands ?? 'none') === 'none') given.call(this, message);
+      },
+    });
+  });
+
+/** The bands of the loads wait while they are held, so that what stands until they come can be looked at. Before the app is opened. */
+export const bandsOnHold = async (page: Page) => {
+  await page.addInitScript(() => {
+    const given = Worker.prototype.postMessage as (message: unknown) => void;
+    const waiting: (() => void)[] = [];
+    let held = false;
+    Object.assign(Worker.prototype, {
+      postMessage(this: Worker, message: { request?: { bands: string } }) {
+        const send = (): void => given.call(this, message);
+        if (held && (message.request?.bands ?? 'none') !== 'none') waiting.push(send);
+        else send();
+      },
+    });
+    Object.assign(window, {
+      holdBands(now: boolean) {
+        held = now;
+        if (!held) for (const send of waiting.splice(0)) send();
+      },
+    });
+  });
+  const set = (now: boolean): Promise<void> =>
+    page.evaluate((hold) => (Reflect.get(window, 'holdBands') as (now: boolean) => void)(hold), now);
+  return { hold: () => set(true), release: () => set(false) };
+};

@@ -1,6 +1,6 @@
 /** The two walks that are promised with a count of clicks and characters. The counts are printed for the README. */
 import { expect, test } from './fixtures';
-import { counted, explained, open } from './walk';
+import { counted, explained, open, withoutPicture } from './walk';
 
 test('from empty to a printed zone 2 handout in at most 12 clicks and 40 characters', async ({ page, appUrl }) => {
   await page.addInitScript(() => {
@@ -33,6 +33,7 @@ test('from empty to a printed zone 2 handout in at most 12 clicks and 40 charact
 });
 
 test('from a one-line report to a 90 second script in at most 10 clicks', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl);
   const walk = counted(page);
   await walk.click(page.locator('.bar-case'));
@@ -54,6 +55,7 @@ test('from a one-line report to a 90 second script in at most 10 clicks', async 
 });
 
 test('a way in opened by its address starts empty, and takes nothing for confirmed', async ({ page, appUrl }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#view=new');
   await expect(page.getByRole('radio', { name: 'Told by the person' })).toBeChecked();
   const walk = counted(page);

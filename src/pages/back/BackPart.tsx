@@ -3,8 +3,11 @@ import { formatWeeks, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
+import { DatesFold } from './DatesFold';
+import { FactorsFold } from './FactorsFold';
+import { ReviewFold } from './ReviewFold';
 import { type RangeRow, rangeRows } from './range-rows';
-import { StageList } from './StageList';
+import { StagesFold } from './StagesFold';
 import { useRowName } from './use-row-name';
 import { WeeksRule } from './WeeksRule';
 
@@ -38,15 +41,10 @@ const Row = ({ row }: { readonly row: RangeRow }) => {
 export const StageFold = () => {
   const { say } = usePages();
   const explanation = useSession((state) => state.explanation);
-  const stages = findingsOf(explanation, 'stageUsual');
   const rows = rangeRows(explanation);
   return (
     <>
-      {stages.length > 0 && (
-        <Disclosure title={say('back.stages')}>
-          <StageList stages={stages} />
-        </Disclosure>
-      )}
+      <StagesFold />
       {rows.length > 0 && (
         <Disclosure title={say('back.ranges')}>
           <ul className="plain">
@@ -56,6 +54,9 @@ export const StageFold = () => {
           </ul>
         </Disclosure>
       )}
+      <ReviewFold />
+      <FactorsFold />
+      <DatesFold />
     </>
   );
 };

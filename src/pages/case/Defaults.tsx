@@ -8,7 +8,7 @@ export const Defaults = () => {
   const file = useSession((state) => state.file);
   const explanation = useSession((state) => state.explanation);
   const facts = factsOf(file);
-  const peaks = findingsOf(explanation, 'beamPeaks')[0]?.message.args ?? null;
+  const peaks = findingsOf(explanation, 'loadPull')[0]?.message.args ?? null;
   const lines = [
     facts.side.state === 'notStated' ? say('defaults.side') : null,
     facts.footShape.state === 'notStated' ? say('defaults.shape') : null,

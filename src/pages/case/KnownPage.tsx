@@ -1,6 +1,6 @@
 /** What is known: every claim with its stamp, what it replaced, what disagrees; add, change, remove, undo. */
 import { useRef, useState } from 'react';
-import { type Claim, currentClaims, type Facts, factsOf, writeCase } from '../../cases';
+import { type Claim, currentClaims, type Facts, factsOf, isSingle, writeCase } from '../../cases';
 import type { ClaimValue } from '../../explain/messages';
 import { formatDate, wordValue } from '../../wording';
 import { usePages, useSession } from '../context';
@@ -68,8 +68,8 @@ const ClaimItem = ({ claim, current, disagrees, onChange }: ItemProperties) => {
 };
 
 const disagrees = (facts: Facts, claim: Claim): boolean => {
-  if (claim.subject === 'followUp' || claim.subject === 'riskFactor' || claim.subject === 'treatment') return false;
-  return facts[claim.subject].state === 'contradiction';
+  const { subject } = claim;
+  return isSingle(subject) && facts[subject].state === 'contradiction';
 };
 
 export const KnownPage = () => {

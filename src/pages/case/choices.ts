@@ -1,7 +1,7 @@
 /** The choices a subject offers, with their words: names from content, closed lists from the words of the screens. */
-import { FOLLOW_UP_FINDINGS, type Subject, subjectValues } from '../../cases';
+import { FOLLOW_UP_FINDINGS, OUTCOME_RESULTS, type Subject, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
-import { AGE_BANDS, type Reader } from '../../ids';
+import { AGE_BANDS, ENDPOINTS, type Reader } from '../../ids';
 import { type Say, wordKey } from '../words';
 
 export interface Choice {
@@ -9,11 +9,14 @@ export interface Choice {
   readonly text: string;
 }
 
+const closed = (say: Say, list: readonly string[], prefix: string): readonly Choice[] =>
+  list.map((value) => ({ value, text: say(`${prefix}.${wordKey(value)}`) }));
+
+export const resultChoices = (say: Say): readonly Choice[] => closed(say, OUTCOME_RESULTS, 'outcome');
+
 export const choicesFor = (content: Content, subject: Subject, reader: Reader, say: Say): readonly Choice[] => {
   const named = (list: readonly { readonly id: string; readonly term: string; readonly plain?: string }[]) =>
     list.map((item) => ({ value: item.id, text: (reader === 'patient' ? item.plain : undefined) ?? item.term }));
-  const closed = (list: readonly string[], prefix: string) =>
-    list.map((value) => ({ value, text: say(`${prefix}.${wordKey(value)}`) }));
   switch (subject) {
     case 'bone':
       return named([...content.bones].sort((a, b) => a.order - b.order));
@@ -28,7 +31,7 @@ export const choicesFor = (content: Content, subject: Subject, reader: Reader, s
     case 'activity':
       return named(content.activities);
     case 'riskFactor':
-      return named(content.factors);
+      return named(content.factors.filter(({ saidBy }) => saidBy === null));
     case 'side':
       return subjectValues.side.options.map((value) => ({
         value,
@@ -38,13 +41,19 @@ export const choicesFor = (content: Content, subject: Subject, reader: Reader, s
     case 'onset':
     case 'footShape':
     case 'level':
-      return closed(subjectValues[subject].options, subject);
+      return closed(say, subjectValues[subject].options, subject);
     case 'followUp':
-      return closed(FOLLOW_UP_FINDINGS, 'followUp');
+      return closed(say, FOLLOW_UP_FINDINGS, 'followUp');
+    case 'outcome':
+    case 'timetable':
+      return ENDPOINTS.map((value) => {
+        const key = wordKey(value);
+        return { value, text: say(reader === 'patient' ? `endpoint.plain.${key}` : `endpoint.${key}`) };
+      });
     case 'ageBand':
       return AGE_BANDS.map((value) => ({ value, text: say('ageBand.years', { band: value }) }));
     case 'displacement':
-      return closed(['yes', 'no'], 'displaced');
+      return closed(say, ['yes', 'no'], 'displaced');
     default:
       return [];
   }

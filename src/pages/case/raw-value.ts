@@ -1,10 +1,10 @@
 /** From what a form holds (strings) to one typed value of a claim, and back. Null while something needed is missing. */
 
 import type { Place, Subject } from '../../cases';
-import { FOLLOW_UP_FINDINGS, subjectValues } from '../../cases';
+import { FOLLOW_UP_FINDINGS, OUTCOME_RESULTS, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
 import type { ClaimValue } from '../../explain/messages';
-import { AGE_BANDS } from '../../ids';
+import { AGE_BANDS, ENDPOINTS } from '../../ids';
 import type { IsoDate } from '../../units';
 
 export interface Raw {
@@ -13,11 +13,24 @@ export interface Raw {
   readonly date: string;
   /** Distance in mm where a subject has one beside its choice. */
   readonly mm: string;
+  /** How an outcome ended, beside its endpoint. */
+  readonly result: string;
+  /** How long somebody said it takes. */
+  readonly weeks: string;
 }
-export const EMPTY_RAW: Raw = { main: '', date: '', mm: '' };
+export const EMPTY_RAW: Raw = { main: '', date: '', mm: '', result: '', weeks: '' };
 
 /** How a subject is asked for. */
-export type Field = 'choice' | 'number' | 'date' | 'place' | 'displacement' | 'choiceAndDate' | 'choiceAndNeededDate';
+export type Field =
+  | 'choice'
+  | 'number'
+  | 'date'
+  | 'place'
+  | 'displacement'
+  | 'choiceAndDate'
+  | 'choiceAndNeededDate'
+  | 'outcome'
+  | 'timetable';
 
 export const FIELDS: Readonly<Record<Subject, Field>> = {
   side: 'choice',
@@ -31,6 +44,8 @@ export const FIELDS: Readonly<Record<Subject, Field>> = {
   injuryDate: 'date',
   treatment: 'choiceAndDate',
   followUp: 'choiceAndNeededDate',
+  outcome: 'outcome',
+  timetable: 'timetable',
   ageBand: 'choice',
   massKg: 'number',
   heightCm: 'number',
@@ -92,6 +107,20 @@ export const valueFromRaw = (content: Content, subject: Subject, raw: Raw): Clai
       return on === null
         ? null
         : as(pick(FOLLOW_UP_FINDINGS, raw.main), (finding) => ({ subject, value: { finding, on } }));
+    case 'outcome': {
+      const endpoint = pick(ENDPOINTS, raw.main);
+      const result = pick(OUTCOME_RESULTS, raw.result);
+      return endpoint === null || result === null
+        ? null
+        : as(on, (day) => ({ subject, value: { endpoint, result, on: day } }));
+    }
+    case 'timetable': {
+      const endpoint = pick(ENDPOINTS, raw.main);
+      return as(numberOf(raw.weeks), (weeks) => ({
+        subject,
+        value: { weeks, ...(endpoint === null ? {} : { endpoint }) },
+      }));
+    }
     case 'ageBand':
       return as(pick(AGE_BANDS, raw.main), (value) => ({ subject, value }));
     case 'massKg':
@@ -123,6 +152,10 @@ export const rawFromValue = (of: ClaimValue): Raw => {
       return { ...EMPTY_RAW, main: of.value.option, date: of.value.on ?? '' };
     case 'followUp':
       return { ...EMPTY_RAW, main: of.value.finding, date: of.value.on };
+    case 'timetable':
+      return { ...EMPTY_RAW, main: of.value.endpoint ?? '', weeks: String(of.value.weeks) };
+    case 'outcome':
+      return { ...EMPTY_RAW, main: of.value.endpoint, result: of.value.result, date: of.value.on };
     default:
       return { ...EMPTY_RAW, main: String(of.value) };
   }

@@ -1,10 +1,10 @@
 /** The shape and size of the foot, tried: what-ifs over the person's own. The picture follows the hand; the case stays. */
-import { useId } from 'react';
 import { DEFAULT_FOOT, FORM_BOUNDS, footLengthOf, hOfFootLength } from '../../anatomy/parameters';
 import type { FootParameters } from '../../anatomy/types';
 import { usePages, useSession } from '../context';
 import { SideBySide } from '../pair/SideBySide';
 import { PressButton } from '../parts/PressButton';
+import { Slider } from '../parts/Slider';
 import { FORM_MEASURES, formText, lengthText } from './shape-words';
 
 const PRESETS = { low: -1, neutral: 0, high: 1 } as const;
@@ -22,62 +22,27 @@ const useTry = () => {
     session.commands.setWhatIf({ foot: { ...session.getState().whatIf.foot, ...patch } });
 };
 
-interface SliderProperties {
-  readonly label: string;
-  readonly low: number;
-  readonly high: number;
-  readonly step: number;
-  readonly value: number;
-  readonly text: string;
-  readonly onChange: (value: number) => void;
-}
-
-const Slider = ({ label, low, high, step, value, text, onChange }: SliderProperties) => {
-  const id = useId();
+const Back = () => {
+  const { say, session } = usePages();
+  const tried = useSession(({ whatIf }) => whatIf.foot !== undefined || whatIf.footShape !== undefined);
   return (
-    <p className="slider">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="range"
-        min={low}
-        max={high}
-        step={step}
-        value={value}
-        aria-valuetext={text}
-        onChange={(event) => onChange(Number(event.currentTarget.value))}
-      />
-      <output htmlFor={id}>{text}</output>
-    </p>
+    <div className="row">
+      <SideBySide />
+      <PressButton off={!tried} onPress={() => session.commands.dropWhatIf('foot', 'footShape')}>
+        {say('foot.asBefore')}
+      </PressButton>
+    </div>
   );
 };
 
-export const ShapeSliders = () => {
-  const { say, session } = usePages();
+/** The measures of a foot and its length, each tried over the person's own. */
+export const FormSliders = () => {
+  const { say } = usePages();
   const foot = useFoot();
   const tryOut = useTry();
-  const tried = useSession(({ whatIf }) => whatIf.foot !== undefined || whatIf.footShape !== undefined);
   const lengthMm = Math.round(footLengthOf(foot.heelToSecondHeadMm));
   return (
-    <section aria-labelledby="foot-shape">
-      <h2 id="foot-shape" className="fold-head">
-        {say('foot.shape')}
-      </h2>
-      <p>{say('whatIf.hint')}</p>
-      <fieldset className="plain-choices">
-        <legend>{say('whatIf.shape')}</legend>
-        {(['low', 'neutral', 'high'] as const).map((name) => (
-          <label key={name}>
-            <input
-              type="radio"
-              name="foot-preset"
-              checked={foot.arch === PRESETS[name]}
-              onChange={() => tryOut({ arch: PRESETS[name] })}
-            />{' '}
-            {say(`footShape.${name}`)}
-          </label>
-        ))}
-      </fieldset>
+    <>
       {FORM_MEASURES.map(({ key, step, unit }) => {
         const [low, high] = FORM_BOUNDS[key];
         return (
@@ -102,12 +67,36 @@ export const ShapeSliders = () => {
         text={lengthText(say, foot)}
         onChange={(next) => tryOut({ heelToSecondHeadMm: hOfFootLength(next) })}
       />
-      <div className="row">
-        <SideBySide />
-        <PressButton off={!tried} onPress={() => session.commands.dropWhatIf('foot', 'footShape')}>
-          {say('foot.asBefore')}
-        </PressButton>
-      </div>
+      <Back />
+    </>
+  );
+};
+
+export const ShapeSliders = () => {
+  const { say } = usePages();
+  const foot = useFoot();
+  const tryOut = useTry();
+  return (
+    <section aria-labelledby="foot-shape">
+      <h2 id="foot-shape" className="fold-head">
+        {say('foot.shape')}
+      </h2>
+      <p>{say('whatIf.hint')}</p>
+      <fieldset className="plain-choices">
+        <legend>{say('whatIf.shape')}</legend>
+        {(['low', 'neutral', 'high'] as const).map((name) => (
+          <label key={name}>
+            <input
+              type="radio"
+              name="foot-preset"
+              checked={foot.arch === PRESETS[name]}
+              onChange={() => tryOut({ arch: PRESETS[name] })}
+            />{' '}
+            {say(`footShape.${name}`)}
+          </label>
+        ))}
+      </fieldset>
+      <FormSliders />
       <p className="disclaimer">{say('foot.fewFeet')}</p>
     </section>
   );

@@ -2,6 +2,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { handoutOf } from '../../telling';
 import { usePages, useSession } from '../context';
+import { useBands } from '../how/use-bands';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { ProblemPanel } from '../parts/ProblemPanel';
 import { Sheet } from './Sheet';
@@ -18,6 +19,7 @@ const FIGURE_WORDS = {
 
 export const HandoutPage = () => {
   const { say } = usePages();
+  useBands();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
   const [paper, setPaper] = useState<Paper>('a4');

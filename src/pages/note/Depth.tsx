@@ -1,15 +1,26 @@
 /** What a question shows beyond sentences: the drawing or table that belongs to it, and folds with controls and numbers. */
 import type { QuestionId } from '../../ids';
 import { StageFold, WeeksPart } from '../back/BackPart';
+import { ForecastPart } from '../back/ForecastPart';
 import { FootPart } from '../foot/FootPart';
 import { HowPart } from '../how/HowPart';
 import { MoveBreak } from '../how/MoveBreak';
+import { Ratio } from '../how/Ratio';
 import { OptionsPart } from '../options/OptionsPart';
+import { SupportsPart } from '../options/SupportsPart';
+import { RepeatPart } from '../repeat/RepeatPart';
 
 /** Stands in sight, under the claims. */
 export const InSight = ({ question }: { readonly question: QuestionId }) => {
+  if (question === 'how') return <Ratio />;
   if (question === 'options') return <OptionsPart />;
-  if (question === 'back') return <WeeksPart />;
+  if (question === 'back')
+    return (
+      <>
+        <ForecastPart />
+        <WeeksPart />
+      </>
+    );
   return null;
 };
 
@@ -22,7 +33,14 @@ export const Depth = ({ question }: { readonly question: QuestionId }) => {
         <FootPart />
       </>
     );
-  if (question === 'how') return <HowPart />;
+  if (question === 'how')
+    return (
+      <>
+        <HowPart />
+        <RepeatPart />
+      </>
+    );
+  if (question === 'options') return <SupportsPart />;
   if (question === 'back') return <StageFold />;
   return null;
 };

@@ -4,9 +4,11 @@ import { useId } from 'react';
 import type { Finding } from '../../explain/types';
 import type { QuestionId } from '../../ids';
 import { FEEDING_STATES, type FeedingState } from '../../perfusion/types';
+import { type WalkingScale, walkingScale } from '../../wording/load-scale';
 import { usePages, useSession } from '../context';
 import { Stamp } from '../parts/Stamp';
 import { useWidth } from '../parts/use-width';
+import { LoadWidths } from './LoadWidths';
 import { BreakSigns, OutsideSwatch, SWATCH, Swatch, ZoneSigns } from './Swatches';
 
 const { width: WIDTH, height: HEIGHT } = SWATCH;
@@ -90,14 +92,11 @@ const Feeding = ({ short }: { readonly short: boolean }) => {
 const RAMP_END = 14;
 const RAMP_USUAL = 348;
 
-interface RampProperties {
-  readonly mostMpa: number;
-  /** A patient reads from none to most: a unit of stress says nothing to somebody without the trade. */
-  readonly plain: boolean;
-}
+/** Two figures after the point at most, and none that say nothing. */
+const times = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** Laid out at the width of its place and never scaled down, so that its letters keep their size. */
-const Ramp = ({ mostMpa, plain }: RampProperties) => {
+const Ramp = ({ scale, ranks }: { readonly scale: WalkingScale; readonly ranks: boolean }) => {
   const { say } = usePages();
   const { ref, width } = useWidth<SVGSVGElement>(RAMP_USUAL);
   const step = (width - 1 - RAMP_END) / RAMP.length;
@@ -106,14 +105,14 @@ const Ramp = ({ mostMpa, plain }: RampProperties) => {
     <svg
       ref={ref}
       className="ramp"
-      viewBox={`0 0 ${width} 40`}
+      viewBox={`0 0 ${width} 58`}
       role="img"
-      aria-label={plain ? say('legend.stressPlainLabel') : say('legend.stressLabel', { most: Math.round(mostMpa) })}
+      aria-label={ranks ? say('legend.rankLabel') : say('legend.stressLabel', { most: times(scale.topTimes) })}
     >
       {RAMP.map((each) => (
         <rect key={each} x={border(each - 1)} y="1" width={step} height="16" className={`step-${each}`} />
       ))}
-      {plain ? (
+      {ranks ? (
         <>
           <text x="1" y="34">
             {say('legend.least')}
@@ -123,11 +122,16 @@ const Ramp = ({ mostMpa, plain }: RampProperties) => {
           </text>
         </>
       ) : (
-        [0, ...RAMP].map((index) => (
-          <text key={index} x={border(index)} y="34" textAnchor={index === 0 ? 'start' : 'middle'}>
-            {Math.round((mostMpa * index) / RAMP.length)}
+        <>
+          {[0, ...RAMP].map((index) => (
+            <text key={index} x={border(index)} y="34" textAnchor={index === 0 ? 'start' : 'middle'}>
+              {times(scale.stepTimes * index)}
+            </text>
+          ))}
+          <text x={border(RAMP.length)} y="52" textAnchor="end">
+            {say('legend.timesWalking')}
           </text>
-        ))
+        </>
       )}
     </svg>
   );
@@ -139,32 +143,21 @@ const Stress = () => {
   const plain = useSession((state) => state.reader === 'patient');
   // Before the first result there is nothing to say of a model yet.
   if (explanation === null) return null;
-  const { stations } = explanation;
-  if (stations === null)
+  const { loads } = explanation;
+  const scale = walkingScale(explanation);
+  if (loads === null || scale === null)
     return (
       <>
         <p className="small-print">{say('legend.noStress')}</p>
         <JustBreak />
       </>
     );
-  const most = Math.max(stations.peakTension.mpa, Math.abs(stations.peakCompression.mpa));
   return (
     <div>
-      <Ramp mostMpa={most} plain={plain} />
-      <p className="small-print">{say(plain ? 'legend.stressPlain' : 'legend.stress')}</p>
+      <Ramp scale={scale} ranks={loads.ranksOnly} />
+      <p className="small-print">{say(`legend.${loads.ranksOnly ? 'rank' : 'stress'}${plain ? 'Plain' : ''}`)}</p>
+      <LoadWidths loads={loads} />
       <ul className="legend">
-        <li>
-          <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
-            <path className="cord" d="M6 6.5H38M6 10H38M6 13.5H38M7 5L1 10L7 15M37 5L43 10L37 15" />
-          </svg>
-          {say('legend.pulled')}
-        </li>
-        <li>
-          <svg className="swatch" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
-            <path className="blocks" d="M1 5h9v10h-9zM12.5 5h9v10h-9zM24 5h9v10h-9zM35.5 5h8v10h-8z" />
-          </svg>
-          {say('legend.pressed')}
-        </li>
         <li>
           <OutsideSwatch />
           {say(plain ? 'legend.outsidePlain' : 'legend.outside')}

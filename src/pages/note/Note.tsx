@@ -3,7 +3,10 @@ import { useMemo } from 'react';
 import { QUESTION_IDS } from '../../ids';
 import { type QuestionWords, wordQuestion } from '../../wording';
 import { usePages, useSession } from '../context';
+import { WithCalculation } from '../how/Calculation';
+import { toldBeside } from '../how/told-beside';
 import { useAgainstBreaks } from '../how/use-against-breaks';
+import { useBands } from '../how/use-bands';
 import { PageLink } from '../parts/Bar';
 import { Disclosure } from '../parts/Disclosure';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
@@ -65,14 +68,15 @@ const UnderTheSentence = () => {
   const question = useSession((state) => state.question);
   const nothingKnown = useNothingKnown();
   const against = useAgainstBreaks();
+  const reader = useSession((state) => state.reader);
   // What the bands do and do not explain stands beside them; it takes the place of one claim.
   const inSight = [...(against === null ? [] : [against]), ...(words?.claims ?? [])];
   const more = [
     ...inSight.slice(CLAIMS_SHOWN),
-    ...(words?.more ?? []).filter((sentence) => sentence.finding !== against?.finding),
+    ...(words?.more ?? []).filter(({ finding }) => finding !== against?.finding && !toldBeside(finding, reader)),
   ];
   return (
-    <>
+    <WithCalculation>
       {nothingKnown && <NothingYet page="explain" />}
       <OfThisAge question={question} />
       <InSight question={question} />
@@ -97,12 +101,13 @@ const UnderTheSentence = () => {
       </div>
       <Marks />
       <Disclaimer />
-    </>
+    </WithCalculation>
   );
 };
 
 export const Note = () => {
   const words = useQuestionWords();
+  useBands(useSession(({ question }) => question === 'how' || question === 'options'));
   return (
     <>
       <WhatIfBanner />

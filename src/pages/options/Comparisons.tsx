@@ -8,9 +8,12 @@ import type { Comparison } from '../../explain/messages';
 import { sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
+import { ColumnHeads } from '../parts/ColumnHeads';
 import { Known } from '../parts/Runs';
 import { ScrollBox } from '../parts/ScrollBox';
 import { useWidth } from '../parts/use-width';
+import { wordKey } from '../words';
+import { ChangeRule, reachOf, signed } from './ChangeRule';
 import { Event } from './Event';
 
 export const COMPARED_COLUMNS = ['study', 'without', 'with', 'difference'] as const;
@@ -22,7 +25,6 @@ const TICK_EVERY = 20;
 const RING = 5;
 
 const inHundred = (share: number): number => Math.round(100 * share);
-const signed = (share: number): string => `${share > 0 ? '+' : share < 0 ? '−' : ''}${Math.abs(inHundred(share))}`;
 
 const useComparisons = (): readonly Comparison[] => {
   const explanation = useSession((state) => state.explanation);
@@ -39,13 +41,12 @@ const Drawing = ({
   readonly nameOf: (c: Comparison) => string;
 }) => {
   const { ref, width } = useWidth<SVGSVGElement>(USUAL_WIDTH);
-  const reach = Math.max(
-    ...all.flatMap(({ difference: { value, lowHigh } }) => [value, ...(lowHigh ?? [])].map(Math.abs)),
+  const last = reachOf(
+    all.flatMap(({ difference: { value, lowHigh } }) => [value, ...(lowHigh ?? [])].map((share) => 100 * share)),
+    TICK_EVERY,
   );
-  const last = Math.ceil((100 * reach) / TICK_EVERY) * TICK_EVERY;
   const x = scaleLinear([-last, last], [EDGE, width - EDGE]);
   const ruleY = TOP + all.length * ROW + 4;
-  const ticks = Array.from({ length: (2 * last) / TICK_EVERY + 1 }, (_, i) => i * TICK_EVERY - last);
   return (
     <svg ref={ref} className="comparisons" viewBox={`0 0 ${width} ${ruleY + 30}`} aria-hidden="true">
       <path className="comparison-none" d={`M${x(0)} ${TOP}V${ruleY}`} />
@@ -62,15 +63,7 @@ const Drawing = ({
           </g>
         );
       })}
-      <path className="rule-line" d={`M${x(-last)} ${ruleY}H${x(last)}`} />
-      {ticks.map((tick) => (
-        <g key={tick}>
-          <path className="rule-line" d={`M${x(tick)} ${ruleY}v8`} />
-          <text x={x(tick)} y={ruleY + 22} textAnchor="middle">
-            {signed(tick / 100)}
-          </text>
-        </g>
-      ))}
+      <ChangeRule x={x} y={ruleY} last={last} every={TICK_EVERY} />
     </svg>
   );
 };
@@ -85,21 +78,13 @@ export const Comparisons = () => {
     <>
       <h2>{say('compare.title')}</h2>
       <figure>
-        <Drawing all={all} nameOf={(each) => `${source(each)}: ${say(`event.${each.what}`)}`} />
+        <Drawing all={all} nameOf={(each) => `${source(each)}: ${say(`event.${wordKey(each.what)}`)}`} />
         <figcaption className="small-print">{say('compare.note')}</figcaption>
       </figure>
       <ScrollBox label={say('compare.title')}>
         <table className="compared">
           <caption className="unseen">{say('compare.title')}</caption>
-          <thead>
-            <tr>
-              {COMPARED_COLUMNS.map((key) => (
-                <th key={key} scope="col">
-                  {say(`compare.column.${key}`)}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads of={COMPARED_COLUMNS.map((key) => `compare.column.${key}`)} />
           <tbody>
             {all.map((each) => {
               const { value, lowHigh = [value, value] } = each.difference;
@@ -116,7 +101,11 @@ export const Comparisons = () => {
                   ))}
                   <td>
                     <Known mark={each.arms[0].mark}>
-                      {say('compare.difference', { value: signed(value), low: signed(low), high: signed(high) })}
+                      {say('compare.difference', {
+                        value: signed(inHundred(value)),
+                        low: signed(inHundred(low)),
+                        high: signed(inHundred(high)),
+                      })}
                     </Known>{' '}
                     {say(each.apart ? 'compare.apart' : 'compare.alike')}
                   </td>

@@ -3,6 +3,7 @@ import type { ArmFigures } from '../../explain/messages';
 import { usePages } from '../context';
 import { PeopleSquares } from '../parts/PeopleSquares';
 import { Known } from '../parts/Runs';
+import { wordKey } from '../words';
 import { rounded } from './rounded';
 
 export const Event = ({ arm }: { readonly arm: ArmFigures }) => {
@@ -17,7 +18,7 @@ export const Event = ({ arm }: { readonly arm: ArmFigures }) => {
         : say('studies.notCounted');
   return (
     <>
-      {say(`event.${what}`)} <Known mark={arm.mark}>{figure}</Known>
+      {say(`event.${wordKey(what)}`)} <Known mark={arm.mark}>{figure}</Known>
       {count !== null && of !== null && <PeopleSquares count={count} of={of} />}
     </>
   );

@@ -4,6 +4,7 @@ import type { Explanation } from '../../explain/types';
 import { clock, lineStatus, RATE, SCRIPT_SECONDS, type Script, scriptOf, scriptText, stillOf } from '../../telling';
 import { saveBlob, saveText } from '../case/save-file';
 import { usePages, useSession } from '../context';
+import { useBands } from '../how/use-bands';
 import { NothingYet, useNothingKnown } from '../parts/NothingYet';
 import { Stamp } from '../parts/Stamp';
 import { WorkButton } from '../parts/WorkButton';
@@ -69,11 +70,16 @@ interface ScriptProperties {
   readonly script: Script;
   readonly explanation: Explanation;
   readonly seconds: number;
+  /** Words a minute. */
+  readonly rate: number;
 }
 
-const ScriptOf = ({ script, explanation, seconds }: ScriptProperties) => {
+const ScriptOf = ({ script, explanation, seconds, rate }: ScriptProperties) => {
   const { say, announce } = usePages();
-  const reading = useReading(script);
+  const caseTick = useSession((state) => state.caseTick);
+  const reader = useSession((state) => state.reader);
+  const whatIf = useSession((state) => state.whatIf);
+  const reading = useReading(script, JSON.stringify([caseTick, reader, whatIf, seconds, rate]));
   return (
     <>
       <p className="script-clock">
@@ -128,6 +134,7 @@ const ScriptOf = ({ script, explanation, seconds }: ScriptProperties) => {
 
 const TimedScript = () => {
   const { say } = usePages();
+  useBands();
   const content = useSession((state) => state.content);
   const explanation = useSession((state) => state.explanation);
   const [seconds, setSeconds] = useState<(typeof SCRIPT_SECONDS)[number]>(90);
@@ -165,7 +172,7 @@ const TimedScript = () => {
       {script === null || explanation === null ? (
         <p>{say('note.working')}</p>
       ) : (
-        <ScriptOf script={script} explanation={explanation} seconds={seconds} />
+        <ScriptOf script={script} explanation={explanation} seconds={seconds} rate={rate} />
       )}
     </>
   );

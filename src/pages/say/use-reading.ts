@@ -18,7 +18,11 @@ export interface Reading {
 
 const EVERY_MS = 200;
 
-export const useReading = ({ lines, totalSeconds }: Script): Reading => {
+/**
+ * `of` names the script that is read: when it changes, the reading ends. The same script with a sentence that came later (a band of the
+ * loads is worked out for seconds) is the same reading: nobody is thrown out of it in the middle of a line.
+ */
+export const useReading = ({ lines, totalSeconds }: Script, of: string): Reading => {
   const [open, setOpen] = useState(false);
   const [running, setRunning] = useState(false);
   const [second, setSecond] = useState(0);
@@ -40,13 +44,12 @@ export const useReading = ({ lines, totalSeconds }: Script): Reading => {
     return () => clearInterval(timer);
   }, [running, totalSeconds]);
 
-  // Another script is another reading.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the lines are when, not what
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the name is when, not what
   useEffect(() => {
     setOpen(false);
     setRunning(false);
     from(0);
-  }, [lines, from]);
+  }, [of, from]);
 
   return {
     open,

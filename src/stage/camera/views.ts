@@ -2,6 +2,7 @@
 import type { QuestionId } from '../../ids';
 import type { ViewId } from '../../session/types';
 import { radians } from '../../units';
+import type { Explanation } from '../types';
 
 interface Angles {
   readonly azimuthRad: number;
@@ -30,9 +31,14 @@ export const anglesOf = (id: ViewId, mirrored: boolean): Angles => {
   return { azimuthRad: mirrored ? -azimuthRad : azimuthRad, elevationRad };
 };
 
-/** On a narrow plate the zones would be noise from afar: it opens close. */
-export const viewOfQuestion = (question: QuestionId, hasBone: boolean, narrow: boolean): ViewId => {
-  if (!hasBone) return 'outer';
+/** On a narrow plate the zones would be noise from afar: it opens close. The way of a load is seen on the whole foot only. */
+export const viewOfQuestion = (
+  question: QuestionId,
+  explanation: Pick<Explanation, 'bone' | 'loads'> | null,
+  narrow: boolean,
+): ViewId => {
+  if (explanation === null || explanation.bone === null) return 'outer';
+  if (question === 'how' && explanation.loads !== null) return 'outer';
   if (question === 'where') return narrow ? 'close' : 'outer';
   return question === 'back' ? 'outer' : 'close';
 };

@@ -20,6 +20,9 @@ const MOST: Readonly<Record<Reader, { readonly wide: number; readonly narrow: nu
   study: { wide: 9, narrow: 5 },
 };
 
+/** The way of the load and its numbers take room, and are what the question is of. */
+const BESIDE_PATH = { wide: 5, narrow: 2 } as const;
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const neighboursOf = (foot: Foot, bone: BoneId): BoneId[] => [
@@ -35,7 +38,8 @@ export const boneLabels = (
   content: Content,
   seen: { readonly chosen: BoneId | null; readonly selected: BoneId | null },
   reader: Reader,
-  room: { readonly narrow: boolean; readonly latin: boolean },
+  /** `path`: the way of the load is drawn. */
+  room: { readonly narrow: boolean; readonly latin: boolean; readonly path: boolean },
 ): BoneLabel[] => {
   const order: BoneId[] = [];
   const want = (bones: readonly BoneId[]): void => {
@@ -43,7 +47,8 @@ export const boneLabels = (
   };
   want([seen.selected, seen.chosen].filter((bone) => bone !== null));
   const [near] = order;
-  const most = MOST[reader][room.narrow ? 'narrow' : 'wide'];
+  const width = room.narrow ? 'narrow' : 'wide';
+  const most = Math.min(MOST[reader][width], room.path ? BESIDE_PATH[width] : Number.POSITIVE_INFINITY);
   // At least one landmark stays among the few: the heel is where people start.
   want(['calcaneus']);
   if (near !== undefined) want(neighboursOf(foot, near));

@@ -4,6 +4,7 @@ import type { BoneAxis } from '../../anatomy/types';
 import { add, cross, dot, length, normalize, scale, type Vec3 } from '../../units';
 import type { ScrewScene } from '../scene/scene';
 import type { Point, StationTable } from '../types';
+import { blocks, cord, lengthPx, line } from './cord-and-blocks';
 import type { Shape } from './shapes';
 
 /** Foot point -> picture. */
@@ -14,87 +15,7 @@ type Station = StationTable['stations'][number];
 /** How far along the bone a cord or a row of blocks reaches to either side of its peak, and how far off the surface it runs. */
 const REACH_MM = 11;
 const OFF_MM = 2.6;
-
-const shift = (points: readonly Point[], px: number): Point[] => {
-  const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const way = Math.hypot(last[0] - first[0], last[1] - first[1]) || 1;
-  const n: Point = [-(last[1] - first[1]) / way, (last[0] - first[0]) / way];
-  return points.map(([x, y]) => [x + n[0] * px, y + n[1] * px]);
-};
-
-const beyond = (from: Point, to: Point, px: number): Point => {
-  const size = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
-  return [to[0] + ((to[0] - from[0]) / size) * px, to[1] + ((to[1] - from[1]) / size) * px];
-};
-
-/** A triangle that points from a to b, its tip at b. */
-const arrowHead = (a: Point, b: Point, size: number): Point[] => {
-  const way = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
-  const d: Point = [(b[0] - a[0]) / way, (b[1] - a[1]) / way];
-  const at = (along: number, across: number): Point => [
-    b[0] - d[0] * along - d[1] * across,
-    b[1] - d[1] * along + d[0] * across,
-  ];
-  return [b, at(size, size * 0.6), at(size, -size * 0.6)];
-};
-
-const line = (points: readonly Point[], colour: 'pulled' | 'pressed' | 'plate' | 'ink', width: number): Shape => ({
-  kind: 'line',
-  points,
-  colour,
-  width,
-  casing: 0,
-});
-
-/** Three taut threads with heads outwards. */
-const cord = (points: readonly Point[], k: number): Shape[] => {
-  const [first, second] = [points[0], points[1]];
-  const [last, before] = [points.at(-1), points.at(-2)];
-  if (first === undefined || second === undefined || last === undefined || before === undefined) return [];
-  const head = (from: Point, to: Point): Shape => ({
-    kind: 'area',
-    points: arrowHead(from, beyond(from, to, 9 * k), 12 * k),
-    fill: 'pulled',
-    stroke: 'plate',
-    width: 1.5 * k,
-    opacity: 1,
-  });
-  return [
-    line(points, 'plate', 14 * k),
-    line(shift(points, -4 * k), 'pulled', 1.8 * k),
-    line(points, 'pulled', 2.2 * k),
-    line(shift(points, 4 * k), 'pulled', 1.8 * k),
-    head(second, first),
-    head(before, last),
-  ];
-};
-
-/** A row of blocks between heads that press on its ends. */
-const blocks = (points: readonly Point[], k: number): Shape[] => {
-  const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const way = Math.hypot(last[0] - first[0], last[1] - first[1]);
-  const count = Math.max(2, Math.floor(way / (11.5 * k)));
-  const at = (share: number): Point => {
-    const x = share * (points.length - 1);
-    const i = Math.min(points.length - 2, Math.floor(x));
-    const [a, b] = [points[i] ?? first, points[i + 1] ?? last];
-    return [a[0] + (b[0] - a[0]) * (x - i), a[1] + (b[1] - a[1]) * (x - i)];
-  };
-  const rows = Array.from({ length: count }, (_, i) =>
-    line([at((i + 0.11) / count), at((i + 0.89) / count)], 'pressed', 11 * k),
-  );
-  const head = (from: Point, to: Point): Shape => ({
-    kind: 'area',
-    points: arrowHead(beyond(from, to, 13 * k), to, 11 * k),
-    fill: 'pressed',
-    stroke: 'plate',
-    width: 1.5 * k,
-    opacity: 1,
-  });
-  return [line(points, 'plate', 15 * k), ...rows, head(at(0.2), first), head(at(0.8), last)];
-};
+const LEAST_PX = 44;
 
 const stationNear = (stations: StationTable, sMm: number): Station | undefined =>
   stations.stations.reduce<Station | undefined>(
@@ -136,17 +57,19 @@ const besideBone = (
   });
 };
 
-/** `k` scales strokes; `eye` is the direction to the eye in the foot's frame. Too short to read: left out. */
+/** Beside the bone in question, where its surface is pulled and pressed most. Too short to read: left out. */
 export const loadShapes = (stations: StationTable, axis: BoneAxis, project: Project, eye: Vec3, k: number): Shape[] => {
   const pulled = stationNear(stations, stations.peakTension.sMm);
   const pressed = stationNear(stations, stations.peakCompression.sMm);
   const beside = (station: Station | undefined, rad: number | undefined): Point[] => {
     if (station === undefined || rad === undefined) return [];
     const points = besideBone(stations, axis, station.sMm, rad, project, eye);
-    const [a, b] = [points[0], points.at(-1)];
-    return a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) > 44 * k ? points : [];
+    return lengthPx(points) > LEAST_PX * k ? points : [];
   };
-  return [...blocks(beside(pressed, pressed?.compressionAtRad), k), ...cord(beside(pulled, pulled?.tensionAtRad), k)];
+  return [
+    ...blocks(beside(pressed, pressed?.compressionAtRad), { widthPx: 11 * k, heads: 'both' }),
+    ...cord(beside(pulled, pulled?.tensionAtRad), { widthPx: 10 * k, heads: 'both' }),
+  ];
 };
 
 /** Drawn, not measured: it shows what lies in the canal, not which screw. mm. */

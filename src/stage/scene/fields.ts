@@ -54,7 +54,3 @@ export const stressField = (stations: StationTable, lengthMm: number): Float32Ar
     const middle = [0, 1].map((k) => mix(before.section.centroidMm[k] ?? 0, after.section.centroidMm[k] ?? 0, t));
     return [[...field, outside ? 1 : 0], middle];
   });
-
-/** The top of the six bands: the larger of the two peaks, MPa. */
-export const topStress = (stations: StationTable): number =>
-  Math.max(1e-6, Math.abs(stations.peakTension.mpa), Math.abs(stations.peakCompression.mpa));

@@ -8,21 +8,27 @@ import { boneAxis, fromBone, meshOf } from '../../anatomy/bone-axis';
 import type { LookAlike } from '../../anatomy/look-alikes';
 import type { BoneAxis, Foot } from '../../anatomy/types';
 import { zonesOf } from '../../anatomy/zones';
-import type { BoneId, QuestionId, RegionId } from '../../ids';
+import type { BoneId, QuestionId, Reader, RegionId } from '../../ids';
 import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
+import { walkingScale } from '../../wording/load-scale';
 import type { Layer } from '../draw/materials';
 import { firstHit } from '../draw/pick';
 import { plateMesh } from '../draw/plate-mesh';
 import type { Stroke } from '../draw/strokes';
 import type { TokenName } from '../draw/tokens';
-import type { BreakAt, Explanation } from '../types';
+import type { BreakAt, Content, Explanation } from '../types';
 import { besideOn } from './aside';
-import { bloodField, stressField, topStress, zoneField } from './fields';
+import { bloodField, stressField, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
+import { type LoadPathScene, loadPathOf } from './load-path';
 
 /** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
 export interface SceneInput {
+  readonly content: Pick<Content, 'shape'>;
+  readonly reader: Reader;
+  /** Little is shown where there is little room. */
+  readonly narrow: boolean;
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly selectedBone: BoneId | null;
@@ -63,6 +69,8 @@ export interface StageScene {
   readonly borders: readonly Stroke[];
   readonly breakAt: BreakScene | null;
   readonly screw: ScrewScene | null;
+  /** The way of the load through the foot, where the question is of it and a model speaks for it. */
+  readonly loadPath: LoadPathScene | null;
   readonly measured: Angle | null;
   readonly beside: LookAlike | null;
   readonly explanation: Explanation | null;
@@ -132,6 +140,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     borders: [],
     breakAt: null,
     screw: null,
+    loadPath: null,
     measured: null,
     beside: null,
     explanation: input.explanation,
@@ -157,12 +166,18 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
 const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: boolean): Layer => {
   if (question === 'where' && e.zones.length > 0)
     return { kind: 'zones', axis, field: zoneField(e.zones, axis.lengthMm) };
-  if (question === 'how' && e.stations !== null)
-    return { kind: 'stress', axis, field: stressField(e.stations, axis.lengthMm), topMPa: topStress(e.stations) };
+  if (question === 'how' && e.stations !== null) {
+    const scale = walkingScale(e);
+    if (scale !== null && e.stations.bone === e.bone)
+      return { kind: 'stress', axis, field: stressField(e.stations, axis.lengthMm), topMPa: scale.topMPa };
+  }
   if (question === 'why' && e.feeding !== null)
     return { kind: 'blood', axis, field: bloodField(e.feeding, axis.lengthMm) };
   return { kind: question === 'options' && screw ? 'open' : 'shade' };
 };
+
+const pathOf = (foot: Foot, { content, reader, narrow }: SceneInput, explanation: Explanation): LoadPathScene | null =>
+  loadPathOf({ foot, shape: content.shape, explanation, few: reader === 'patient' || narrow });
 
 export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
   if (input.quiz !== null) return quizScene(foot, input, input.quiz);
@@ -177,6 +192,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     borders: [],
     breakAt: null,
     screw: null,
+    loadPath: null,
     measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
     explanation: e,
@@ -185,23 +201,22 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
   };
   if (e === null || bone === null) return plain;
   const axis = boneAxis(foot, bone);
-  const shows = shownKinds(e, question);
   const inner = e.zones
     .filter(({ fromMm }) => fromMm > 0)
     .map(({ fromMm }) => fromMm)
     .slice(0, 3);
   const sMm = input.dragMm ?? e.breakAt?.sMm ?? null;
-  const screwed = question === 'options' && shows.has('screw');
+  const screwed = question === 'options' && shownKinds(e, question).has('screw');
   const at = e.breakAt === null || input.dragMm === null ? e.breakAt : { ...e.breakAt, whatIf: true };
   return {
     ...plain,
     chosen: bone,
     layer: layerOf(e, question, axis, screwed),
-    // The load runs through the whole foot: in "how" every bone keeps its ink.
-    dimOthers: question !== 'how',
+    dimOthers: true,
     borders: question === 'where' ? zoneStrokes(foot, bone, axis, inner) : [],
     breakAt: at === null || sMm === null ? null : breakScene(foot, at, axis, sMm),
     screw: screwed ? screwScene(foot, bone, axis, sMm ?? 0) : null,
+    loadPath: question === 'how' ? pathOf(foot, input, e) : null,
   };
 };
 

@@ -7,6 +7,10 @@ export const BASIS_LINES = {
   activity: 'Load: {activity}.',
   mass: 'Body mass: {mass}.',
   more: 'Added mass: {mass}.',
+  carried: 'Load carried: {mass}.',
+  sole: 'The sole adds {stiffness} at the ball of the foot.',
+  speed: 'Speed: {speed}.',
+  tilt: 'Ground higher under the outer edge by {tilt}.',
   held: 'Held end moved to {share} of the bone, by hand.',
   practice: 'Common practice, without a source of its own.',
 } as const;
@@ -23,7 +27,21 @@ export const PICTURE_LINES = {
   break: 'A zigzag line marks the break in {region}; the place is {status}.',
   breakWhatIf: 'A dashed zigzag line marks a break in {region}, as a what-if.',
   stress:
-    'Bands in six steps show stress along the bone. The highest step lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+    'Bands in six steps, from 0 to {most} times the largest pull of walking, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+  stressRank:
+    'Bands in six steps, from none to the most, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+  way: 'The way of the load runs over the foot: rows of blocks are pressed, cords of three threads are pulled, and the wider, the more force.',
+  'way.tibia': 'The shin presses the ankle bone with {force}.',
+  'way.tibia.term': 'The tibia presses the talus with {force}.',
+  'way.achilles': 'The heel cord pulls the heel up with {force}.',
+  'way.achilles.term': 'The Achilles tendon pulls the calcaneus up with {force}.',
+  'way.fascia': 'The band under the sole pulls with {force}.',
+  'way.fascia.term': 'The plantar fascia pulls with {force}.',
+  'way.ground': 'The ground presses up: {list}.',
+  'way.forefoot': '{force} under the ball of the foot and the toes',
+  'way.outerEdge': '{force} under the outer edge',
+  'way.heel': '{force} under the heel',
+  'way.newtons': '{newtons} ({weights})',
   noStress: 'No stress is drawn: no model applies, or how it happened is not known.',
   feeding:
     'Dots show who feeds each part, the more dots the better fed: {parts}. A bare line marks the border of two supplies.',

@@ -54,6 +54,12 @@ export const CLAUSES = {
     study: 'the treatment is {option}{since}',
   },
   followUp: { patient: 'on {date} {finding}', broadcast: 'on {date} {finding}', study: 'on {date} {finding}' },
+  timetable: {
+    patient: 'it takes {weeks}{until}',
+    broadcast: 'it takes {weeks}{until}',
+    study: 'it takes {weeks}{until}',
+  },
+  outcome: { patient: 'on {date} {ended}', broadcast: 'on {date} {ended}', study: 'on {date} {ended}' },
   ageBand: {
     patient: 'you are {age} years old',
     broadcast: 'the age is {age} years',

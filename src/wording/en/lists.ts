@@ -45,6 +45,28 @@ export const FOLLOW_UP_WORDS = {
   'broken again': 'the bone has broken again',
 } as const;
 
+/** How it ended, for each endpoint: it came to pass, or nobody waits for it any more. */
+export const REACHED_WORDS = {
+  union: 'the bone had grown together',
+  'clinical healing': 'walking and pressing no longer hurt',
+  release: 'the doctor gave leave',
+  training: 'training began again',
+  sport: 'sport began again',
+  'match play': 'the first match was played',
+  performance: 'performing began again',
+  work: 'work began again',
+} as const;
+export const GIVEN_UP_WORDS = {
+  union: 'waiting for the bone to grow together was given up',
+  'clinical healing': 'waiting for walking and pressing to stop hurting was given up',
+  release: 'waiting for leave from the doctor was given up',
+  training: 'the return to training was given up',
+  sport: 'the return to sport was given up',
+  'match play': 'the return to matches was given up',
+  performance: 'the return to performing was given up',
+  work: 'the return to work was given up',
+} as const;
+
 export const FOOT_SHAPE_WORDS = { neutral: 'a usual arch', high: 'a high arch', low: 'a low arch' } as const;
 
 export const LEVEL_WORDS = {
@@ -60,6 +82,14 @@ export const LEVEL_PEOPLE = {
   recreational: 'people who do sport for fun',
   competitive: 'people who compete in sport',
   professional: 'people whose job is sport',
+} as const;
+
+/** The same in a word, to be spoken. */
+export const LEVEL_NAMES = {
+  everyday: 'ordinary adults',
+  recreational: 'people who play for fun',
+  competitive: 'competitors',
+  professional: 'professionals',
 } as const;
 
 /** Whose report it is, after "by". The short form asks for "team or media" in one, so neither is named alone there. */
@@ -88,9 +118,11 @@ export const ENDPOINT_WORDS = {
 export const EVENT_WORDS = {
   failure: 'did not heal as planned',
   nonunion: 'did not grow together',
+  'delayed union': 'grew together late',
   union: 'grew together',
   refracture: 'broke again',
   returned: 'came back',
+  'not returned': 'did not come back',
 } as const;
 
 export const DESIGN_WORDS = {
@@ -108,7 +140,33 @@ export const FEEDING_WORDS = {
   none: 'no feeder left',
 } as const;
 
-export const FACE_WORDS = { top: 'top side', sole: 'sole side', outer: 'outer side', inner: 'inner side' } as const;
+/** What a load case is told, in words. */
+export const CASE_FIGURE_WORDS = {
+  total: 'the force on the whole foot',
+  sideways: 'the push to the side',
+  forwards: 'the push forwards',
+  twist: 'the twist on the ground',
+  tilt: 'how far the ground or the foot leans',
+  centre: 'where the ground pushes',
+  toeShare: 'the share of the big toe',
+  fibularisLongus: 'the pull of the long muscle of the outer leg',
+  fibularisBrevis: 'the pull of the short muscle of the outer leg',
+  tibialisPosterior: 'the pull of the muscle behind the shin',
+  flexorHallucis: 'the pull of the big toe’s flexor',
+  flexorDigitorum: 'the pull of the small toes’ flexor',
+} as const;
+export const SAYS_WORDS = { raises: 'more', lowers: 'less', 'no difference': 'no difference' } as const;
+
+export const FACE_WORDS = {
+  top: 'top side',
+  topOuter: 'upper outer side',
+  outer: 'outer side',
+  soleOuter: 'lower outer side',
+  sole: 'sole side',
+  soleInner: 'lower inner side',
+  inner: 'inner side',
+  topInner: 'upper inner side',
+} as const;
 
 export const SUBJECT_WORDS = {
   side: 'the side',
@@ -122,6 +180,8 @@ export const SUBJECT_WORDS = {
   injuryDate: 'the day it began',
   treatment: 'the treatment',
   followUp: 'a check-up',
+  outcome: 'how it ended',
+  timetable: 'the weeks somebody named',
   ageBand: 'the age',
   massKg: 'the body mass',
   heightCm: 'the height',
@@ -146,10 +206,14 @@ export const REASON_WORDS = {
   'model.drawnFoot': 'The bones are modelled on few feet: another foot may differ by some millimetres.',
   'model.placeRule': 'It follows from the place alone, by the rule of the zones.',
   'model.feedingRule': 'Who feeds what is told part by part; the border between the parts is drawn, not measured.',
+  'model.forecast': 'It is a sum over few and different studies, and takes their counts as independent.',
   'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
   'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',
-  'model.beam':
-    'It comes from one hollow beam held at its base. Signs and rankings are better supported than sizes: how the base is held can alone change the result by more than a factor of two.',
+  'model.frame':
+    'It comes from a frame of the foot whose joints and ties nobody has measured well. Signs and rankings are better supported than sizes: see how the runs agree.',
+  'model.tibialConstants':
+    'Its constants come from the shin bone and from pieces of bone; none is known for this bone, and powers magnify errors.',
+  'model.borrowedScore': 'The score was made for the shaft of the shin bone. For this bone nobody has tried it.',
   nothing: 'Nothing we know of lowers it.',
 } as const;
 export type ReasonKey = keyof typeof REASON_WORDS;
@@ -176,13 +240,29 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.unknown': 'The case states neither the way it happened nor a class.',
   'how.usual': 'The ways of breaking that the content lists for this class.',
   'how.model': 'The kind of model that the content states for this way of breaking.',
-  'how.beamPeaks':
-    'Sections are cut from the bone on the plate, less its canal. N, V, M and T follow from equilibrium at each section; stress = N/A + M·c/I on both axes, the largest on the outline. The band runs over canal, cortex and load at their low and high ends.',
-  'how.beamAgainstBreaks': 'The station of the largest pull against the part where published breaks of this class lie.',
+  'how.loadPull':
+    'The whole foot is solved as a frame: bones, joints as springs, ties that only pull, pads that only press, the calf from balance. Sections are cut from the bone on the plate, less its canal; N, V, M and T follow by balance from the frame, and stress = N/A + M·c/I on both axes, the largest on the outline.',
+  'how.loadRatio':
+    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
+  'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
+  'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
+  'how.pullAgainstBreaks':
+    'Stations that carry nine tenths of the largest tension or more, against the part where published breaks of this class lie.',
   'how.beamLeavesOut': 'What a beam has no part for.',
   'how.outsideBeam':
-    'Within one depth of the held end, and where the bone is as thick as it is long, sections do not stay flat: the model has nothing to say there.',
-  'how.massRaises': 'The same beam, run again with more body mass.',
+    'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',
+  'how.contributor':
+    'The same draws run again with this one thing changed; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+  'how.contributorPublished': 'What was published on it, for and against, as it was read.',
+  'how.oneStep':
+    'The ratio to walking, against the strain at which hard bone gives way over the strain measured in this bone when walking.',
+  'how.loadForces': 'Forces of the same runs over body weight.',
+  'how.loadSensitivity': 'Squared rank correlation of the ratio with each figure over the draws.',
+  'how.loadFlagged': 'A bound that the told run passes.',
+  'how.loadUnknown': 'What the content says is not known of this task.',
+  'how.otherEdge': 'The task that the content names as the same on the other edge.',
+  'how.loadFails': 'Why the frame finds no answer.',
+  'how.loadPending': 'The ensemble runs after the told values.',
   'why.unknown': 'The case states no class and no place.',
   'why.fedBy': 'Vessels of the content that feed this part, main feeder first.',
   'why.border': 'Where the part fed by the nutrient artery ends and that of the base arteries begins.',
@@ -192,6 +272,26 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'options.trial': 'Arms of one study, as printed.',
   'options.disagree':
     'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
+  'options.support':
+    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in forty seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+  'options.supportPublished': 'What was published on it, for and against, as it was read.',
+  'back.stageToday': 'The usual share of body weight of this stage, times the mass that the case states.',
+  'back.stageOvershoot': 'The shares of the study, times the mass that the case states.',
+  'back.stageSheet': 'Looked up among what single clinics and studies wrote of this stage.',
+  'back.stageLoad':
+    'The frame of the foot under that share of body weight, over pushing off barefoot in plain walking, in many draws of all assumed figures.',
+  'back.stageLoadPending': 'Waits for the draws.',
+  'back.stageNoLoad': 'No ground force, no load in the frame.',
+  'options.supportStandIn': 'What is put into the frame in place of a boot.',
+  'options.supportPending': 'The ensemble runs after the told values.',
+  'options.screwShare':
+    'Cortex cut from the bone on the plate and the screw’s core strain together (transformed section), under the load that the frame finds there in push-off of walking, in forty draws of load, bone stiffness and cortex.',
+  'options.screwBridge':
+    'The screw’s core as a round bar alone: strain = M·c/(E·I) at the farthest cortex, yield moment = yield stress × 2I/d, M as the frame finds it in push-off of walking.',
+  'options.screwLength':
+    'The longest straight rod that stays in the canal seen from above and from the side, entering through the tuberosity, with the cortex at the usual and at both ends of its bands.',
+  'options.screwNotModelled': 'The content has a screw for the fifth metatarsal only.',
+  'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
   'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
   'back.unknown': 'The case states no class and no place.',
@@ -201,5 +301,13 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.dates': 'Calendar weeks added to the day from which weeks are counted.',
   'back.stage': 'The stage as the content lists it for this class and treatment.',
   'back.followUp': 'Whole weeks from the day from which weeks are counted to the day of the finding.',
+  'back.borrowedScore':
+    'Points of the score for the sides that the finding says are grown over, and one to two points, as the score has them, for each side that it says nothing of.',
+  'back.timetableByStudy':
+    'The weeks named, against each study that prints how its people lie apart, by its own fit; studies of different levels are not put together.',
+  'back.stageAtReview':
+    'The criteria of the stage that the clinic names, or of the first with one that is not ticked; ticked ones are left out.',
+  'back.reviewPoints': 'What each finding of a follow-up says of the point that is asked for first.',
+  'back.factorWaits': 'Weeks as printed, with and without the factor.',
   'back.forecast': 'What was forecast against what happened, counted in one study.',
 };

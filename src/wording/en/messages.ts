@@ -1,5 +1,10 @@
 /** The sentences of every message that is not a claim: message -> reader -> template. Variants share a name before the dot. */
+
 import type { Tellings } from '../../content/schema';
+import { FORECAST_SENTENCES } from './forecast-messages';
+import { LOAD_SENTENCES } from './load-messages';
+import { STAGE_SENTENCES } from './stage-messages';
+import { SUPPORT_SENTENCES } from './support-messages';
 
 export const SENTENCES = {
   notStated: {
@@ -138,60 +143,7 @@ export const SENTENCES = {
     broadcast: 'There is no model here for this way of breaking, so no stress is drawn.',
     study: 'This mechanism is not modelled: no stress is computed.',
   },
-  beamPeaks: {
-    patient:
-      'In the model the {tensionSide} of the bone is pulled hardest and the {compressionSide} is pressed hardest. {massNote}',
-    broadcast:
-      'In the model, {activity} pulls hardest on the {tensionSide} of the bone and presses hardest on the {compressionSide}. {massNote}',
-    study:
-      '{activity} at {mass}: largest tension {tension}, {tensionSide}, {tensionFromTip} from the proximal tip; largest compression {compression}, {compressionSide}, {compressionFromTip}. {massNote}',
-  },
-  'beamAgrees.inside': {
-    patient: 'In the model the pull is largest in {occurs}. Breaks of this kind are found there too.',
-    broadcast: 'In the model the pull is largest in {occurs}, where breaks of this kind are found.',
-    study: 'The peak of tension lies {peakAt} from the tip, in {peak}, where breaks of this class lie.',
-  },
-  'beamAgrees.edge': {
-    patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
-    broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
-    study:
-      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}, where breaks of this class lie. It still rises beyond that edge.',
-  },
-  'beamDisagrees.inside': {
-    patient:
-      'The model puts the largest pull in {peak}, but such breaks lie in {occurs}: bending alone does not explain this spot.',
-    broadcast:
-      'The model puts the largest pull in {peak}, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
-    study:
-      'The peak of tension lies {peakAt} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
-  },
-  'beamDisagrees.edge': {
-    patient:
-      'The model puts the largest pull in {peak}, where it ends, but such breaks lie in {occurs}: bending alone does not explain this spot.',
-    broadcast:
-      'The model puts the largest pull in {peak}, where it ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
-    study:
-      'The largest tension that beam theory can state lies {peakAt} from the tip, at the edge of the theory, in {peak}; it still rises beyond. Breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
-  },
-  beamLeavesOut: {
-    patient:
-      'A beam leaves things out: the joint that acts as a pivot, the bands and tendon, the thin wall near the base, and the sudden change of stiffness.',
-    broadcast:
-      'A beam leaves out the joint as a pivot, the ligaments and tendon, the thin wall near the base, and the sudden change of stiffness there.',
-    study:
-      'Left out by the beam in {region}: the facet as a fulcrum, ligaments and tendon, the thin metaphyseal cortex, the abrupt change of stiffness.',
-  },
-  outsideBeam: {
-    patient: 'Where the bone is hatched, the model has nothing to say.',
-    broadcast: 'Where the bone is hatched, the model has nothing to say.',
-    study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
-  },
-  massRaises: {
-    patient: 'More body weight means more stress on the bone: {rise} more for each {more}.',
-    broadcast: 'More body weight means more stress: {rise} more for each {more}.',
-    study:
-      'Stress rises by {rise} from {mass} to {more} more, geometry unchanged; heavier people tend to have larger bones.',
-  },
+  ...LOAD_SENTENCES,
 
   // Why is this spot slow to heal?
   whyUnknown: {
@@ -241,11 +193,15 @@ export const SENTENCES = {
       'Differences between non-operative and operative arms. Apart: {apart}. Not apart: {alike}. Populations differ; cohorts carry selection.',
   },
 
+  ...SUPPORT_SENTENCES,
+  ...STAGE_SENTENCES,
+
   // When is it back?
+  ...FORECAST_SENTENCES,
   backRange: {
-    patient: 'in groups of other people it took {weeks} on average {endpoint}{people}',
-    broadcast: 'counted {endpoint}, groups of other people took {weeks} on average{people}',
-    study: '{option}, {endpoint}: study centres {weeks}{people} ({arms})',
+    patient: 'in groups of other people it took {weeks} on average {endpoint}{levels}{people}',
+    broadcast: 'counted {endpoint}, groups of other people took {weeks} on average{levels}{people}',
+    study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
   },
   backDepends: {
     patient: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
@@ -275,9 +231,9 @@ export const SENTENCES = {
     study: '{weeks} from {startDate} ({start}), earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
-    patient: 'Step {number} of {of}, {stage}: {when}.',
-    broadcast: 'Step {number} of {of}, {stage}: {when}.',
-    study: 'Stage {number} of {of}, {stage}: {when}.',
+    patient: 'Step {number} of {of}, {stage}: {when}.{own}',
+    broadcast: 'Step {number} of {of}, {stage}: {when}.{own}',
+    study: 'Stage {number} of {of}, {stage}: {when}.{own}',
   },
   followUpWeek: {
     patient: 'That was week {week} after the {start}.',
@@ -296,6 +252,13 @@ export type SentenceKey = keyof typeof SENTENCES;
 export const PARTS = {
   massAssumed: 'Nobody stated the body mass, so {mass} was assumed.',
   massStated: 'Body mass: {mass}.',
+  carried: 'Carried: {mass}.',
+  ofReference: '{what} in {reference}',
+  theReference: 'walking',
+  whenOwn: ' The clinic’s own weeks: {weeks}.',
+  whenOwnDates: ' The clinic’s own weeks: {weeks} ({from} to {to}).',
+  middleOfBone: 'this bone',
+  changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',
   band: '{value} ({low} to {high})',
@@ -305,6 +268,7 @@ export const PARTS = {
   armEventCount: '{count} of {of} {what}',
   armEventPercent: '{percent} {what}',
   plainArm: '{option}{who}: {facts}',
+  fromSecond: 'from the second treatment {endpoint}',
   plainTime: 'it took {weeks} {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
@@ -313,6 +277,7 @@ export const PARTS = {
   of: '{count} of {of}',
   whenWeeks: 'usually {weeks}',
   whenWeeksDates: 'usually {weeks} ({dates})',
+  weeksFromTo: 'weeks {low} to {high}',
   whenFrom: 'usually from week {week} on',
   whenOpen: 'when its signs are met, no usual week',
   dates: '{from} to {to}',
@@ -325,6 +290,9 @@ export const PARTS = {
   notSeen: '{text}',
   and: ' and ',
   weeks: '{low} to {high} weeks',
+  byLevel: ': {levels}',
+  to: ' to ',
+  weeksInPeople: '{weeks} in {people}',
   singlePeople: '; the quickest took {low}, the slowest {high} weeks',
   behindBreak: '{region}, behind the break',
   aheadOfBreak: '{region}, ahead of the break',

@@ -36,6 +36,9 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
   const { foot, glb } = plan.pose === undefined ? { foot: shipped, glb: null } : await pushingOff();
   const explanation = explained(demoOnDefaultFoot(plan.demo));
   const { layer, ...scene } = sceneOf(foot, {
+    content,
+    reader: 'study',
+    narrow: false,
     explanation,
     question: plan.question,
     selectedBone: null,

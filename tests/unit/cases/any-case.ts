@@ -4,18 +4,17 @@ import {
   type CaseFile,
   type Claim,
   FOLLOW_UP_FINDINGS,
+  OUTCOME_RESULTS,
   SOURCE_KINDS,
   STATUS_LIMITS,
   SUBJECTS,
   type Subject,
 } from '../../../src/cases';
 import { subjectValues } from '../../../src/cases/schema';
-import { AGE_BANDS, BONE_IDS, LEVELS } from '../../../src/ids';
+import { AGE_BANDS, BONE_IDS, ENDPOINTS, LEVELS } from '../../../src/ids';
+import { anyClinic, anyFixture, anyForecast } from './any-care';
+import { anyDate as date, anyId as id } from './any-parts';
 
-const id = fc.stringMatching(/^[a-z][A-Za-z0-9]{0,8}(-[A-Za-z0-9]{1,8}){0,2}$/);
-const date = fc
-  .date({ min: new Date('1990-01-01T00:00:00Z'), max: new Date('2040-12-31T00:00:00Z'), noInvalidDate: true })
-  .map((d) => d.toISOString().slice(0, 10));
 const upTo = (max: number) => fc.double({ min: 0, max, noNaN: true }).map((n) => n + 0);
 const maybe = <T>(key: string, value: fc.Arbitrary<T>) =>
   fc.option(value, { nil: undefined }).map((v) => (v === undefined ? {} : { [key]: v }));
@@ -37,6 +36,15 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   injuryDate: date,
   treatment: merged(fc.record({ option: id }), maybe('on', date)),
   followUp: fc.record({ finding: fc.constantFrom(...FOLLOW_UP_FINDINGS), on: date }),
+  timetable: fc.record(
+    { weeks: fc.double({ min: 0.1, max: 260, noNaN: true }), endpoint: fc.constantFrom(...ENDPOINTS) },
+    { requiredKeys: ['weeks'] },
+  ),
+  outcome: fc.record({
+    endpoint: fc.constantFrom(...ENDPOINTS),
+    result: fc.constantFrom(...OUTCOME_RESULTS),
+    on: date,
+  }),
   ageBand: fc.constantFrom(...AGE_BANDS),
   massKg: fc.integer({ min: 20, max: 250 }),
   heightCm: fc.integer({ min: 80, max: 230 }),
@@ -59,17 +67,33 @@ const anyClaimOf = (subject: Subject) =>
     ),
   );
 
+const anyClaims = (few: readonly Subject[]): fc.Arbitrary<Claim[]> =>
+  fc.array(fc.tuple(fc.constantFrom(...few).chain(anyClaimOf), fc.option(fc.nat())), { maxLength: 12 }).map((drawn) => {
+    const claims: Claim[] = [];
+    for (const [parts, pick] of drawn) {
+      const earlier = claims.filter((claim) => claim.subject === parts.subject);
+      const target = pick === null ? undefined : earlier[pick % Math.max(1, earlier.length)];
+      const supersedes = target === undefined ? {} : { supersedes: target.id };
+      claims.push({ id: `c${claims.length + 1}`, ...parts, ...supersedes } as Claim);
+    }
+    return claims;
+  });
+
 /** `few`: only these subjects, so that claims meet. */
 export const anyCase = (few: readonly Subject[] = SUBJECTS): fc.Arbitrary<CaseFile> =>
   fc
-    .array(fc.tuple(fc.constantFrom(...few).chain(anyClaimOf), fc.option(fc.nat())), { maxLength: 12 })
-    .map((drawn): CaseFile => {
-      const claims: Claim[] = [];
-      for (const [parts, pick] of drawn) {
-        const earlier = claims.filter((claim) => claim.subject === parts.subject);
-        const target = pick === null ? undefined : earlier[pick % Math.max(1, earlier.length)];
-        const supersedes = target === undefined ? {} : { supersedes: target.id };
-        claims.push({ id: `c${claims.length + 1}`, ...parts, ...supersedes } as Claim);
-      }
-      return { format: 'underfoot-case', version: 1, id: 'any-case' as CaseFile['id'], claims };
-    });
+    .record({
+      claims: anyClaims(few),
+      forecasts: fc.array(anyForecast, { maxLength: 3 }),
+      clinic: fc.option(anyClinic, { nil: undefined }),
+      fixtures: fc.array(anyFixture, { maxLength: 4 }),
+    })
+    .map(
+      ({ clinic, ...rest }): CaseFile => ({
+        format: 'underfoot-case',
+        version: 3,
+        id: 'any-case' as CaseFile['id'],
+        ...rest,
+        ...(clinic === undefined ? {} : { clinic }),
+      }),
+    );

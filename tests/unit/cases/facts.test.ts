@@ -19,9 +19,11 @@ import { anyCase, anyValue } from './any-case';
 
 const caseOf = (claims: readonly Claim[]): CaseFile => ({
   format: 'underfoot-case',
-  version: 1,
+  version: 3,
   id: 'a-case' as CaseFile['id'],
   claims: [...claims],
+  forecasts: [],
+  fixtures: [],
 });
 
 /** Two different values a subject, the same on each run. */
@@ -39,8 +41,15 @@ const made = (id: string, subject: Subject, value: unknown, status: string, more
 
 const SUBJECT_AND_STATUS = SUBJECTS.flatMap((subject) => STATUSES.map((status) => ({ subject, status })));
 const listOf = (file: CaseFile, subject: Subject): readonly Claim[] => {
-  const { treatments, followUps, riskFactors } = factsOf(file);
-  return { treatment: treatments, followUp: followUps, riskFactor: riskFactors }[subject as 'treatment'];
+  const { treatments, followUps, outcomes, riskFactors, timetables } = factsOf(file);
+  const lists = {
+    treatment: treatments,
+    followUp: followUps,
+    outcome: outcomes,
+    riskFactor: riskFactors,
+    timetable: timetables,
+  };
+  return lists[subject as 'treatment'];
 };
 
 describe('every subject x status', () => {
@@ -144,6 +153,21 @@ test('treatments stand in order of date, an undated one first', () => {
   expect(factsOf(file).treatments.map((claim) => claim.id)).toEqual(['c10', 'c2', 'c1']);
 });
 
+test('outcomes stand in order of date; one that is ruled out or replaced is none', () => {
+  const ended = (endpoint: string, result: string, on: string) => ({ endpoint, result, on });
+  const file = caseOf([
+    made('c1', 'outcome', ended('match play', 'given up', '2027-03-01'), 'reported'),
+    made('c2', 'outcome', ended('union', 'reached', '2026-12-07'), 'confirmed'),
+    made('c10', 'outcome', ended('training', 'reached', '2026-12-07'), 'reported'),
+    made('c11', 'outcome', ended('sport', 'reached', '2026-11-01'), 'ruledOut'),
+    made('c12', 'outcome', ended('work', 'reached', '2026-10-01'), 'reported'),
+    made('c13', 'outcome', ended('work', 'reached', '2026-10-08'), 'reported', { supersedes: 'c12' }),
+  ]);
+  const facts = factsOf(file);
+  expect(facts.outcomes.map((claim) => claim.id)).toEqual(['c13', 'c2', 'c10', 'c1']);
+  expect(facts.ruledOut.map((claim) => claim.id)).toEqual(['c11']);
+});
+
 describe('properties', () => {
   const FEW: readonly Subject[] = ['side', 'place', 'massKg', 'treatment'];
 
@@ -203,7 +227,16 @@ describe('properties', () => {
     fc.assert(
       fc.property(anyCase(), (file) => {
         const facts = factsOf(file);
-        const told = [facts.treatments, facts.followUps, facts.riskFactors, facts.ruledOut].flat().map(({ id }) => id);
+        const told = [
+          facts.treatments,
+          facts.followUps,
+          facts.outcomes,
+          facts.riskFactors,
+          facts.timetables,
+          facts.ruledOut,
+        ]
+          .flat()
+          .map(({ id }) => id);
         for (const subject of SINGLE_SUBJECTS) {
           const fact = facts[subject];
           if (fact.state === 'stated') told.push(...fact.claims);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { CASE_VERSION, readCase } from '../../../src/cases';
+import { CASE_VERSION, readCase, writeCase } from '../../../src/cases';
 import { caseMigrations, defineMigrations } from '../../../src/cases/migrations';
+import { readContent } from '../../../src/cli/read-content';
 
 const step = (from: number) => ({ from, why: 'a test', up: (file: object) => ({ ...file, [`step${from}`]: true }) });
 
@@ -60,8 +61,10 @@ describe('version 0, the draft', () => {
       ok: true,
       file: {
         format: 'underfoot-case',
-        version: 1,
+        version: 3,
         id: 'old-case',
+        forecasts: [],
+        fixtures: [],
         claims: [
           { id: 'c1', subject: 'massKg', value: 71, status: 'reported', source: { kind: 'person', on: '2026-01-02' } },
           { id: 'c2', subject: 'side', value: 'left', status: 'ruledOut', source: { kind: 'imaging' } },
@@ -86,5 +89,114 @@ describe('version 0, the draft', () => {
     const claims = [{ ...draft.claims[0], certainty: 'confirmed' }];
     const result = readCase(JSON.stringify({ ...draft, claims }));
     expect(result.ok ? null : result.problem.code).toBe('statusNotAllowed');
+  });
+});
+
+describe('version 1, claims alone', () => {
+  /** As version 1 wrote it, letter for letter. */
+  const stored = `{
+  "format": "underfoot-case",
+  "version": 1,
+  "id": "stored",
+  "claims": [
+    {
+      "id": "c1",
+      "subject": "followUp",
+      "value": {
+        "finding": "tender",
+        "on": "2026-09-07"
+      },
+      "status": "confirmed",
+      "source": {
+        "kind": "examination",
+        "on": "2026-09-07"
+      }
+    }
+  ],
+  "note": "x"
+}
+`;
+
+  test('opens as the same case, with no forecasts and no fixtures, and stays so once written', () => {
+    const { version: _, ...old } = JSON.parse(stored);
+    const file = { ...old, version: 3, forecasts: [], fixtures: [] };
+    const read = readCase(stored);
+    expect(read).toEqual({ ok: true, file });
+    if (read.ok) expect(readCase(writeCase(read.file))).toEqual({ ok: true, file });
+  });
+
+  test.each([
+    ['forecasts that are none', { forecasts: null }, 'forecasts'],
+    ['fixtures that are none', { fixtures: 'x' }, 'fixtures'],
+    ['a key that no version has', { patient: 'x' }, 'patient'],
+    ['a claim that is none', { claims: [1] }, 'claims[0]'],
+    ['no claims', { claims: undefined }, 'claims'],
+  ])('with %s it is refused, and nothing is put in their place', (_, more, where) => {
+    const result = readCase(JSON.stringify({ ...JSON.parse(stored), ...more }));
+    expect(result.ok ? null : result.problem.where).toBe(where);
+  });
+});
+
+describe('version 2, ticked criteria by their place in a list', () => {
+  /** As version 2 wrote it. */
+  const stored = (met: unknown, stage = 'run') => ({
+    format: 'underfoot-case',
+    version: 2,
+    id: 'stored',
+    claims: [],
+    forecasts: [],
+    clinic: {
+      stage,
+      stages: { [stage]: { struck: ['towel'], met, weeks: { from: 12, to: 14 }, sharePercent: null, note: 'x' } },
+      answers: {},
+    },
+    fixtures: [],
+  });
+  const metIn = (file: object): unknown => {
+    const read = readCase(JSON.stringify(file));
+    return read.ok ? Object.values(read.file.clinic?.stages ?? {})[0]?.met : read.problem.where;
+  };
+
+  test('opens with the same criteria by name, and no day, for none was noted', () => {
+    expect(metIn(stored([1]))).toEqual([{ criterion: 'bone-united', on: null }]);
+    expect(metIn(stored([0, 1]))).toEqual([
+      { criterion: 'runs-half-an-hour', on: null },
+      { criterion: 'bone-united', on: null },
+    ]);
+    const read = readCase(JSON.stringify(stored([])));
+    expect(read).toEqual({ ok: true, file: { ...stored([]), version: 3 } });
+  });
+
+  test('every number of version 2 is a criterion of its stage in the content', () => {
+    for (const { id, opensNext } of readContent().stages)
+      expect(
+        metIn(
+          stored(
+            opensNext.map((_, i) => i),
+            id,
+          ),
+        ),
+      ).toEqual(opensNext.map((each) => ({ criterion: each.id, on: null })));
+  });
+
+  test('a number beyond the list was never shown as anything, and is left out', () => {
+    expect(metIn(stored([7]))).toEqual([]);
+    expect(metIn(stored([0], 'no-such-stage'))).toEqual([]);
+    expect(metIn(stored([0], 'constructor'))).toBe('clinic.stages.constructor');
+  });
+
+  test.each([
+    ['half a criterion', [0.5], 'clinic.stages.run.met[0]'],
+    ['one before the first', [-1], 'clinic.stages.run.met[0]'],
+    ['a word', ['x'], 'clinic.stages.run.met[0]'],
+    ['no list', { 0: true }, 'clinic.stages.run.met'],
+    ['the same twice', [1, 1], 'clinic.stages.run.met'],
+  ])('with %s it is refused, and the place named', (_, met, where) => {
+    expect(metIn(stored(met))).toBe(where);
+  });
+
+  test('a protocol that is none is left for the schema to name', () => {
+    for (const clinic of [null, 'x', [], { stage: null, stages: 'x', answers: {} }])
+      expect(readCase(JSON.stringify({ ...stored([]), clinic })).ok).toBe(false);
   });
 });

@@ -7,9 +7,11 @@ import { anyCase } from './any-case';
 const SIDE = { id: 'c1', subject: 'side', value: 'right', status: 'reported', source: { kind: 'person' } };
 const caseWith = (claims: unknown, more: object = {}) => ({
   format: 'underfoot-case',
-  version: 1,
+  version: 3,
   id: 'a-case',
   claims,
+  forecasts: [],
+  fixtures: [],
   ...more,
 });
 const claim = (more: object) => caseWith([{ ...SIDE, ...more }]);
@@ -95,9 +97,9 @@ describe('bad files: each refused with what, where and what to do', () => {
       'claims[1].supersedes',
     ],
     ['a person confirming', claim({ status: 'confirmed' }), 'statusNotAllowed', 'claims[0].status'],
-    ['version from the future', caseWith([], { version: 2 }), 'newer', 'version'],
+    ['version from the future', caseWith([], { version: 4 }), 'newer', 'version'],
     ['version before the first', caseWith([], { version: -1 }), 'badVersion', 'version'],
-    ['version as text', caseWith([], { version: '1' }), 'badVersion', 'version'],
+    ['version as text', caseWith([], { version: '2' }), 'badVersion', 'version'],
     ['no version', caseWith([], { version: undefined }), 'badVersion', 'version'],
     ['not a case', { hello: 1 }, 'notACase', null],
     ['a list', [1], 'notACase', null],
@@ -208,5 +210,26 @@ describe('what is read', () => {
   test('writeCase refuses to write what could not be read', () => {
     const [broken] = [{ ...caseWith([SIDE, SIDE]) }];
     expect(() => writeCase(broken as never)).toThrow(/claims\[1\]\.id/);
+  });
+});
+
+describe('the name of a fixture in a file', () => {
+  const named = (name: string) => readCase(JSON.stringify(caseWith([], { fixtures: [{ on: '2026-03-14', name }] })));
+
+  test.each([
+    ['a line break', 'away\nmatch', 'away match'],
+    ['what turns the direction of text', 'final \u202Etam', 'final tam'],
+    ['a sign that rings a bell', '\u0007match', 'match'],
+    ['nothing to clean', 'Spiel gegen die Ärzte', 'Spiel gegen die Ärzte'],
+  ])('is cleaned as one from a calendar is: %s', (_, name, clean) => {
+    const result = named(name);
+    expect(result.ok && result.file.fixtures).toEqual([{ on: '2026-03-14', name: clean }]);
+  });
+
+  test('is refused, with its place, when nothing of it can be seen', () => {
+    for (const name of [' ', '\u0000', '\u200B\u202E']) {
+      const result = named(name);
+      expect(result.ok ? 'taken' : result.problem.where).toBe('fixtures[0].name');
+    }
   });
 });

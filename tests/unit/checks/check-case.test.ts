@@ -17,13 +17,37 @@ const CONFIRMED = { status: 'confirmed', source: { kind: 'imaging' } };
 const caseOf = (...claims: readonly object[]): CaseFile => {
   const text = JSON.stringify({
     format: 'underfoot-case',
-    version: 1,
+    version: 3,
     id: 'a-case',
     claims: claims.map((claim, i) => ({ id: `c${i + 1}`, ...CONFIRMED, ...claim })),
+    forecasts: [],
+    fixtures: [],
   });
   const read = readCase(text);
   if (!read.ok) throw new Error(JSON.stringify(read));
   return read.file;
+};
+const FORECAST = {
+  endpoint: 'training',
+  option: 'screw',
+  injury: 'mt5-metaphyseal',
+  madeOn: null,
+  start: null,
+  atWeek: 0,
+  branches: [
+    { name: 'uneventful', chance: 0.8, time: { mu: 2, sigma: 0.4 } },
+    { name: 'problem', chance: 0.15, time: null },
+    { name: 'notReturned', chance: 0.05, time: null },
+  ],
+  studies: ['a-study-that-has-gone'],
+};
+const besideOf = (more: object): readonly string[] => {
+  const read = readCase(JSON.stringify({ ...caseOf(), ...more }));
+  if (!read.ok) throw new Error(JSON.stringify(read));
+  return checkCase(read.file, content, foot).map((problem) => {
+    expect(problem.what + problem.remedy).not.toMatch(/[{}]/);
+    return `${problem.code} ${problem.where}`;
+  });
 };
 const codesOf = (...claims: readonly object[]) =>
   checkCase(caseOf(...claims), content, foot).map(({ code, where }) => `${code} ${where}`);
@@ -90,5 +114,43 @@ describe('a break lies on its bone', () => {
     const first = { subject: 'bone', value: 'phalanxDistal5' };
     expect(codesOf(BONE, first, at(60))).toEqual([]);
     expect(codesOf(first, at(60))).toHaveLength(1);
+  });
+});
+
+describe('nobody is back before being hurt', () => {
+  const hurt = { subject: 'injuryDate', value: '2026-09-14' };
+  const ended = (on: string) => ({ subject: 'outcome', value: { endpoint: 'training', result: 'reached', on } });
+
+  test('an outcome of the day before is refused, one of the same day is not', () => {
+    expect(codesOf(hurt, ended('2026-09-13'))).toEqual(['endedBeforeInjury claims[1].value.on']);
+    expect(codesOf(hurt, ended('2026-09-14'))).toEqual([]);
+  });
+
+  test('where the day of the injury is not stated, disputed, or the outcome ruled out, nothing is judged', () => {
+    expect(codesOf(ended('2026-09-13'))).toEqual([]);
+    expect(codesOf(hurt, { ...hurt, value: '2026-09-15' }, ended('2026-09-13'))).toEqual([]);
+    expect(codesOf(hurt, { ...ended('2026-09-13'), status: 'ruledOut' })).toEqual([]);
+  });
+});
+
+describe('what stands beside the claims', () => {
+  const stage = content.stages[0]?.id ?? '';
+  const notes = { struck: ['an-exercise-that-has-gone'], met: [], weeks: null, sharePercent: null, note: null };
+
+  test('a kept forecast names an injury and a treatment of the content; its studies may have gone', () => {
+    expect(besideOf({ forecasts: [FORECAST] })).toEqual([]);
+    expect(besideOf({ forecasts: [FORECAST, { ...FORECAST, injury: 'mt5-elbow', option: 'glue' }] })).toEqual([
+      'forecastUnknownInjury forecasts[1].injury',
+      'forecastUnknownOption forecasts[1].option',
+    ]);
+  });
+
+  test('the protocol names stages of the content', () => {
+    expect(stage).not.toBe('');
+    expect(besideOf({ clinic: { stage, stages: { [stage]: notes }, answers: {} } })).toEqual([]);
+    expect(besideOf({ clinic: { stage: 'flying', stages: { [stage]: notes, soaring: notes }, answers: {} } })).toEqual([
+      'unknownStage clinic.stage',
+      'unknownStage clinic.stages.soaring',
+    ]);
   });
 });

@@ -21,6 +21,19 @@ records:
     effect: slower
     evidence: { source: null, mark: from memory }
 `;
+const EFFECT = `
+    effects:
+      - measure: odds ratio
+        value: 2
+        low: 1
+        high: 4
+        n: 9
+        of: { patient: One., broadcast: Two., study: Three. }
+        about: healing
+        bones: many bones
+        inForecast: false
+        evidence: { source: first-2001, mark: seen }
+    limit: { patient: One., broadcast: Two., study: Three. }`;
 const STUDIES = `review: { state: not reviewed }
 records:
   - id: arm
@@ -49,7 +62,7 @@ records:
     burdens: []
     evidence: { source: null, mark: common practice }
 `;
-const BEAM = `review: { state: not reviewed }
+const FRAME = `review: { state: not reviewed }
 records: []
 `;
 const WORDS = 'review: { state: not reviewed }\nwords:\n  a.b: Hello\n';
@@ -58,7 +71,7 @@ const GOOD: Readonly<Record<string, string>> = {
   'content/factors.yaml': FACTORS,
   'content/studies.yaml': STUDIES,
   'content/options.yaml': OPTIONS,
-  'content/beam.yaml': BEAM,
+  'content/frame-figures.yaml': FRAME,
   'content/words.yaml': WORDS,
   'content/anatomy/scale.yaml': 'scale: { referenceHMm: 165 }\n',
 };
@@ -242,6 +255,93 @@ const TABLE: readonly Row[] = [
     'records[0](arm).event.percent',
     /0 to 100/,
     /670/,
+  ),
+  ...(
+    [
+      ['a size outside its interval', 'high: 4', 'high: 1.5', 9, 'value', /inside its interval/, /2 \(1 to 1.5\)/],
+      ['a ratio of nothing', 'low: 1', 'low: 0', 9, 'value', /above 0/, /2 \(0 to 4\)/],
+      [
+        'a size of other bones in the forecast',
+        'inForecast: false',
+        'inForecast: true',
+        16,
+        'inForecast',
+        /these breaks/,
+        /true/,
+      ],
+    ] as const
+  ).map(([mistake, from, to, line, key, expected, got]) =>
+    row(
+      mistake,
+      'factors.yaml',
+      broken(FACTORS, 'effect: slower', `effect: slower${broken(EFFECT, from, to)}`),
+      line,
+      `records[0](smoking).effects[0].${key}`,
+      expected,
+      got,
+    ),
+  ),
+  row(
+    'a size that changes no forecast and does not say why',
+    'factors.yaml',
+    broken(FACTORS, 'effect: slower', `effect: slower${EFFECT.replace(/\n *limit.*/, '')}`),
+    3,
+    'records[0](smoking).limit',
+    /why it changes no forecast/,
+    /none/,
+  ),
+  row(
+    'quartiles the wrong way round',
+    'studies.yaml',
+    broken(STUDIES, 'rangeWeeks: [6, 8] }', 'rangeWeeks: [6, 8], quartilesWeeks: [8, 6] }'),
+    13,
+    'records[0](arm).time.quartilesWeeks',
+    /low first/,
+    /8, 6/,
+  ),
+  row(
+    'a median outside its quartiles',
+    'studies.yaml',
+    broken(
+      STUDIES,
+      'centre: mean, sdWeeks: null, rangeWeeks: [6, 8] }',
+      'centre: median, sdWeeks: null, rangeWeeks: null, quartilesWeeks: [8, 9] }',
+    ),
+    13,
+    'records[0](arm).time.centreWeeks',
+    /inside 8 to 9/,
+    /7/,
+  ),
+  row(
+    'a standard deviation of nothing',
+    'studies.yaml',
+    broken(STUDIES, 'sdWeeks: null', 'sdWeeks: 0'),
+    13,
+    'records[0](arm).time.sdWeeks',
+    /more than 0/,
+    /0/,
+  ),
+  row(
+    'weeks before the start',
+    'studies.yaml',
+    broken(STUDIES, 'rangeWeeks: [6, 8]', 'rangeWeeks: [-6, 8]'),
+    13,
+    'records[0](arm).time.rangeWeeks',
+    /from 0/,
+    /-6/,
+  ),
+  row(
+    'more people than there were in a further event',
+    'studies.yaml',
+    broken(
+      STUDIES,
+      '    asPrinted: as printed',
+      '    events: [{ what: not returned, count: 4, of: 3, percent: null, lowHighPercent: null }]\n    asPrinted: as printed',
+    ),
+    15,
+    'records[0](arm).events[0].count',
+    /0 to 3/,
+    /4/,
   ),
   row(
     'broken YAML',

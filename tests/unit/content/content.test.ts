@@ -14,6 +14,10 @@ const KINDS = [
   'injuries',
   'options',
   'stages',
+  'stageSheets',
+  'weightPractice',
+  'dailyLife',
+  'returnTests',
   'cautions',
   'factors',
 ] as const;

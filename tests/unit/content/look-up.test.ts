@@ -3,7 +3,6 @@ import { readContent } from '../../../src/cli/read-content';
 import {
   activityOf,
   attachmentOf,
-  beamOf,
   boneOf,
   cautionOf,
   factorOf,
@@ -46,11 +45,6 @@ describe('each record is found by its id, and an id that is not there throws', (
     expect(() => find('nowhere')).toThrow(`no ${kind} "nowhere"`);
     expect(hasId(records, 'nowhere')).toBe(false);
   });
-});
-
-test('a bone without beam inputs has none', () => {
-  expect(beamOf(content, 'metatarsal5')?.bone).toBe('metatarsal5');
-  expect(beamOf(content, 'talus')).toBeNull();
 });
 
 test('the fifth metatarsal meets the cuboid, the fourth metatarsal and the little toe', () => {

@@ -40,6 +40,9 @@ const values: readonly ClaimValue[] = [
   { subject: 'treatment', value: { option: idOf<OptionId>('an-option') } },
   { subject: 'treatment', value: { option: idOf<OptionId>('an-option'), on: '2026-03-02' as IsoDate } },
   { subject: 'followUp', value: { finding: 'line visible', on: '2026-04-02' as IsoDate } },
+  { subject: 'timetable', value: { weeks: 6 } },
+  { subject: 'timetable', value: { weeks: 6.5, endpoint: 'match play' } },
+  { subject: 'outcome', value: { endpoint: 'match play', result: 'given up', on: '2026-04-03' as IsoDate } },
   { subject: 'ageBand', value: '18-34' },
   { subject: 'massKg', value: 71 },
   { subject: 'heightCm', value: 180 },
@@ -71,5 +74,11 @@ describe('values in forms', () => {
   it('does not take a follow-up without its day, nor an id that content does not have', () => {
     expect(valueFromRaw(content, 'followUp', { ...EMPTY_RAW, main: 'united' })).toBe(null);
     expect(valueFromRaw(content, 'injury', { ...EMPTY_RAW, main: 'nothing-known' })).toBe(null);
+  });
+
+  it.each(['main', 'result', 'date'] as const)('does not take an outcome without its %s', (part) => {
+    const whole = { ...EMPTY_RAW, main: 'union', result: 'reached', date: '2026-04-03' };
+    expect(valueFromRaw(content, 'outcome', whole)).not.toBe(null);
+    expect(valueFromRaw(content, 'outcome', { ...whole, [part]: '' })).toBe(null);
   });
 });

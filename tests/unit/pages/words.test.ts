@@ -5,18 +5,49 @@ import { parseAst } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { FORM_BOUNDS, POSE_NAMES } from '../../../src/anatomy';
-import { FOLLOW_UP_FINDINGS, SOURCE_KINDS, STATUSES, SUBJECTS, subjectValues } from '../../../src/cases';
+import {
+  FOLLOW_UP_FINDINGS,
+  OUTCOME_RESULTS,
+  SOURCE_KINDS,
+  STATUSES,
+  SUBJECTS,
+  subjectValues,
+} from '../../../src/cases';
+import { readContent } from '../../../src/cli/read-content';
+import { URGENCIES } from '../../../src/content';
 import { AGE_BANDS, ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
+import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
+import { BASES, GROUPS } from '../../../src/pages/how/figure-rows';
+import { CHECK_COLUMNS, CHECK_UNITS } from '../../../src/pages/how/HeldAgainst';
+import { LIMITS } from '../../../src/pages/how/Limits';
+import { MEASURED_COLUMNS, MEASURED_PARTS } from '../../../src/pages/how/Measured';
+import { PATH_COLUMNS } from '../../../src/pages/how/PathTable';
+import { SAYS } from '../../../src/pages/how/Published';
+import { PART_NAMES, PATH_KINDS } from '../../../src/pages/how/path-names';
+import { SECTION_ROWS } from '../../../src/pages/how/SectionTable';
+import { SOLES } from '../../../src/pages/how/slider-words';
+import { STATION_COLUMNS, STRIPS } from '../../../src/pages/how/strips';
 import { PLACE_KNOWN } from '../../../src/pages/note/break-word';
 import { COMPARED_COLUMNS } from '../../../src/pages/options/Comparisons';
+import { SCREW_ROWS } from '../../../src/pages/options/ScrewTable';
+import { SUPPORT_COLUMNS } from '../../../src/pages/options/Supports';
 import { NOTHING_YET } from '../../../src/pages/parts/NothingYet';
 import { DEMOS } from '../../../src/pages/places';
+import { CONSTANTS, WEAR_LIMITS } from '../../../src/pages/repeat/Constants';
+import { DIARY_KINDS } from '../../../src/pages/repeat/diary-state';
 import { DOORS } from '../../../src/pages/start/StartPage';
 import { makeSay, wordKey } from '../../../src/pages/words';
 import { FEEDING_STATES } from '../../../src/perfusion/types';
 import { THEMES, VIEWS } from '../../../src/session/types';
+
+const { frame, activities } = readContent();
+/** Units in which content tells the frame and its tasks. */
+const figureUnits = [
+  ...frame.map(({ figure }) => figure),
+  ...activities.flatMap(({ figures }) => Object.values(figures)),
+].map(({ unit }) => unit);
 
 const ROOT = join(import.meta.dirname, '../../..');
 const words = (parse(readFileSync(join(ROOT, 'content/words.yaml'), 'utf8')) as { words: Record<string, string> })
@@ -58,6 +89,7 @@ const made = new Set([
   ...[...STATUSES, 'contradiction'].map((status) => `stamp.${status}.line`),
   ...each('sourceKind', SOURCE_KINDS),
   ...each('followUp', FOLLOW_UP_FINDINGS),
+  ...each('outcome', OUTCOME_RESULTS),
   ...each('side', []),
   ...each('direction', subjectValues.direction.options),
   ...each('onset', subjectValues.onset.options),
@@ -66,10 +98,12 @@ const made = new Set([
   ...each('endpoint', ENDPOINTS),
   ...each('endpoint.plain', ENDPOINTS),
   ...each('displaced', ['yes', 'no']),
+  ...each('forecast.none', ['tooFew', 'levels', 'noRate']),
+  ...each('forecast.from', ['mean and SD', 'mean and range', 'median and range', 'median and quartiles']),
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
   ...each('centre', ['mean', 'median']),
-  ...each('event', ['failure', 'nonunion', 'union', 'refracture', 'returned']),
+  ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
   ...each('start', DOORS),
   ...DOORS.map((door) => `start.${door}.gives`),
@@ -79,22 +113,57 @@ const made = new Set([
   ...each('legend.ring', PLACE_KNOWN),
   ...each('ask', ['quiz', 'teachBack']),
   ...each('field', ['massKg', 'heightCm', 'place', 'displacement']),
-  ...each('stations', ['axial', 'shear', 'bending', 'torsion', 'stress']),
-  ...each('stations.column', [
-    'from',
-    'axial',
-    'shearUp',
-    'shearSide',
-    'bendUp',
-    'bendSide',
-    'torsion',
-    'tension',
-    'compression',
-  ]),
+  ...each(
+    'stations',
+    STRIPS.map(({ key }) => key),
+  ),
+  ...each(
+    'stations.column',
+    STATION_COLUMNS.map(({ key }) => key),
+  ),
+  ...each(
+    'section',
+    SECTION_ROWS.map(({ key }) => key),
+  ),
+  ...each(
+    'sole',
+    SOLES.map(({ name }) => name),
+  ),
+  ...each('published', SAYS),
+  ...each('part', PART_NAMES),
+  ...PART_NAMES.map((name) => `part.${name}.plain`),
+  ...each('path.kind', PATH_KINDS),
+  ...each('path.how', PATH_KINDS),
+  ...each('path', ['pressed', 'pulled', 'sheared']),
+  ...each('held.column', CHECK_COLUMNS),
+  ...each('held.unit', Object.values(CHECK_UNITS)),
+  ...each('held.set', ['calibration', 'prediction']),
+  ...each('held', ['hit', 'miss']),
+  ...['measure.reference', 'measure.most', 'whyHere.more', 'whyHere.less', 'whyHere.hardly'],
+  ...['legend.stress', 'legend.stressPlain', 'legend.rank', 'legend.rankPlain', 'legend.way', 'legend.wayRank'],
+  ...each('path.column', PATH_COLUMNS),
+  ...each('figures.group', GROUPS),
+  ...each('figures.basis', BASES),
+  ...each('figures.column', FIGURE_COLUMNS),
+  ...each('figureUnit', [...new Set(figureUnits)]),
+  ...each('measured', MEASURED_PARTS),
+  ...each('measured.column', MEASURED_COLUMNS),
+  ...each('limit', LIMITS),
   ...each('studies.column', ['option', 'who', 'people', 'event', 'time']),
   ...each('compare.column', COMPARED_COLUMNS),
+  ...each('repeat.kind', DIARY_KINDS),
+  ...each('repeat.amount', DIARY_KINDS),
+  ...each('repeat.week', DIARY_KINDS),
+  ...each('repeat.column', DIARY_KINDS),
+  ...each('repeat.sum', READERS),
+  ...each('repeat.left', READERS),
+  ...each('repeat.constant', CONSTANTS),
+  ...each('repeat.limit', WEAR_LIMITS),
+  ...each('stages.act', URGENCIES),
+  ...each('supports.column', SUPPORT_COLUMNS),
+  ...each('screw.row', SCREW_ROWS),
   ...each('bone.group', ['hindfoot', 'midfoot', 'forefoot', 'sesamoids', 'toes']),
-  ...each('unit', ['N', 'Nm', 'MPa']),
+  ...each('unit', [...new Set(STRIPS.map(({ unit }) => unit))]),
   ...each('foot', Object.keys(FORM_BOUNDS)),
   ...each('foot.pose', POSE_NAMES),
   ...each('foot.files', MODEL_KINDS),

@@ -230,7 +230,7 @@ describe('what-if', () => {
     expect(s.getState().whatIf).toEqual({ footShape: 'high' });
   });
 
-  test.each([{ massKg: 7500 }, { massKg: Number.NaN }, { place: { by: 'distance', mm: 500 } }, { beamHeldToShare: 2 }])(
+  test.each([{ massKg: 7500 }, { massKg: Number.NaN }, { place: { by: 'distance', mm: 500 } }, { carriedKg: 200 }])(
     'refuses %o',
     (patch) => {
       const s = session();

@@ -6,7 +6,7 @@ import { type Explain, serveExplain } from '../../../src/session/serve-explain';
 import type { WorkerLike } from '../../../src/session/worker-client';
 import { CONTENT, caseFile, echo, echoed, settle } from './helpers';
 
-const request = (id: string) => ({ file: caseFile(id), whatIf: {} });
+const request = (id: string) => ({ file: caseFile(id), whatIf: {}, bands: 'none' as const });
 
 /** A worker without a thread: messages are copied as between threads, and arrive later. */
 class LocalWorker implements WorkerLike {

@@ -1,5 +1,5 @@
 /** Small stand-ins: a content without records, an explanation that only remembers what it was made from. */
-import type { CaseFile } from '../../../src/cases';
+import { type CaseFile, emptyCase } from '../../../src/cases';
 import type { Content } from '../../../src/content/schema';
 import type { Explanation, WhatIf } from '../../../src/explain/types';
 import { idOf } from '../../../src/ids';
@@ -7,8 +7,10 @@ import type { CaseStorage, ExplainRequest, Kept, SaveOutcome, WipeReport } from 
 
 export const CONTENT = { words: {} } as unknown as Content;
 
-export const caseFile = (id: string, claims: readonly unknown[] = []): CaseFile =>
-  ({ format: 'underfoot-case', version: 1, id, claims }) as CaseFile;
+export const caseFile = (id: string, claims: readonly unknown[] = []): CaseFile => ({
+  ...emptyCase(idOf<CaseFile['id']>(id)),
+  claims: claims as CaseFile['claims'],
+});
 
 export const claim = (id: string, subject: string, value: unknown, more: object = {}) =>
   ({ id, subject, value, status: 'reported', source: { kind: 'person' }, ...more }) as CaseFile['claims'][number];

@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { MessageOf } from '../../../src/explain/messages';
 import type { Explanation, Finding } from '../../../src/explain/types';
-import { type CaseId, type FindingId, idOf, QUESTION_IDS, type RegionId, type StageId } from '../../../src/ids';
+import {
+  type CaseId,
+  type CriterionId,
+  type FindingId,
+  idOf,
+  QUESTION_IDS,
+  type RegionId,
+  type StageId,
+} from '../../../src/ids';
 import { answerTeachBack, type TeachBackMaterial, teachBackFrom } from '../../../src/study/teach-back';
 import { material } from './material';
 
@@ -14,11 +22,20 @@ const stages = [
     plain: 'still',
     opensNext: [
       {
+        id: idOf<CriterionId>('no-pain'),
         what: { patient: 'No pain when the spot is pressed.', broadcast: 'b', study: 's' },
         evidence: { source: null, mark: 'common practice' as const },
       },
     ],
     sendsBack: [],
+    today: {
+      weights: [],
+      aids: {
+        what: { patient: 'p', broadcast: 'b', study: 's' },
+        evidence: { source: null, mark: 'common practice' as const },
+      },
+      exercises: [],
+    },
     what: { patient: 'p', broadcast: 'b', study: 's' },
   },
 ];
@@ -51,7 +68,9 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
   given: 'none',
   zones: [],
   stations: null,
+  loads: null,
   feeding: null,
+  forecasts: [],
   draft: true,
   questions: QUESTION_IDS.map((id) => ({
     id,

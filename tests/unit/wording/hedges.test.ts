@@ -34,6 +34,8 @@ const VALUES: { readonly [S in Subject]: Extract<ClaimValue, { subject: S }>['va
   injuryDate: day,
   treatment: { option: idOf<OptionId>('screw'), on: day },
   followUp: { finding: 'united', on: day },
+  timetable: { weeks: 6, endpoint: 'match play' },
+  outcome: { endpoint: 'training', result: 'reached', on: day },
   ageBand: '18-34',
   massKg: 70,
   heightCm: 170,

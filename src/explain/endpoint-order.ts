@@ -1,0 +1,11 @@
+/** In which order people of a level ask for the points that studies count to (common practice). */
+import type { Endpoint, Level } from '../ids';
+
+/** What people of a level ask for first. All levels mixed: what most studies count. */
+export const ENDPOINT_ORDER: Readonly<Record<Level | 'any', readonly Endpoint[]>> = {
+  professional: ['match play', 'performance', 'sport', 'training', 'release', 'clinical healing', 'union', 'work'],
+  competitive: ['sport', 'match play', 'performance', 'training', 'release', 'clinical healing', 'union', 'work'],
+  recreational: ['sport', 'training', 'performance', 'match play', 'clinical healing', 'union', 'release', 'work'],
+  everyday: ['clinical healing', 'union', 'work', 'sport', 'release', 'training', 'performance', 'match play'],
+  any: ['sport', 'performance', 'match play', 'clinical healing', 'union', 'work', 'release', 'training'],
+};

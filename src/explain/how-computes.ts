@@ -1,0 +1,318 @@
+/** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
+import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
+import {
+  CONTRIBUTORS,
+  type ContributorId,
+  ENOUGH_AGREEMENT,
+  type LoadBands,
+  type LoadFlag,
+  ranksOnly,
+} from '../mechanics';
+import type { Spread } from '../mechanics/foot/types';
+import type { StationTable } from '../mechanics/types';
+import type { Quantity, Unit } from '../units';
+import { compute, message } from './build';
+import { type Context, ZONED_BONE, zoneAtStation } from './context';
+import type { Agreed, BoneFace } from './load-messages';
+import {
+  activityIn,
+  bandsFor,
+  contributorsFor,
+  type LoadRun,
+  REFERENCE_ACTIVITY,
+  rayOf,
+  referenceRun,
+  toldLoads,
+} from './loads';
+import { tenth } from './place';
+
+export const howUnknown = compute('how.unknown', () => message('howUnknown', {}));
+export const mechanismUsual = compute('how.usual', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const injury = content.injuries.find((i) => i.id === inputs.injury);
+  if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+  return message('mechanismUsual', { injury: inputs.injury, mechanisms: injury.mechanisms });
+});
+export const modelOf = compute('how.model', ({ content }, inputs: { readonly mechanism: MechanismId }) => {
+  const mechanism = content.mechanisms.find((m) => m.id === inputs.mechanism);
+  if (mechanism === undefined) throw new RangeError(`no mechanism ${inputs.mechanism}`);
+  const { model } = mechanism;
+  return model === 'beam stress'
+    ? message('modelApplies', { mechanism: mechanism.id, model })
+    : message('modelMissing', { mechanism: mechanism.id, model });
+});
+
+/** A run and the bone it is asked about. */
+export interface BoneRun extends LoadRun {
+  readonly bone: BoneId;
+}
+
+/** Throws RangeError when the frame finds no answer: the caller has asked before. */
+const tableOf = (context: Context, run: BoneRun): StationTable => {
+  const told = toldLoads(context, run);
+  const table = 'loads' in told ? told.loads.tables.find((t) => t.bone === run.bone) : undefined;
+  if (table === undefined) throw new RangeError(`no stations for ${run.bone}`);
+  return table;
+};
+
+/** Whether the told run is beyond what may be stated as a size. */
+export const ranking = (context: Context, run: LoadRun): boolean => {
+  return [run, referenceRun(run)].some((each) => {
+    const told = toldLoads(context, each);
+    return 'loads' in told && ranksOnly(told.loads.flags);
+  });
+};
+
+const bandsOf = (context: Context, run: BoneRun): LoadBands => {
+  const ray = rayOf(run.bone);
+  const bands = ray === null ? null : bandsFor(context, run, ray);
+  if (bands === null) throw new RangeError(`no bands for ${run.bone}`);
+  return bands;
+};
+
+/** A size is told only where the told run and enough of the draws may be stated as one. */
+export const tooManyBeyond = ({ beyond }: Pick<LoadBands, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
+/** Forces of the task alone ask nothing of the reference. */
+export const tooManyBeyondItself = ({ beyondItself }: Pick<LoadBands, 'beyondItself'>): boolean =>
+  beyondItself > 1 - ENOUGH_AGREEMENT;
+export const forcesRank = (context: Context, run: BoneRun): boolean => {
+  const told = toldLoads(context, run);
+  return 'problem' in told || ranksOnly(told.loads.flags) || tooManyBeyondItself(bandsOf(context, run));
+};
+const rankingInBands = (context: Context, run: BoneRun): boolean =>
+  ranking(context, run) || tooManyBeyond(bandsOf(context, run));
+
+const FACES: readonly BoneFace[] = ['top', 'topOuter', 'outer', 'soleOuter', 'sole', 'soleInner', 'inner', 'topInner'];
+/** Which side of the bone an angle points to: 0 up, a quarter turn outwards. */
+export const faceOf = (rad: number): BoneFace => {
+  const eighth = Math.round(rad / (Math.PI / 4));
+  return FACES[((eighth % 8) + 8) % 8] ?? 'top';
+};
+const faceAt = ({ stations }: StationTable, sMm: number, angle: 'tensionAtRad' | 'compressionAtRad'): BoneFace =>
+  faceOf(stations.reduce((a, b) => (Math.abs(b.sMm - sMm) < Math.abs(a.sMm - sMm) ? b : a))[angle]);
+
+/** Nine tenths of the largest pull, as the ensemble has it: a peak's own place is the cortex guess talking. */
+const PLATEAU = 0.9;
+const plateauOf = ({ stations, peakTension }: StationTable): Quantity => {
+  const high = stations
+    .filter((s) => !s.outsideBeamTheory && s.tensionMPa >= PLATEAU * peakTension.mpa)
+    .map((s) => s.sMm);
+  return {
+    value: tenth(peakTension.sMm),
+    unit: 'mm',
+    lowHigh: [tenth(Math.min(...high, peakTension.sMm)), tenth(Math.max(...high, peakTension.sMm))],
+  };
+};
+
+const regionAt = (context: Context, run: BoneRun, sMm: number): RegionId | null =>
+  run.bone === ZONED_BONE ? zoneAtStation(context.footFor(run.foot), sMm) : null;
+
+export interface Assumed {
+  readonly massAssumed: boolean;
+  readonly activityAssumed: boolean;
+}
+
+export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assumed) => {
+  const table = tableOf(context, inputs);
+  const { peakTension: pull, peakCompression: push } = table;
+  return message('loadPull', {
+    activity: inputs.activity,
+    activityAssumed: inputs.activityAssumed,
+    mass: { value: inputs.massKg, unit: 'kg' },
+    massAssumed: inputs.massAssumed,
+    carried: { value: inputs.carriedKg, unit: 'kg' },
+    pulledSide: faceAt(table, pull.sMm, 'tensionAtRad'),
+    pressedSide: faceAt(table, push.sMm, 'compressionAtRad'),
+    plateau: plateauOf(table),
+    peakRegion: regionAt(context, inputs, pull.sMm),
+  });
+});
+
+/** Two figures: a ratio's third would pretend. */
+export const two = (value: number): number => Number(value.toPrecision(2));
+export const spread = ({ told, low, high }: Spread, unit: Unit, per = 1): Quantity => ({
+  value: two(told / per),
+  unit,
+  lowHigh: [two(Math.min(low, told) / per), two(Math.max(high, told) / per)],
+});
+/** A ratio near one, told as a change in percent: whole percents. */
+export const hundredths = ({ told, low, high }: Spread): Quantity => {
+  const round = (value: number): number => Math.round(100 * value) / 100;
+  return { value: round(told), unit: 'times', lowHigh: [round(Math.min(low, told)), round(Math.max(high, told))] };
+};
+export const agreed = (share: number): Agreed => ({
+  share: { value: Math.round(share * 100) / 100, unit: 'share' },
+  enough: share >= ENOUGH_AGREEMENT,
+});
+
+/** The reference task held against itself: nothing is more or less, and nothing matters for it. */
+const isReference = ({ sensitivity }: LoadBands): boolean => sensitivity.length === 0;
+export const hasSensitivity = (context: Context, run: BoneRun): boolean => !isReference(bandsOf(context, run));
+
+export const loadRatio = compute('how.loadRatio', (context, inputs: BoneRun) => {
+  const bands = bandsOf(context, inputs);
+  return message('loadRatio', {
+    bone: inputs.bone,
+    activity: inputs.activity,
+    reference: REFERENCE_ACTIVITY,
+    ratio: spread(bands.ratio, 'times'),
+    ranking: rankingInBands(context, inputs),
+    same: isReference(bands),
+    more: bands.more.holds,
+    agreed: agreed(bands.more.share),
+    draws: bands.draws,
+    unsolved: bands.unsolved,
+  });
+});
+export const loadSide = compute('how.loadSide', (context, inputs: BoneRun) => {
+  const { direction } = bandsOf(context, inputs);
+  return message('loadSide', { side: faceOf(direction.rad), agreed: agreed(direction.share) });
+});
+export const loadMostOfFive = compute('how.loadMostOfFive', (context, inputs: BoneRun) => {
+  const { mostOfFive } = bandsOf(context, inputs);
+  return message('loadMostOfFive', { bone: inputs.bone, most: mostOfFive.holds, agreed: agreed(mostOfFive.share) });
+});
+
+/** Where the model's plateau of pull lies, against where breaks of this class are found. Computed, either way. */
+export const pullAgainstBreaks = compute(
+  'how.pullAgainstBreaks',
+  (context, inputs: BoneRun & { readonly injury: InjuryId }) => {
+    const injury = context.content.injuries.find((i) => i.id === inputs.injury);
+    if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    const table = tableOf(context, inputs);
+    const plateau = plateauOf(table);
+    const [from, to] = plateau.lowHigh ?? [plateau.value, plateau.value];
+    const occursRegion = injury.occursAt.region;
+    const inside = table.stations.filter((s) => !s.outsideBeamTheory);
+    const there = inside.filter((s) => regionAt(context, inputs, s.sMm) === occursRegion);
+    const carries = there.some((s) => s.sMm >= from - 0.1 && s.sMm <= to + 0.1);
+    const [first, last] = [inside[0]?.sMm ?? 0, inside.at(-1)?.sMm ?? 0];
+    return message(there.length === 0 ? 'pullSilent' : carries ? 'pullAgrees' : 'pullDisagrees', {
+      plateau,
+      peakRegion: regionAt(context, inputs, table.peakTension.sMm),
+      occursRegion,
+      injury: injury.id,
+      // A plateau that reaches the first or last place of the theory goes on beyond it for all that is known.
+      edge: table.peakTension.atEdgeOfTheory || from <= first + 0.1 || to >= last - 0.1,
+    });
+  },
+);
+export const beamLeavesOut = compute('how.beamLeavesOut', (_, inputs: { readonly region: RegionId }) =>
+  message('beamLeavesOut', inputs),
+);
+
+export const outsideBeam = compute('how.outsideBeam', (context, inputs: BoneRun) => {
+  const stretches: { from: { value: number; unit: 'mm' }; to: { value: number; unit: 'mm' } }[] = [];
+  let open = false;
+  for (const station of tableOf(context, inputs).stations) {
+    const at = { value: tenth(station.sMm), unit: 'mm' } as const;
+    const last = stretches.at(-1);
+    if (station.outsideBeamTheory && open && last !== undefined) last.to = at;
+    else if (station.outsideBeamTheory) stretches.push({ from: at, to: at });
+    open = station.outsideBeamTheory;
+  }
+  return message('outsideBeam', { stretches });
+});
+
+export const contributor = compute(
+  'how.contributor',
+  (context, inputs: BoneRun & { readonly contributor: ContributorId }) => {
+    const ray = rayOf(inputs.bone);
+    const found =
+      ray === null ? undefined : contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
+    if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
+    return message('contributor', {
+      contributor: found.id,
+      ratio: hundredths(found.ratio),
+      ranking: rankingInBands(context, inputs),
+      raises: found.raises.holds,
+      agreed: agreed(found.raises.share),
+    });
+  },
+);
+export const contributorPublished = compute(
+  'how.contributorPublished',
+  (_, inputs: { readonly contributor: ContributorId; readonly index: number }) =>
+    message('contributorPublished', inputs),
+);
+
+/** Contributors that find an answer in this run, in the order of the list. */
+export const contributorIds = (context: Context, run: BoneRun): readonly ContributorId[] => {
+  const ray = rayOf(run.bone);
+  const found = ray === null ? [] : contributorsFor(context, run, ray);
+  return CONTRIBUTORS.filter((id) => found.some((c) => c.id === id));
+};
+
+const strainIn = (context: Context, id: string) => context.content.strains.find((s) => s.id === id)?.figure ?? null;
+
+/** The ratio at which hard bone fails in one pull, from the strain measured in the bone when walking. Null where none was measured. */
+export const failingRatio = (context: Context, bone: BoneId): Quantity | null => {
+  const [walking, yields] = [strainIn(context, bone), strainIn(context, 'cortexYield')];
+  if (walking === null || yields === null) return null;
+  return {
+    value: two(yields.value / walking.value),
+    unit: 'times',
+    lowHigh: [
+      two((yields.low ?? yields.value) / (walking.high ?? walking.value)),
+      two((yields.high ?? yields.value) / (walking.low ?? walking.value)),
+    ],
+  };
+};
+
+export const oneStep = compute('how.oneStep', (context, inputs: BoneRun) => {
+  const factor = failingRatio(context, inputs.bone);
+  if (factor === null) throw new RangeError(`no strain was measured in ${inputs.bone}`);
+  const ratio = spread(bandsOf(context, inputs).ratio, 'times');
+  const [low, high] = ratio.lowHigh ?? [ratio.value, ratio.value];
+  const [least, most] = factor.lowHigh ?? [factor.value, factor.value];
+  return message('oneStep', {
+    activity: inputs.activity,
+    reference: REFERENCE_ACTIVITY,
+    ratio,
+    factor,
+    verdict: rankingInBands(context, inputs) ? 'ranking' : high < least ? 'below' : low > most ? 'above' : 'within',
+  });
+});
+
+export const loadForces = compute('how.loadForces', (context, inputs: BoneRun) => {
+  const { fascia, achilles, tibia } = bandsOf(context, inputs);
+  const told = toldLoads(context, inputs);
+  if ('problem' in told) throw new RangeError(told.problem.kind);
+  const { weightN } = told.loads;
+  return message('loadForces', {
+    activity: inputs.activity,
+    fascia: spread(fascia, 'body weight', weightN),
+    achilles: spread(achilles, 'body weight', weightN),
+    tibia: spread(tibia, 'body weight', weightN),
+  });
+});
+
+/** The two figures that matter most here. */
+export const loadSensitivity = compute('how.loadSensitivity', (context, inputs: BoneRun) => {
+  const { sensitivity } = bandsOf(context, inputs);
+  const [most, second] = sensitivity;
+  if (most === undefined || second === undefined) throw new RangeError('no figures');
+  return message('loadSensitivity', { most: most.figure, second: second.figure });
+});
+
+export const loadFlagged = compute(
+  'how.loadFlagged',
+  (_, inputs: { readonly flag: LoadFlag; readonly activity: ActivityId }) => message('loadFlagged', inputs),
+);
+export const loadUnknown = compute('how.loadUnknown', (_, inputs: { readonly activity: ActivityId }) =>
+  message('loadUnknown', inputs),
+);
+export const otherEdge = compute('how.otherEdge', ({ content }, inputs: { readonly activity: ActivityId }) => {
+  const other = activityIn(content, inputs.activity).otherEdge;
+  if (other === undefined) throw new RangeError(`${inputs.activity} has no other edge`);
+  return message('otherEdge', { activity: inputs.activity, other: idOf<ActivityId>(other) });
+});
+export const loadFails = compute('how.loadFails', (context, inputs: LoadRun) => {
+  const told = toldLoads(context, inputs);
+  if (!('problem' in told)) throw new RangeError('the frame finds an answer');
+  const { kind } = told.problem;
+  return message('loadFails', {
+    problem: kind === 'centreOfPressureOutside' ? 'outside' : kind,
+    activity: inputs.activity,
+  });
+});
+export const loadPending = compute('how.loadPending', () => message('loadPending', {}));

@@ -1,0 +1,97 @@
+/** The messages of question 2 that the frame of the foot makes. */
+import type { ActivityId, BoneId, InjuryId, RegionId } from '../ids';
+import type { ContributorId, LoadFlag } from '../mechanics';
+import type { Quantity } from '../units';
+
+/** Sides of a bone, and the four between them. */
+export type BoneFace = 'top' | 'topOuter' | 'outer' | 'soleOuter' | 'sole' | 'soleInner' | 'inner' | 'topInner';
+/** Where the model's plateau of pull lies, and where breaks of a class are found. */
+export interface PullAgainstBreaks {
+  /** From and to of nine tenths of the largest pull, from the tip. */
+  readonly plateau: Quantity;
+  readonly peakRegion: RegionId | null;
+  readonly occursRegion: RegionId;
+  readonly injury: InjuryId;
+  /** The pull still grows where the theory ends, so that the plateau ends there too. */
+  readonly edge: boolean;
+}
+
+/** Share of the draws that say the same as the told values; below four fifths the model cannot tell. */
+export interface Agreed {
+  readonly share: Quantity;
+  readonly enough: boolean;
+}
+
+export interface LoadMessages {
+  /** The told run: which side of the bone is pulled, which pressed, and where. */
+  loadPull: {
+    readonly activity: ActivityId;
+    readonly activityAssumed: boolean;
+    readonly mass: Quantity;
+    readonly massAssumed: boolean;
+    readonly carried: Quantity;
+    readonly pulledSide: BoneFace;
+    readonly pressedSide: BoneFace;
+    readonly plateau: Quantity;
+    readonly peakRegion: RegionId | null;
+  };
+  /** Largest pull in the bone against the same bone's in the reference task. */
+  loadRatio: {
+    readonly bone: BoneId;
+    readonly activity: ActivityId;
+    readonly reference: ActivityId;
+    readonly ratio: Quantity;
+    /** The run is beyond what the theory can state as a size: only more or less than the reference is said. */
+    readonly ranking: boolean;
+    /** The task is the reference itself. */
+    readonly same: boolean;
+    readonly more: boolean;
+    readonly agreed: Agreed;
+    readonly draws: number;
+    readonly unsolved: number;
+  };
+  loadSide: { readonly side: BoneFace; readonly agreed: Agreed };
+  loadMostOfFive: { readonly bone: BoneId; readonly most: boolean; readonly agreed: Agreed };
+  pullAgrees: PullAgainstBreaks;
+  pullDisagrees: PullAgainstBreaks;
+  /** The model says nothing where such breaks lie: no station there is one of a beam. */
+  pullSilent: PullAgainstBreaks;
+  beamLeavesOut: { readonly region: RegionId };
+  outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };
+  /** What one contributor does to the largest pull, and what has been published on it. */
+  contributor: {
+    readonly contributor: ContributorId;
+    readonly ratio: Quantity;
+    readonly ranking: boolean;
+    readonly raises: boolean;
+    readonly agreed: Agreed;
+  };
+  contributorPublished: { readonly contributor: ContributorId; readonly index: number };
+  /** Could one such step do it? `factor`: the ratio to the reference at which cortical bone fails in one pull. */
+  oneStep: {
+    readonly activity: ActivityId;
+    readonly reference: ActivityId;
+    readonly ratio: Quantity;
+    readonly factor: Quantity;
+    /** `ranking`: the run gives no size to hold against it. */
+    readonly verdict: 'below' | 'within' | 'above' | 'ranking';
+  };
+  loadForces: {
+    readonly activity: ActivityId;
+    readonly fascia: Quantity;
+    readonly achilles: Quantity;
+    readonly tibia: Quantity;
+  };
+  loadSensitivity: { readonly most: string; readonly second: string };
+  loadFlagged: { readonly flag: LoadFlag; readonly activity: ActivityId };
+  loadUnknown: { readonly activity: ActivityId };
+  otherEdge: { readonly activity: ActivityId; readonly other: ActivityId };
+  loadFails: {
+    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'absurd' | 'badMass';
+    readonly activity: ActivityId;
+  };
+  loadPending: Record<string, never>;
+
+  /** What so much more load a step does to damage over the range of exponents. */
+  repeatedLoad: { readonly more: Quantity; readonly exponent: Quantity; readonly damage: Quantity };
+}

@@ -1,0 +1,63 @@
+/** What the messages of a stage carry: what a person may do today in it, what single clinics wrote of it, what a share does to the bone. */
+import type { ActivityId, BoneId, StageId, StageSheetId, WeightPracticeId } from '../ids';
+import type { ShareWay } from '../mechanics';
+import type { Quantity } from '../units';
+import type { Agreed } from './load-messages';
+import type { TextAddress } from './messages';
+
+/** Largest pull under a share of body weight over that of plain walking. */
+export interface ShareRatio {
+  readonly share: Quantity;
+  readonly ratio: Quantity;
+}
+
+export interface StageMessages {
+  /** How much of the body's weight may go on the foot, and what a bathroom scale then shows. */
+  stageToday: {
+    readonly stage: StageId;
+    /** The clinic of this case set it itself. */
+    readonly own: boolean;
+    /** Null: as pain allows, no figure. */
+    readonly share: Quantity | null;
+    /** Null where there is no figure, or nobody said how heavy the person is. */
+    readonly kilograms: Quantity | null;
+  };
+  /** Told so much, people put on so much: for this person, in kilograms. */
+  stageOvershoot: {
+    readonly stage: StageId;
+    readonly practice: WeightPracticeId;
+    readonly told: Quantity;
+    readonly reached: Quantity;
+  };
+  stageSheet: { readonly sheet: StageSheetId; readonly weeks: Quantity | null; readonly openEnded: boolean };
+  /** The pull at the break (or the largest in the bone) under that share, as a ratio to pushing off in plain walking. */
+  stageLoad: {
+    readonly stage: StageId;
+    readonly own: boolean;
+    readonly bone: BoneId;
+    readonly way: ShareWay;
+    readonly at: 'break' | 'bone';
+    readonly reference: ActivityId;
+    /** False where the frame has no part for it: a sole bends at the first toe alone. */
+    readonly speaks: boolean;
+    readonly low: ShareRatio;
+    readonly high: ShareRatio;
+    readonly ranking: boolean;
+    /** Whether it is less than in walking at the high end of the share. */
+    readonly less: boolean;
+    readonly agreed: Agreed;
+  };
+  /** What a review looks at: the criteria of the stage that are not ticked yet, and what would send back. */
+  stageAtReview: {
+    readonly stage: StageId;
+    /** The one that they open; null: this is the last. */
+    readonly next: StageId | null;
+    /** The clinic said that the person is here; else it is the first stage with a criterion that is not ticked. */
+    readonly stated: boolean;
+    readonly opens: readonly TextAddress[];
+    readonly sendsBack: readonly TextAddress[];
+  };
+  stageLoadPending: { readonly stage: StageId };
+  /** Nothing of the body's weight on the foot: the frame has no load to tell of. */
+  stageNoLoad: { readonly stage: StageId; readonly own: boolean };
+}

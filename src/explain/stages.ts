@@ -1,0 +1,208 @@
+/** The stages of question 5: what each is, its usual weeks, what opens the next, what sends back, what may be done in it today. */
+import type { Injury, Stage } from '../content/schema';
+import type { StageId } from '../ids';
+import { find } from './build';
+import { tagOf } from './resolve';
+import type { Situation } from './situation';
+import {
+  type ShareBand,
+  sharesOf,
+  stageOvershoot,
+  stageSheet,
+  stagesOf,
+  stageToday,
+  stageUsual,
+  weightOf,
+} from './stage-computes';
+import { stageLoadFindings } from './stage-load-findings';
+import { type TextSpec, textFinding } from './texts';
+import type { Finding } from './types';
+
+const PERCENT = 100;
+
+const ownNotes = ({ facts }: Situation, stage: StageId) =>
+  Object.hasOwn(facts.clinic.stages, stage) ? (facts.clinic.stages[stage] ?? null) : null;
+
+/** What the clinic of this case set itself, as shares of body weight. */
+const ownShare = (s: Situation, stage: StageId): ShareBand | null => {
+  const set = ownNotes(s, stage)?.sharePercent;
+  return set == null ? null : { low: set.low / PERCENT, high: set.high / PERCENT };
+};
+
+/** The share that holds in a stage: the clinic's own, else the usual one; null where neither is a figure. */
+const shareIn = (s: Situation, record: Stage): ShareBand | null =>
+  ownShare(s, record.id) ?? weightOf(record, s.known.option?.value ?? null)?.share ?? null;
+
+/** The weight on the foot in one stage, and what it does to the bone. */
+const weightFindings = (
+  s: Situation,
+  record: Stage,
+  id: string,
+  shares: readonly number[],
+  bands: boolean,
+): readonly Finding[] => {
+  const { context, known } = s;
+  const { content } = context;
+  const option = known.option?.value ?? null;
+  const row = weightOf(record, option);
+  const own = ownShare(s, record.id);
+  if (row === null && own === null) return [];
+  const { massKg } = known;
+  const whatIf = (s.injury?.whatIf ?? false) || (massKg?.whatIf ?? false);
+  const claims = [known.option, massKg].flatMap((k) => (k === null || k.whatIf ? [] : [tagOf(k)]));
+  const today = { depth: 'more', compute: stageToday, claims, whatIf } as const;
+  const weighed = { stage: record.id, option, massKg: massKg?.value ?? null };
+  const share = shareIn(s, record);
+  const partly = share !== null && share.high > 0 && share.low < 1;
+  return [
+    ...(row === null
+      ? []
+      : [
+          find(context, 'back', {
+            ...today,
+            id: `${id}.today`,
+            inputs: { ...weighed, own: null },
+            evidence: [row.evidence],
+          }),
+        ]),
+    ...(own === null ? [] : [find(context, 'back', { ...today, id: `${id}.ownToday`, inputs: { ...weighed, own } })]),
+    ...(partly
+      ? content.weightPractice.flatMap((practice): readonly Finding[] => {
+          const at = `${id}.practice.${practice.id}`;
+          const told = textFinding(context, 'back', {
+            id: at,
+            at: { kind: 'weightPractice', practice: practice.id },
+            whatIf,
+          });
+          // Which share it was counted at is part of it: said only where the order comes down to that.
+          if (practice.overshoot === undefined || massKg === null || share.low > practice.overshoot.told) return told;
+          return [
+            ...told,
+            find(context, 'back', {
+              id: `${at}.kilograms`,
+              depth: 'more',
+              compute: stageOvershoot,
+              inputs: { stage: record.id, practice: practice.id, massKg: massKg.value },
+              evidence: [practice.evidence],
+              claims: massKg.whatIf ? [] : [tagOf(massKg)],
+              whatIf,
+            }),
+          ];
+        })
+      : []),
+    ...(share === null
+      ? []
+      : stageLoadFindings(s, { stage: record.id, id, band: share, shares, own: own !== null, bands })),
+  ];
+};
+
+const partFindings = (s: Situation, record: Stage, id: string): readonly Finding[] => {
+  const { context } = s;
+  const { content } = context;
+  const option = s.known.option?.value ?? null;
+  const whatIf = s.injury?.whatIf ?? false;
+  const stage = record.id;
+  const text = (name: string, at: TextSpec['at']): readonly Finding[] =>
+    textFinding(context, 'back', { id: `${id}.${name}`, at, whatIf });
+  return [
+    ...text('what', { kind: 'stage', stage, part: 'what' }),
+    ...record.opensNext.flatMap((_, index) => text(`opens.${index + 1}`, { kind: 'stageOpens', stage, index })),
+    ...record.sendsBack.flatMap((_, index) => text(`back.${index + 1}`, { kind: 'stageSendsBack', stage, index })),
+    ...content.stageSheets
+      .filter(
+        (sheet) =>
+          sheet.stage === stage &&
+          sheet.injuries.some((injury) => injury === s.injury?.value) &&
+          (option === null || sheet.options.includes(option)),
+      )
+      .map((sheet) =>
+        find(context, 'back', {
+          id: `${id}.sheet.${sheet.id}`,
+          depth: 'more',
+          compute: stageSheet,
+          inputs: { sheet: sheet.id },
+          evidence: [sheet.evidence],
+          whatIf,
+        }),
+      ),
+    ...text('aids', { kind: 'stageAids', stage }),
+    ...record.today.exercises.flatMap(({ id: exercise }, index) =>
+      text(`exercise.${exercise}`, { kind: 'stageExercise', stage, index }),
+    ),
+    ...content.dailyLife
+      .filter(({ stages }) => stages.length === 0 || stages.includes(stage))
+      .flatMap((topic) =>
+        topic.says.flatMap(({ options }, index) =>
+          options.length === 0 || option === null || options.includes(option)
+            ? text(`daily.${topic.id}.${index + 1}`, { kind: 'daily', topic: topic.id, index })
+            : [],
+        ),
+      ),
+    ...content.returnTests
+      .filter(({ stages }) => stages.includes(stage))
+      .flatMap((test) => [
+        ...text(`test.${test.id}`, { kind: 'returnTest', test: test.id }),
+        ...test.norms.flatMap((_, index) =>
+          text(`test.${test.id}.norm.${index + 1}`, { kind: 'returnNorm', test: test.id, index }),
+        ),
+      ]),
+  ];
+};
+
+/** How often the dangers of a treatment come, by what was counted in others: those that belong to this case. */
+const dangerFigures = (s: Situation): readonly Finding[] => {
+  const { context } = s;
+  const option = s.known.option?.value ?? null;
+  return context.content.cautions
+    .filter(
+      ({ kind, options, injuries }) =>
+        kind === 'treatment danger' &&
+        (options.length === 0 || (option !== null && options.includes(option))) &&
+        (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value)),
+    )
+    .flatMap(({ id: caution, figures }) =>
+      figures.flatMap((_, index) =>
+        textFinding(context, 'back', {
+          id: `danger.${caution}.${index + 1}`,
+          at: { kind: 'cautionFigure', caution, index },
+        }),
+      ),
+    );
+};
+
+/** `bands`: with what the frame of the foot makes of each share, which takes some seconds. */
+export const stageFindings = (s: Situation, injury: Injury, bands: boolean): readonly Finding[] => {
+  const { context, known } = s;
+  const option = known.option?.value ?? null;
+  const whatIf = s.injury?.whatIf ?? false;
+  const rows = stagesOf(injury, option).map((row) => ({
+    row,
+    record: context.content.stages.find((r) => r.id === row.stage),
+  }));
+  const bandsOfAll = rows.flatMap(({ record }) => (record === undefined ? [] : (shareIn(s, record) ?? [])));
+  const shares = [...new Set(bandsOfAll.flatMap(sharesOf))].sort((a, b) => a - b);
+  const found = rows.flatMap(({ row, record }, index) => {
+    const id = `stage.${index + 1}`;
+    return [
+      find(context, 'back', {
+        id,
+        depth: 'more',
+        compute: stageUsual,
+        inputs: {
+          injury: injury.id,
+          option,
+          index,
+          start: known.start?.value ?? null,
+          own: ownNotes(s, row.stage)?.weeks ?? null,
+        },
+        evidence: [row.evidence],
+        claims: known.start === null ? [] : [tagOf(known.start)],
+        whatIf,
+      }),
+      ...(record === undefined
+        ? []
+        : [...partFindings(s, record, id), ...weightFindings(s, record, id, shares, bands)]),
+    ];
+  });
+  return [...found, ...dangerFigures(s)];
+};

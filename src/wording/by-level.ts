@@ -1,0 +1,27 @@
+/** Studies of people who do sport at different levels are not one group: where a range spans them, each level has its own weeks. */
+import type { ArmFigures } from '../explain/messages';
+import { LEVEL_NAMES } from './en/lists';
+import { PARTS } from './en/messages';
+import { fillRuns } from './fill';
+import { list, type Pen } from './pen';
+import { formatNumber } from './quantities';
+import type { Run } from './types';
+
+/** Levels whose weeks lie no further apart than this ratio give one range: to tell them one by one says nothing more. */
+const ALIKE = 1.5;
+
+/** ": 3.6 in ... and 9.2 to 14.6 in ..."; nothing where all are of one level, or alike. */
+export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[]): readonly Run[] => {
+  const weeksOf = new Map<ArmFigures['level'], number[]>();
+  for (const { level, time } of arms)
+    if (time !== null) weeksOf.set(level, [...(weeksOf.get(level) ?? []), time.weeks.value]);
+  const all = [...weeksOf.values()].flat();
+  if (weeksOf.size < 2 || Math.max(...all) <= ALIKE * Math.min(...all)) return [];
+  const told = [...weeksOf].map(([level, weeks]) => {
+    const [low, high] = [Math.min(...weeks), Math.max(...weeks)];
+    const span = low === high ? [low] : [low, high];
+    const text = span.map(formatNumber).join(PARTS.to);
+    return fillRuns(PARTS.weeksInPeople, { weeks: pen.number(text), people: LEVEL_NAMES[level] });
+  });
+  return fillRuns(PARTS.byLevel, { levels: list(told) });
+};

@@ -1,0 +1,259 @@
+/** Templates of the findings of the foot's frame, each in three tellings. `{name}` is filled by the wording. */
+export const LOAD_SENTENCES = {
+  loadPull: {
+    patient:
+      'In the model the {pulledSide} of the bone is pulled hardest and the {pressedSide} is pressed hardest. {massNote}',
+    broadcast:
+      'In the model, {activity} pulls hardest on the {pulledSide} of the bone and presses hardest on the {pressedSide}. {massNote}',
+    study:
+      '{activity}: nine tenths of the largest pull or more lie {plateau} from the proximal tip, on the {pulledSide}; the largest push is on the {pressedSide}. {massNote}',
+  },
+  'loadRatio.sized': {
+    patient:
+      'In the model this pulls on the bone about {times} as hard as {reference}. It could be {low} to {high} times.',
+    broadcast:
+      'In the model {activity} pulls on this bone about {times} as hard as {reference}, somewhere from {low} to {high} times.',
+    study:
+      'Largest tension in this bone, {activity} against {reference}: {times}, {low} to {high} in the inner eight tenths of {draws} draws over all assumed figures ({unsolved} of them without an answer).',
+  },
+  'loadRatio.same': {
+    patient: 'This is the movement that the others are held against.',
+    broadcast: 'This is the movement that all others are held against in the model.',
+    study: '{reference} is the measure itself: every ratio is told against it.',
+  },
+  'loadRatio.more': {
+    patient: 'In the model this pulls on the bone harder than {reference}.',
+    broadcast: 'In the model {activity} pulls on this bone harder than {reference}.',
+    study:
+      'Largest tension in this bone: {activity} above {reference} in {share} of {draws} draws; its size is beyond what the theory can state.',
+  },
+  'loadRatio.less': {
+    patient: 'In the model this pulls on the bone less than {reference}.',
+    broadcast: 'In the model {activity} pulls on this bone less than {reference}.',
+    study:
+      'Largest tension in this bone: {activity} below {reference} in {share} of {draws} draws; its size is beyond what the theory can state.',
+  },
+  'loadRatio.unsure': {
+    patient:
+      'Whether this pulls on the bone harder than {reference}, the model cannot tell. It could be {low} to {high} times.',
+    broadcast:
+      'Whether {activity} pulls on this bone harder than {reference}, the model cannot tell: it could be {low} to {high} times.',
+    study:
+      'The model cannot tell whether {activity} pulls on this bone harder than {reference}: {share} of {draws} draws agree; {low} to {high} times in their inner eight tenths.',
+  },
+  'loadRatio.cannotTell': {
+    patient: 'Whether this pulls on the bone harder than {reference}, the model cannot tell.',
+    broadcast: 'Whether {activity} pulls on this bone harder than {reference}, the model cannot tell.',
+    study:
+      'The model cannot tell whether {activity} pulls on this bone harder than {reference}: {share} of {draws} draws agree.',
+  },
+  'loadSide.enough': {
+    patient: 'Most runs of the model agree on the side: the {side} is stretched.',
+    broadcast: 'Nearly all runs of the model agree that the {side} is the one stretched.',
+    study: '{share} of the draws put the largest tension within 45 degrees of the same direction ({side}).',
+  },
+  'loadSide.cannotTell': {
+    patient: 'Which side is stretched most, the model cannot tell.',
+    broadcast: 'Which side is stretched most, the model cannot tell.',
+    study: 'The model cannot tell which side is stretched most: {share} of the draws agree.',
+  },
+  'loadMostOfFive.most': {
+    patient: 'Of the five long bones this one is stretched most.',
+    broadcast: 'Of the five metatarsals this one is stretched most.',
+    study: 'The largest tension of the five metatarsals is in this one in {share} of the draws.',
+  },
+  'loadMostOfFive.notMost': {
+    patient: 'Of the five long bones another one is stretched more.',
+    broadcast: 'Of the five metatarsals another one is stretched more.',
+    study: 'Another metatarsal carries a larger tension in {share} of the draws.',
+  },
+  'loadMostOfFive.cannotTell': {
+    patient: 'Which of the five long bones is stretched most, the model cannot tell.',
+    broadcast: 'Which of the five metatarsals is stretched most, the model cannot tell.',
+    study: 'The model cannot tell whether this metatarsal is stretched most: {share} of the draws agree.',
+  },
+  'pullAgrees.inside': {
+    patient: 'In the model a long stretch is pulled hard. It takes in {occurs}, where such breaks are found.',
+    broadcast:
+      'In the model a long stretch of the bone is pulled hard, and {occurs}, where these breaks are found, is part of it.',
+    study: 'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie.',
+  },
+  'pullAgrees.edge': {
+    patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
+    broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
+    study:
+      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie. Tension still rises beyond its edge.',
+  },
+  'pullDisagrees.inside': {
+    patient:
+      'The model puts the hardest pull in {peak}, but such breaks lie in {occurs}: bending alone does not explain this spot.',
+    broadcast:
+      'The model puts the hardest pull in {peak}, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
+    study:
+      'The plateau of tension lies {plateau} from the tip, around {peak}; breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
+  },
+  'pullDisagrees.edge': {
+    patient:
+      'The model puts the hardest pull in {peak}, where the model ends, but such breaks lie in {occurs}: bending alone does not explain this spot.',
+    broadcast:
+      'The model puts the hardest pull in {peak}, where the model ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
+    study:
+      'The plateau of tension that beam theory can state lies {plateau} from the tip, at the edge of the theory, around {peak}; tension still rises beyond. Breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
+  },
+  pullSilent: {
+    patient:
+      'The model has nothing to say in {occurs}, where such breaks are found. Beyond it, the hardest pull is in {peak}.',
+    broadcast:
+      'The model has nothing to say in {occurs}, where these breaks are found; beyond it, the hardest pull is in {peak}.',
+    study:
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. The tension that it can state is highest {plateau} from the tip, around {peak}. Neither agreement nor disagreement.',
+  },
+  beamLeavesOut: {
+    patient:
+      'The model leaves things out at the base: its joint as a pivot, the thin wall there, and the sudden change of stiffness.',
+    broadcast:
+      'The model leaves out the joint as a pivot, the thin wall near the base, and the sudden change of stiffness there.',
+    study:
+      'Left out in {region}: the facet as a fulcrum, shear lag in the metaphysis, its thin cortex and spongy bone, the abrupt change of stiffness, contact.',
+  },
+  outsideBeam: {
+    patient: 'Where the bone is hatched, the model has nothing to say.',
+    broadcast: 'Where the bone is hatched, the model has nothing to say.',
+    study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
+  },
+  'contributor.raises': {
+    patient: '{contributor}: about {percent} more pull on this bone in the model.',
+    broadcast: '{contributor}: in the model about {percent} more pull on this bone.',
+    study:
+      '{contributor} ({step}): largest tension {percent} higher ({band}); {share} of the draws agree that it rises.',
+  },
+  'contributor.lowers': {
+    patient: '{contributor}: about {percent} less pull on this bone in the model.',
+    broadcast: '{contributor}: in the model about {percent} less pull on this bone.',
+    study:
+      '{contributor} ({step}): largest tension {percent} lower ({band}); {share} of the draws agree that it falls.',
+  },
+  'contributor.raisesRank': {
+    patient: '{contributor}: more pull on this bone in the model.',
+    broadcast: '{contributor}: in the model more pull on this bone.',
+    study: '{contributor} ({step}): largest tension rises, as {share} of the draws agree; no size is stated.',
+  },
+  'contributor.lowersRank': {
+    patient: '{contributor}: less pull on this bone in the model.',
+    broadcast: '{contributor}: in the model less pull on this bone.',
+    study: '{contributor} ({step}): largest tension falls, as {share} of the draws agree; no size is stated.',
+  },
+  'contributor.hardly': {
+    patient: '{contributor}: hardly any change in the model.',
+    broadcast: '{contributor}: in the model hardly any change.',
+    study: '{contributor} ({step}): largest tension changes by {band}; less than one part in twenty.',
+  },
+  'contributor.cannotTell': {
+    patient: '{contributor}: the model cannot tell what it does to this bone.',
+    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
+    study: '{contributor} ({step}): the model cannot tell ({band}); {share} of the draws agree on the sign.',
+  },
+  'contributor.cannotTellRank': {
+    patient: '{contributor}: the model cannot tell what it does to this bone.',
+    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
+    study: '{contributor} ({step}): the model cannot tell; {share} of the draws agree on the sign.',
+  },
+  contributorPublished: {
+    patient: 'Published on {contributor}: {text}',
+    broadcast: 'Published on {contributor}: {text}',
+    study: 'Published on {contributor} ({says}): {text}',
+  },
+  'oneStep.below': {
+    patient: 'One such step alone bends healthy bone less than it takes to break it. It takes many, or a weak spot.',
+    broadcast: 'One such step alone bends healthy bone less than it takes to break it: it takes many, or a weak spot.',
+    study:
+      'One step or many: {ratio} the load of {reference}; hard bone gives way in one pull at about {factor} of it. Bending in one such step stays below that in healthy bone.',
+  },
+  'oneStep.within': {
+    patient: 'Whether one such step alone could break the bone, the model cannot tell.',
+    broadcast: 'Whether one such step alone could break the bone, the model cannot tell.',
+    study:
+      'One step or many: {ratio} the load of {reference}; hard bone gives way in one pull at about {factor} of it. The two overlap: the model cannot tell.',
+  },
+  'oneStep.ranking': {
+    patient: 'Whether one such step alone could break the bone, the model cannot tell: it is too rough for that here.',
+    broadcast:
+      'Whether one such step alone could break the bone, the model cannot tell: it is too rough for that here.',
+    study:
+      'One step or many: no size can be stated for {activity}, so that it is not held against what hard bone bears.',
+  },
+  'oneStep.above': {
+    patient: 'In the model one such step alone bends the bone enough to break it.',
+    broadcast: 'In the model one such step alone bends the bone enough to break it.',
+    study:
+      'One step or many: {ratio} the load of {reference}; hard bone gives way in one pull at about {factor} of it. One such step reaches that.',
+  },
+  loadForces: {
+    patient: 'The band under the sole pulls with about {fascia} in the model, the heel cord with {achilles}.',
+    broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
+    study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
+  },
+  loadSensitivity: {
+    patient: 'What matters most for this answer: {most}. Then: {second}.',
+    broadcast: 'What matters most for this answer is {most}, then {second}.',
+    study: 'The ratio depends most on {most}, then on {second}.',
+  },
+  'loadFlagged.fasciaAboveStrength': {
+    patient:
+      'Here the model pulls the band under the sole harder than it can bear. So trust only what is more and what is less.',
+    broadcast:
+      'Here the model pulls the band under the sole harder than it can bear, so only more and less can be trusted.',
+    study: 'Unphysical: the fascia carries more than tore it in the laboratory (1189 N, SD 244). Ranking only.',
+  },
+  'loadFlagged.largeTurns': {
+    patient: 'Here the bones turn further than the model allows for. So trust only what is more and what is less.',
+    broadcast: 'Here the bones turn further than the model allows for, so only more and less can be trusted.',
+    study: 'Turns of the bones exceed {degrees}, beyond small-displacement theory (chosen). Ranking only.',
+  },
+  'loadFlagged.slips': {
+    patient: 'Here the shoe would slip on most floors.',
+    broadcast: 'Here the shoe would slip on most floors.',
+    study:
+      'The ground pushes along itself by more than 0.8 of what it pushes across: most soles slip before that (from memory).',
+  },
+  loadUnknown: {
+    patient: 'Not known here: {unknown}',
+    broadcast: 'Not known here: {unknown}',
+    study: 'Not known in this task: {unknown}',
+  },
+  otherEdge: {
+    patient: 'Which edge of the foot was loaded is for you to say: try {other} too.',
+    broadcast: 'Which edge of the foot was loaded has to be chosen: the other way is {other}.',
+    study: 'Which edge is loaded is a choice and no result; the other one is {other}.',
+  },
+  'loadFails.outside': {
+    patient: 'With these values the foot would tip over, so there is no answer.',
+    broadcast: 'With these values the foot would tip over, so there is no answer.',
+    study: 'No answer: the centre of pressure lies outside the foot.',
+  },
+  'loadFails.noStiffness': {
+    patient: 'With these values a joint would hold nothing, so there is no answer.',
+    broadcast: 'With these values a joint would hold nothing, so there is no answer.',
+    study: 'No answer: a joint has no stiffness.',
+  },
+  'loadFails.notSettled': {
+    patient: 'With these values the model finds no answer.',
+    broadcast: 'With these values the model finds no answer.',
+    study: 'No answer: contact and balance did not settle within the bound on passes.',
+  },
+  'loadFails.absurd': {
+    patient: 'With these values the foot would be bent out of shape, so there is no answer.',
+    broadcast: 'With these values the foot would be bent out of shape, so there is no answer.',
+    study: 'No answer: displacements exceed what small-displacement theory can state.',
+  },
+  'loadFails.badMass': {
+    patient: 'No body weighs that much, so there is no answer.',
+    broadcast: 'No body weighs that much, so there is no answer.',
+    study: 'No answer: a mass that no body has.',
+  },
+  loadPending: {
+    patient: 'How far these numbers can be trusted is being worked out.',
+    broadcast: 'How far these numbers can be trusted is being worked out.',
+    study: 'The bands over all assumed figures are being computed.',
+  },
+} as const;

@@ -1,0 +1,112 @@
+/** Sentences of question 5 about what may be done in a stage: weight on the foot, what single clinics wrote, what a share does to the bone. */
+import type { Tellings } from '../../content/schema';
+
+export const STAGE_SENTENCES = {
+  'stageToday.none': {
+    patient: '{own}Put no weight on the foot.',
+    broadcast: '{own}No weight on the foot.',
+    study: '{own}No weight on the foot (0 % of body weight).',
+  },
+  'stageToday.asPain': {
+    patient: '{own}Put weight on the foot as pain allows. No share is usual here; ask the clinic.',
+    broadcast: '{own}Weight on the foot as pain allows.',
+    study: '{own}Weight as tolerated; no share of body weight is usual here.',
+  },
+  'stageToday.scale': {
+    patient: '{own}Put {share} of your weight on the foot. A scale then shows {kilograms}.',
+    broadcast: '{own}{share} of the body’s weight on the foot.',
+    study: '{own}{share} of body weight, {kilograms} on a bathroom scale.',
+  },
+  'stageToday.share': {
+    patient: '{own}Put {share} of your weight on the foot. Once your weight is in the case, it is told in kilograms.',
+    broadcast: '{own}{share} of the body’s weight on the foot.',
+    study: '{own}{share} of body weight; kilograms once the mass is stated.',
+  },
+  'stageToday.wholeScale': {
+    patient: '{own}Put all your weight on the foot. A scale then shows {kilograms}.',
+    broadcast: '{own}The whole weight on the foot.',
+    study: '{own}Full body weight, {kilograms} on a bathroom scale.',
+  },
+  'stageToday.whole': {
+    patient: '{own}Put all your weight on the foot.',
+    broadcast: '{own}The whole weight on the foot.',
+    study: '{own}Full body weight.',
+  },
+  stageOvershoot: {
+    patient: 'For your weight: told {told}, expect about {reached} as you walk.',
+    broadcast: 'At this weight: told {told}, expect about {reached} in walking.',
+    study: 'At this mass: ordered {told}, peak near {reached} in walking, if the study holds here.',
+  },
+  stageSheet: {
+    patient: '{weeks}, {source}: {text}',
+    broadcast: '{weeks}, {source}: {text}',
+    study: '{weeks}, {source}: {text}',
+  },
+  'stageLoad.size': {
+    patient: '{way}: about {percent} of the pull of plain walking {at} (band {band}).',
+    broadcast: '{way}: about {percent} of the pull of plain walking {at}, somewhere from {band}.',
+    study: '{way}, {share} of body weight: tension {at} {percent} of that in {reference} barefoot (band {band}).',
+  },
+  'stageLoad.less': {
+    patient: '{way}: less pull than in plain walking {at}.',
+    broadcast: '{way}: less pull than in plain walking {at}.',
+    study:
+      '{way}, {share} of body weight: less tension {at} than in {reference} barefoot, as {agree} of the draws agree; no size is stated.',
+  },
+  'stageLoad.more': {
+    patient: '{way}: more pull than in plain walking {at}.',
+    broadcast: '{way}: more pull than in plain walking {at}.',
+    study:
+      '{way}, {share} of body weight: more tension {at} than in {reference} barefoot, as {agree} of the draws agree; no size is stated.',
+  },
+  'stageLoad.cannotTell': {
+    patient: '{way}: the model cannot tell.',
+    broadcast: '{way}: the model cannot tell.',
+    study: '{way}, {share} of body weight: the model cannot tell; {agree} of the draws agree on the sign.',
+  },
+  'stageLoad.oneJoint': {
+    patient: '{way}: the model cannot tell. Its sole bends at the big toe only.',
+    broadcast: '{way}: the model cannot tell, because its sole bends at the big toe only.',
+    study: '{way}: no statement for this ray; the frame has a joint for the first toe alone.',
+  },
+  'stageAtReview.opens': {
+    patient: '{here} What opens the next step ({next}): {opens} What sends back: {sendsBack}',
+    broadcast: '{here} What opens the next step ({next}): {opens} What sends back: {sendsBack}',
+    study: '{here} Opens the next stage ({next}): {opens} Sends back: {sendsBack}',
+  },
+  'stageAtReview.last': {
+    patient: '{here} It is the last one. What sends back: {sendsBack}',
+    broadcast: '{here} It is the last one. What sends back: {sendsBack}',
+    study: '{here} The last stage. Sends back: {sendsBack}',
+  },
+  stageLoadPending: {
+    patient: 'What this share does to the bone is being worked out.',
+    broadcast: 'What this share does to the bone is being worked out.',
+    study: 'The load at this share over all assumed figures is being computed.',
+  },
+  stageNoLoad: {
+    patient: 'With no weight on the foot, our model has no load to tell of. Muscles still pull a little.',
+    broadcast: 'With no weight on the foot the model has no load to tell of.',
+    study: 'Without ground force the frame has no load to tell of; small muscle pulls are left out.',
+  },
+} as const satisfies Record<string, Tellings>;
+
+/** Small pieces of these sentences. */
+export const STAGE_PARTS = {
+  own: 'The clinic’s own: ',
+  hereNow: 'The step now: {stage}.',
+  hereFirst: 'Nobody said which step it is; the first that is open: {stage}.',
+  allMet: 'All of that is ticked.',
+  range: '{low} to {high}',
+  weeks: 'weeks {low} to {high}',
+  weeksFrom: 'from week {low}',
+  fromStart: 'from the start',
+  atOnce: 'at once',
+  noWeeks: 'no weeks given',
+  'at.break': 'at the break',
+  'at.bone': 'where this bone is pulled most',
+  'way.standing': 'Standing still on a scale',
+  'way.shoe': 'Walking in a soft shoe',
+  'way.boot': 'Walking in a boot',
+  'way.stiffSole': 'Walking on a stiff sole',
+} as const;

@@ -1,0 +1,185 @@
+/** Sentences about what the frame of the foot finds. */
+import type { Message, MessageOf } from '../explain/messages';
+import { LARGE_TURN_DEG } from '../mechanics/foot/types';
+import { changeOf } from './change';
+import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS } from './en/lists';
+import { PARTS } from './en/messages';
+import { fill } from './fill';
+import { namesFor } from './names';
+import { list, type Pen, quantity, sentence } from './pen';
+import { formatNumber, formatQuantity } from './quantities';
+import type { Run } from './types';
+
+const LOAD_MESSAGES = [
+  'loadPull',
+  'loadRatio',
+  'loadSide',
+  'loadMostOfFive',
+  'pullAgrees',
+  'pullDisagrees',
+  'pullSilent',
+  'beamLeavesOut',
+  'outsideBeam',
+  'contributor',
+  'contributorPublished',
+  'oneStep',
+  'loadForces',
+  'loadSensitivity',
+  'loadFlagged',
+  'loadUnknown',
+  'otherEdge',
+  'loadFails',
+  'loadPending',
+] as const;
+export type LoadMessage = MessageOf<(typeof LOAD_MESSAGES)[number]>;
+
+const IDS: ReadonlySet<string> = new Set(LOAD_MESSAGES);
+export const isLoadMessage = (message: Message): message is LoadMessage => IDS.has(message.id);
+
+/** A figure of the frame, or of the load case (`case.total`) or the reference (`reference.total`), in words. */
+const figureName = (pen: Pen, id: string, reference: string): string => {
+  const [which, name] = id.split('.');
+  const words = CASE_FIGURE_WORDS[name as keyof typeof CASE_FIGURE_WORDS] as string | undefined;
+  if (words !== undefined) return which === 'reference' ? fill(PARTS.ofReference, { what: words, reference }) : words;
+  const record = pen.content.frame.find((r) => r.id === id);
+  return record === undefined ? id : pen.reader === 'study' ? record.term : record.plain;
+};
+
+/** What moves the load on a bone, in the reader's words, and the step that is taken of it. */
+export const loadFactorName = (pen: Pen, id: string): { readonly name: string; readonly step: string } => {
+  const factor = pen.content.loadFactors.find((f) => f.id === id);
+  return { name: (pen.reader === 'study' ? factor?.term : factor?.plain) ?? id, step: factor?.step ?? '' };
+};
+
+export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
+  const names = namesFor(pen.content, pen.reader);
+  const region = (id: Parameters<typeof names.region>[0] | null): string =>
+    id === null ? PARTS.middleOfBone : names.region(id);
+  const number = (value: number): Run => pen.number(formatNumber(value));
+  switch (message.id) {
+    case 'loadPull': {
+      const a = message.args;
+      const mass = formatQuantity(a.mass);
+      const note = fill(a.massAssumed ? PARTS.massAssumed : PARTS.massStated, { mass });
+      return sentence(pen, 'loadPull', {
+        activity: names.activity(a.activity),
+        massNote: a.carried.value > 0 ? `${note} ${fill(PARTS.carried, { mass: formatQuantity(a.carried) })}` : note,
+        plateau: pen.number(stretch(a.plateau)),
+        pulledSide: FACE_WORDS[a.pulledSide],
+        pressedSide: FACE_WORDS[a.pressedSide],
+      });
+    }
+    case 'loadRatio': {
+      const a = message.args;
+      const [low, high] = a.ratio.lowHigh ?? [a.ratio.value, a.ratio.value];
+      const unsure = a.ranking ? 'cannotTell' : 'unsure';
+      const told = a.ranking ? (a.more ? 'more' : 'less') : 'sized';
+      const key = a.same ? 'same' : a.agreed.enough ? told : unsure;
+      return sentence(pen, `loadRatio.${key}`, {
+        share: quantity(pen, a.agreed.share),
+        activity: names.activity(a.activity),
+        reference: names.activity(a.reference),
+        times: pen.number(`${formatNumber(a.ratio.value)} times`),
+        low: number(low),
+        high: number(high),
+        draws: String(a.draws),
+        unsolved: String(a.unsolved),
+      });
+    }
+    case 'loadSide': {
+      const { side, agreed } = message.args;
+      return sentence(pen, `loadSide.${agreed.enough ? 'enough' : 'cannotTell'}`, {
+        side: FACE_WORDS[side],
+        share: quantity(pen, agreed.share),
+      });
+    }
+    case 'loadMostOfFive': {
+      const { most, agreed } = message.args;
+      const key = agreed.enough ? (most ? 'most' : 'notMost') : 'cannotTell';
+      return sentence(pen, `loadMostOfFive.${key}`, { share: quantity(pen, agreed.share) });
+    }
+    case 'pullAgrees':
+    case 'pullDisagrees':
+    case 'pullSilent':
+      return sentence(
+        pen,
+        message.id === 'pullSilent' ? message.id : `${message.id}.${message.args.edge ? 'edge' : 'inside'}`,
+        {
+          plateau: pen.number(stretch(message.args.plateau)),
+          peak: region(message.args.peakRegion),
+          occurs: region(message.args.occursRegion),
+        },
+      );
+    case 'beamLeavesOut':
+      return sentence(pen, 'beamLeavesOut', { region: region(message.args.region) });
+    case 'outsideBeam':
+      return sentence(pen, 'outsideBeam', {
+        stretches: list(
+          message.args.stretches.map(({ from, to }) =>
+            fill(PARTS.stretch, { from: formatQuantity(from), to: formatQuantity(to) }),
+          ),
+        ),
+      });
+    case 'contributor': {
+      const { contributor, ratio, raises, agreed, ranking } = message.args;
+      const told = changeOf(pen, ratio, raises, agreed);
+      const { values } = told;
+      const key = told.key === 'hardly' || !ranking ? told.key : (`${told.key}Rank` as const);
+      const { name, step } = loadFactorName(pen, contributor);
+      return sentence(pen, `contributor.${key}`, { contributor: name, step, ...values });
+    }
+    case 'contributorPublished': {
+      const { contributor, index } = message.args;
+      const factor = pen.content.loadFactors.find((f) => f.id === contributor);
+      const published = factor?.published[index];
+      return sentence(pen, 'contributorPublished', {
+        contributor: loadFactorName(pen, contributor).name,
+        says: published === undefined ? '' : SAYS_WORDS[published.says],
+        text: published?.text ?? '',
+      });
+    }
+    case 'oneStep':
+      return sentence(pen, `oneStep.${message.args.verdict}`, {
+        ratio: quantity(pen, message.args.ratio),
+        factor: quantity(pen, message.args.factor),
+        activity: names.activity(message.args.activity),
+        reference: names.activity(message.args.reference),
+      });
+    case 'loadForces':
+      return sentence(pen, 'loadForces', {
+        activity: names.activity(message.args.activity),
+        fascia: quantity(pen, message.args.fascia),
+        achilles: quantity(pen, message.args.achilles),
+        tibia: quantity(pen, message.args.tibia),
+      });
+    case 'loadSensitivity': {
+      const reference = PARTS.theReference;
+      return sentence(pen, 'loadSensitivity', {
+        most: figureName(pen, message.args.most, reference),
+        second: figureName(pen, message.args.second, reference),
+      });
+    }
+    case 'loadFlagged':
+      return sentence(pen, `loadFlagged.${message.args.flag}`, {
+        degrees: formatQuantity({ value: LARGE_TURN_DEG, unit: 'deg' }),
+      });
+    case 'loadUnknown': {
+      const activity = pen.content.activities.find((a) => a.id === message.args.activity);
+      return sentence(pen, 'loadUnknown', { unknown: activity?.unknown ?? '' });
+    }
+    case 'otherEdge':
+      return sentence(pen, 'otherEdge', { other: names.activity(message.args.other) });
+    case 'loadFails':
+      return sentence(pen, `loadFails.${message.args.problem}`);
+    case 'loadPending':
+      return sentence(pen, 'loadPending');
+  }
+};
+
+/** 34.5 to 46.9 mm. */
+const stretch = ({ value, unit, lowHigh }: MessageOf<'loadPull'>['args']['plateau']): string => {
+  const [from, to] = lowHigh ?? [value, value];
+  return from === to
+    ? formatQuantity({ value, unit })
+    : fill(PARTS.stretch, { from: formatNumber(from), to: formatQuantity({ value: to, unit }) });
+};

@@ -1,0 +1,120 @@
+/** Sentences about what may be done in a stage: weight on the foot, what single clinics wrote, what a share does to the bone. */
+import type { Message, MessageOf } from '../explain/messages';
+import { textAt } from '../explain/texts';
+import type { Quantity } from '../units';
+import { STAGE_PARTS } from './en/stage-messages';
+import { fill } from './fill';
+import { namesFor } from './names';
+import { type Pen, quantity, sentence } from './pen';
+import { formatNumber } from './quantities';
+import { sourceName } from './sources';
+import type { Run } from './types';
+
+const STAGE_MESSAGES = [
+  'stageToday',
+  'stageOvershoot',
+  'stageSheet',
+  'stageLoad',
+  'stageAtReview',
+  'stageLoadPending',
+  'stageNoLoad',
+] as const;
+export type StageMessage = MessageOf<(typeof STAGE_MESSAGES)[number]>;
+
+const IDS: ReadonlySet<string> = new Set(STAGE_MESSAGES);
+export const isStageMessage = (message: Message): message is StageMessage => IDS.has(message.id);
+
+const ends = ({ value, lowHigh }: Quantity): readonly [number, number] => lowHigh ?? [value, value];
+
+const range = (low: string, high: string): string => (low === high ? low : fill(STAGE_PARTS.range, { low, high }));
+const percents = (low: number, high: number): string => {
+  const [from, to] = [low, high].map((share) => String(Math.round(100 * share))) as [string, string];
+  return `${range(from, to)} %`;
+};
+const kilograms = (of: Quantity): string => {
+  const [low, high] = ends(of).map(formatNumber) as [string, string];
+  return `${range(low, high)} kg`;
+};
+
+const todayRuns = (pen: Pen, { own, share, kilograms: kg }: MessageOf<'stageToday'>['args']): readonly Run[] => {
+  const values = {
+    own: own ? STAGE_PARTS.own : '',
+    share: share === null ? '' : pen.number(percents(...ends(share))),
+    kilograms: kg === null ? '' : pen.number(kilograms(kg)),
+  };
+  if (share === null) return sentence(pen, 'stageToday.asPain', values);
+  const [low, high] = ends(share);
+  if (high === 0) return sentence(pen, 'stageToday.none', values);
+  const scale = kg !== null;
+  if (low === 1) return sentence(pen, scale ? 'stageToday.wholeScale' : 'stageToday.whole', values);
+  return sentence(pen, scale ? 'stageToday.scale' : 'stageToday.share', values);
+};
+
+const weeksOf = (weeks: Quantity | null, openEnded: boolean): string => {
+  if (weeks === null) return STAGE_PARTS.noWeeks;
+  const [from, to] = ends(weeks);
+  const [low, high] = [formatNumber(from), formatNumber(to)];
+  if (openEnded) return from === 0 ? STAGE_PARTS.fromStart : fill(STAGE_PARTS.weeksFrom, { low });
+  return to === 0 ? STAGE_PARTS.atOnce : fill(STAGE_PARTS.weeks, { low, high });
+};
+
+const sheetRuns = (pen: Pen, { sheet: id, weeks, openEnded }: MessageOf<'stageSheet'>['args']): readonly Run[] => {
+  const sheet = pen.content.stageSheets.find((s) => s.id === id);
+  const source = sheet?.evidence.source ?? null;
+  return sentence(pen, 'stageSheet', {
+    weeks: pen.number(weeksOf(weeks, openEnded)),
+    text: sheet?.what[pen.reader] ?? '',
+    source: source === null ? '' : sourceName(pen.content, source),
+  });
+};
+
+const loadRuns = (pen: Pen, args: MessageOf<'stageLoad'>['args']): readonly Run[] => {
+  const { way, at, reference, speaks, low, high, ranking, less, agreed } = args;
+  const values = {
+    way: STAGE_PARTS[`way.${way}`],
+    at: STAGE_PARTS[`at.${at}`],
+    reference: namesFor(pen.content, pen.reader).activity(reference),
+    share: percents(low.share.value, high.share.value),
+    percent: pen.number(percents(low.ratio.value, high.ratio.value)),
+    band: percents(ends(low.ratio)[0], ends(high.ratio)[1]),
+    agree: quantity(pen, agreed.share),
+  };
+  if (!speaks) return sentence(pen, 'stageLoad.oneJoint', values);
+  if (!ranking) return sentence(pen, 'stageLoad.size', values);
+  return sentence(pen, `stageLoad.${!agreed.enough ? 'cannotTell' : less ? 'less' : 'more'}`, values);
+};
+
+/** Criteria are sentences of their own: one after the other. */
+const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonly Run[] => {
+  const { stage, next, stated, opens, sendsBack } = args;
+  const names = namesFor(pen.content, pen.reader);
+  const texts = (list: typeof opens): string =>
+    list.flatMap((at) => textAt(pen.content, at)?.tellings[pen.reader] ?? []).join(' ');
+  return sentence(pen, next === null ? 'stageAtReview.last' : 'stageAtReview.opens', {
+    here: fill(stated ? STAGE_PARTS.hereNow : STAGE_PARTS.hereFirst, { stage: names.stage(stage) }),
+    next: next === null ? '' : names.stage(next),
+    opens: opens.length === 0 ? STAGE_PARTS.allMet : texts(opens),
+    sendsBack: texts(sendsBack),
+  });
+};
+
+export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
+  switch (message.id) {
+    case 'stageToday':
+      return todayRuns(pen, message.args);
+    case 'stageOvershoot':
+      return sentence(pen, 'stageOvershoot', {
+        told: pen.number(kilograms(message.args.told)),
+        reached: pen.number(kilograms(message.args.reached)),
+      });
+    case 'stageSheet':
+      return sheetRuns(pen, message.args);
+    case 'stageLoad':
+      return loadRuns(pen, message.args);
+    case 'stageAtReview':
+      return reviewRuns(pen, message.args);
+    case 'stageLoadPending':
+    case 'stageNoLoad':
+      return sentence(pen, message.id);
+  }
+};

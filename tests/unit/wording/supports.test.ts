@@ -1,0 +1,55 @@
+/** Sentences on supports, screws and repeated load: short for a patient, easy to read, and every variant worded. */
+import { describe, expect, it, test } from 'vitest';
+import { plainText, wordFinding } from '../../../src/wording';
+import { SUPPORT_SENTENCES } from '../../../src/wording/en/support-messages';
+import { content, demoOnDefaultFoot, explained, findingNamed, findingsOf } from '../../tools/explained';
+import { readingOf } from '../../tools/reading-grade';
+
+/** Ours to keep: product words for a patient. */
+const MOST_WORDS = 15;
+const MOST_GRADE = 8;
+
+describe('a patient’s sentences', () => {
+  it.each(Object.entries(SUPPORT_SENTENCES))('%s is of short sentences', (_, { patient }) => {
+    for (const part of patient.split(/[.:]\s/))
+      expect(part.split(' ').filter((word) => !/^\{.*\}\W?$/.test(word)).length, part).toBeLessThanOrEqual(MOST_WORDS);
+  });
+});
+
+describe('the handball case', () => {
+  const explanation = explained(demoOnDefaultFoot('handball-zone-2'), {}, { bands: 'all' });
+  const found = findingsOf(explanation, 'options').filter((f) => /^options\.(support|screw)/.test(f.id));
+  const told = (id: string, reader: 'patient' | 'broadcast' | 'study'): string => {
+    const finding = findingNamed(explanation, id);
+    if (finding === undefined) throw new Error(`no ${id}`);
+    return plainText(wordFinding(content, explanation, finding, reader));
+  };
+
+  test('reads easily for a patient', () => {
+    const text = found
+      .filter((f) => f.readers === undefined)
+      .map((f) => told(f.id, 'patient'))
+      .join(' ');
+    const { grade, words } = readingOf(text);
+    expect(words).toBeGreaterThan(100);
+    expect(grade).toBeLessThanOrEqual(MOST_GRADE);
+  });
+
+  test('leaves no place unfilled and no megapascal of a person', () => {
+    for (const { id } of found)
+      for (const reader of ['patient', 'broadcast', 'study'] as const)
+        expect(told(id, reader)).not.toMatch(/[{}]|MPa|NaN/);
+  });
+
+  test('tells a boot as less, an outer wedge as more, a sole as not to be told', () => {
+    expect(told('options.support.boot', 'patient')).toMatch(/^With a stiff boot this bone is pulled about \d+ % less/);
+    expect(told('options.support.outerWedge', 'study')).toMatch(/higher .*agree that it rises\.$/);
+    expect(told('options.support.stiffSole', 'patient')).toContain('the model cannot tell');
+  });
+
+  test('tells the screw by material and names who advised which length', () => {
+    expect(told('options.screwShare', 'broadcast')).toMatch(/\d+ to \d+ % \(titanium\) or \d+ to \d+ % \(steel\)/);
+    expect(told('options.screwBridge', 'study')).toContain('contradicted in detail');
+    expect(told('options.screwLength', 'study')).toMatch(/DeSandis.*Ochenjele 2015/);
+  });
+});
