@@ -211,7 +211,7 @@ test('what stands beside the claims is downloaded with them, survives a reload, 
   await open(page, appUrl, '#view=known');
   await chooseFile(page, JSON.stringify(worked));
   // An opened case leads to its explanation: whoever goes elsewhere before is led away again.
-  await expect(page.locator('.one-sentence')).toContainText('is hurt');
+  await explained(page);
   await page.goto(`${appUrl}#view=known`);
   const ended = current(page).filter({ hasText: 'the return to training was given up' });
   await expect(ended).toHaveCount(1);
@@ -234,6 +234,7 @@ test('a case file of version 1 still opens, with its claims', async ({ page, app
   await open(page, appUrl, '#view=known');
   const { forecasts: _, fixtures: __, clinic: ___, ...old } = worked;
   await chooseFile(page, JSON.stringify({ ...old, version: 1, claims: old.claims.slice(0, 1) }));
+  await explained(page);
   await page.goto(`${appUrl}#view=known`);
   await expect(current(page)).toHaveCount(1);
   await expect(page.locator('.problem')).toHaveCount(0);
