@@ -25,6 +25,7 @@ export {
   H_BOUNDS_MM,
   hOfFootLength,
 } from './parameters';
+export { partAxis, partsOf } from './parts';
 export { previewFoot } from './preview';
 export { MT5 } from './region-names';
 export { regionsOf } from './regions';

@@ -34,14 +34,14 @@ export type Place = v.InferOutput<typeof placeSchema>;
 const patch = v.strictObject({
   id: name,
   bone: boneId,
-  kind: v.picklist(['footprint', 'foramen', 'groove']),
+  kind: v.picklist(['footprint', 'foramen', 'groove', 'spot']),
   ...placeSchema.entries,
   size: v.tuple([mm, mm]),
   along: vec3,
   source: said,
 });
 
-/** A stretch between two planes across a bone: shares of its extent along `axis`, or of a zone of the fifth metatarsal. */
+/** A stretch between two planes across a bone: shares of its extent along `axis`, or of one of its parts. */
 const band = v.strictObject({
   id: name,
   bone: boneId,
@@ -50,12 +50,29 @@ const band = v.strictObject({
   source: said,
 });
 
+/** Where a part ends along the way through its bone: a share of it, an edge of a joint's facet, or the length of an end (as wide as long). */
+const partEnd = v.union([
+  share,
+  v.strictObject({ facet: name, edge: v.picklist(['near', 'far']) }),
+  v.strictObject({ end: v.picklist(['near', 'far']) }),
+]);
+
+/** Parts that tile a bone, in order along `along`, or along its long axis. The last ends where the bone does. */
+const parts = v.strictObject({
+  bone: boneId,
+  along: v.optional(vec3),
+  parts: v.pipe(v.array(v.strictObject({ id: name, to: partEnd })), v.minLength(1)),
+  source: said,
+});
+
 export const regionRules = v.strictObject({
   /** Bones whose sizes are told for a bone of this length, mm; all others are told for the reference foot. */
   lengths: v.record(boneId, boneLength),
   patches: v.array(patch),
+  parts: v.array(parts),
   watersheds: v.array(band),
 });
 export type RegionRules = v.InferOutput<typeof regionRules>;
 export type PatchRule = v.InferOutput<typeof patch>;
+export type PartRule = v.InferOutput<typeof parts>;
 export type BandRule = v.InferOutput<typeof band>;

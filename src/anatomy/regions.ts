@@ -1,17 +1,17 @@
 /**
  * Named parts of the bones' surfaces, each a function of the surface point, derived from joints and landmarks and never from the
- * triangulation: facets of every joint, zones of the fifth metatarsal, footprints, grooves, foramina and watersheds by the rules of
+ * triangulation: facets of every joint, parts of bones, footprints, grooves, foramina and watersheds by the rules of
  * content/anatomy/regions.yaml. mm, foot frame.
  */
 import { type BoneId, idOf, type RegionId } from '../ids';
 import { cross, dot, length, normalize, scale, subtract, type Vec3 } from '../units';
 import { boneAxis, fromBone, meshOf, stationOf } from './bone-axis';
 import { meshCentroid, verticesOf } from './mesh';
+import { partAxis, partsOf } from './parts';
 import { carried, placeOn, scaleOn, sectionMiddle } from './places';
 import { facetId } from './region-names';
 import type { BandRule, PatchRule } from './region-schema';
 import type { BoneAxis, Foot, Joint, Region, Zone } from './types';
-import { zonesOf } from './zones';
 
 /** How far off the joint's surface a point still counts as lying on its facet: half the widest gap and the mesh's chords, mm. */
 const FACET_DEPTH = 3;
@@ -68,9 +68,9 @@ const patchRegion = (foot: Foot, rule: PatchRule, axisOf: (bone: BoneId) => Bone
   };
 };
 
-const zoneRegion = (axis: BoneAxis, { region, fromMm, toMm }: Zone): Region => ({
+const zoneRegion = (bone: BoneId, axis: BoneAxis, { region, fromMm, toMm }: Zone): Region => ({
   id: region,
-  bone: 'metatarsal5',
+  bone,
   kind: 'zone',
   centre: fromBone(axis, (fromMm + toMm) / 2),
   spanMm: [fromMm, toMm],
@@ -81,7 +81,7 @@ const zoneRegion = (axis: BoneAxis, { region, fromMm, toMm }: Zone): Region => (
   },
 });
 
-/** A watershed across a long bone: between two stations of a zone. */
+/** A watershed across a bone: between two stations of one of its parts. */
 const bandInZone = (foot: Foot, rule: BandRule, zones: readonly Zone[], zone: string, axis: BoneAxis): Region => {
   const within = zones.find((z) => z.region === zone);
   if (!within) throw new RangeError(`${rule.id}: no zone ${zone}`);
@@ -123,18 +123,19 @@ export const regionsOf = (foot: Foot): Region[] => {
     axes.set(bone, axis);
     return axis;
   };
-  const fifth = axisOf('metatarsal5');
-  const zones = zonesOf(foot);
   const { patches, watersheds } = foot.reference.regions;
   const here = <T extends { readonly bone: BoneId }>(rules: readonly T[]): T[] =>
     rules.filter((r) => foot.bones.has(r.bone));
   return [
     ...[...foot.joints.values()].flatMap((j) => [facetRegion(j, j.first, j.second), facetRegion(j, j.second, j.first)]),
-    ...zones.map((z) => zoneRegion(fifth, z)),
+    ...[...foot.bones.keys()].flatMap((bone) => {
+      const parts = partsOf(foot, bone);
+      return parts.length === 0 ? [] : parts.map((part) => zoneRegion(bone, partAxis(foot, bone), part));
+    }),
     ...here(patches).map((rule) => patchRegion(foot, rule, axisOf)),
     ...here(watersheds).map((rule) =>
       'zone' in rule.across
-        ? bandInZone(foot, rule, zones, rule.across.zone, axisOf(rule.bone))
+        ? bandInZone(foot, rule, partsOf(foot, rule.bone), rule.across.zone, partAxis(foot, rule.bone))
         : bandAlong(foot, rule, rule.across.axis),
     ),
   ];

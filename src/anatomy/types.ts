@@ -93,14 +93,14 @@ export interface BoneAxis {
   readonly lengthMm: number;
 }
 
-/** A stretch of a long bone between two stations along its axis. Zones of MT5 tile it from the tip to the head. */
+/** A stretch of a bone between two stations along its axis (`partAxis`). Parts tile the bone; those of MT5 are its zones. */
 export interface Zone {
   readonly region: RegionId;
   readonly fromMm: number;
   readonly toMm: number;
 }
 
-export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'groove' | 'watershed' | 'zone';
+export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'groove' | 'spot' | 'watershed' | 'zone';
 
 /** A named part of a bone's surface, a function of the point and not of the triangulation. */
 export interface Region {

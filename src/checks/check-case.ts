@@ -2,7 +2,7 @@
  * A case against content and foot: every id it names exists, every break lies on its bone. Only the shape of the foot decides
  * what is on it; side does not matter.
  */
-import { boneAxis, type Foot, regionsOf } from '../anatomy';
+import { type Foot, partAxis, regionsOf } from '../anatomy';
 import { type CaseFile, type Claim, factsOf } from '../cases';
 import type { Content } from '../content';
 import type { BoneId } from '../ids';
@@ -70,7 +70,7 @@ const checkPlace = (
   }
   if (bone === undefined) return [];
   // With bones that contradict each other the break has to lie on one of them.
-  const lengths = [...bones].map((b) => ({ bone: b, lengthMm: boneAxis(foot, b).lengthMm }));
+  const lengths = [...bones].map((b) => ({ bone: b, lengthMm: partAxis(foot, b).lengthMm }));
   if (lengths.some(({ lengthMm }) => place.mm <= lengthMm)) return [];
   const longest = lengths.reduce((a, b) => (b.lengthMm > a.lengthMm ? b : a));
   const values = {

@@ -4,7 +4,9 @@ import type {
   Activity,
   Attachment,
   Bone,
+  Card,
   Caution,
+  Contradiction,
   DailyTopic,
   Evidence,
   Factor,
@@ -13,10 +15,13 @@ import type {
   JointRecord,
   Mechanism,
   Option,
+  Other,
+  Rate,
   RegionRecord,
   ReturnTest,
   Stage,
   StageSheet,
+  Strand,
   Study,
   Vessel,
   WalkStop,
@@ -32,6 +37,15 @@ export interface Reference {
 const ref = (to: Kind, id: string, ...path: Path): Reference => ({ to, id, path });
 const list = (to: Kind, ids: readonly string[], ...path: Path): Reference[] =>
   ids.map((id, i) => ref(to, id, ...path, i));
+
+const apartFrom = (apart: readonly { readonly from: Other }[]): (Reference | null)[] =>
+  apart.map(({ from }, i) =>
+    from.is === 'injury'
+      ? ref('injuries', from.injury, 'tellApart', i, 'from', 'injury')
+      : from.is === 'card'
+        ? ref('cards', from.card, 'tellApart', i, 'from', 'card')
+        : null,
+  );
 
 const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Reference | null)[] } = {
   joints: (r: JointRecord) => list('bones', r.bones, 'bones'),
@@ -51,11 +65,38 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('mechanisms', r.mechanisms, 'mechanisms'),
     ...list('options', r.options, 'options'),
     ...list('factors', r.factors, 'factors'),
+    ...list('bones', r.alsoBones, 'alsoBones'),
+    ...list('codes', r.codes, 'codes'),
+    ...list('strands', r.strands, 'strands'),
+    ...r.classification.flatMap((c, i) =>
+      (c.rules ?? []).map((rule, j) =>
+        rule.by === 'place' ? ref('regions', rule.region, 'classification', i, 'rules', j, 'region') : null,
+      ),
+    ),
+    ...apartFrom(r.tellApart),
     ...r.stages.flatMap((s, i) => [
       ref('stages', s.stage, 'stages', i, 'stage'),
       s.option ? ref('options', s.option, 'stages', i, 'option') : null,
     ]),
   ],
+  cards: (r: Card) => [
+    ...list('bones', r.bones, 'bones'),
+    r.region ? ref('regions', r.region, 'region') : null,
+    ...list('codes', r.codes, 'codes'),
+    ...list('strands', r.strands, 'strands'),
+    ...apartFrom(r.tellApart),
+  ],
+  rates: (r: Rate) => [
+    ref('troubles', r.trouble, 'trouble'),
+    ref('sources', r.source, 'source'),
+    ...list('injuries', r.injuries, 'injuries'),
+    ...list('cards', r.cards, 'cards'),
+  ],
+  contradictions: (r: Contradiction) => [
+    ...list('injuries', r.injuries, 'injuries'),
+    ...list('cards', r.cards, 'cards'),
+  ],
+  strands: (r: Strand) => [r.from ? ref('regions', r.from, 'from') : null, r.to ? ref('regions', r.to, 'to') : null],
   studies: (r: Study) => [
     ref('sources', r.source, 'source'),
     ref('options', r.option, 'option'),

@@ -1,9 +1,9 @@
-/** Records about care and what became of people: options, studies, cautions, factors, injuries. */
+/** Records about care and what became of people: options, studies, factors. Injuries: schema-injuries.ts. */
 import * as v from 'valibot';
 import { ENDPOINTS } from '../ids';
-import { boneId, factorId, injuryId, level, mechanismId, optionId, regionId } from '../ids/schema';
+import { factorId, injuryId, level, optionId } from '../ids/schema';
 import { text } from '../units/schema';
-import { evidence, mark, sourceId, stageId, studyId, tellings } from './schema-base';
+import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
 
 export const option = v.strictObject({
   id: optionId,
@@ -124,40 +124,3 @@ export const factor = v.strictObject({
   evidence,
 });
 export type Factor = v.InferOutput<typeof factor>;
-
-export const injury = v.strictObject({
-  id: injuryId,
-  term: text(100),
-  plain: text(100),
-  /** Trade names in use, with the caveat that belongs to them. */
-  synonyms: v.array(text(60)),
-  nameCaveat: v.nullable(tellings),
-  bone: boneId,
-  region: regionId,
-  what: tellings,
-  mechanisms: v.pipe(v.array(mechanismId), v.minLength(1)),
-  /** Where published breaks of this class lie, for holding the model's peak against. Stations are shares of bone length or the region. */
-  occursAt: v.strictObject({ region: regionId, evidence }),
-  classification: v.array(
-    v.strictObject({ id: text(40), scheme: text(60), term: text(60), criteria: tellings, evidence }),
-  ),
-  options: v.pipe(v.array(optionId), v.minLength(1)),
-  stages: v.pipe(
-    v.array(
-      v.strictObject({
-        stage: stageId,
-        option: v.nullable(optionId),
-        weeksFrom: v.nullable(finite),
-        weeksTo: v.nullable(finite),
-        evidence,
-      }),
-    ),
-    v.minLength(1),
-  ),
-  /** One statement on healing speed, with its source. */
-  heals: v.strictObject({ speed: v.picklist(['usual', 'slow', 'slowest']), what: tellings, evidence }),
-  notSeen: v.array(v.strictObject({ what: tellings, evidence })),
-  icd10cm: v.strictObject({ root: text(10), title: text(100), edition: text(40), evidence }),
-  factors: v.array(factorId),
-});
-export type Injury = v.InferOutput<typeof injury>;

@@ -5,7 +5,7 @@
 import * as v from 'valibot';
 import { text } from '../units/schema';
 import { type Review, sourceId } from './schema-base';
-import type { Factor, Injury, Option, Study } from './schema-care';
+import type { Factor, Option, Study } from './schema-care';
 import type { FilmScore } from './schema-films';
 import type {
   Activity,
@@ -24,12 +24,16 @@ import type {
   Vessel,
   WalkStop,
 } from './schema-foot';
+import type { Card, Injury } from './schema-injuries';
+import type { Code, Contradiction, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
 
 export * from './schema-base';
 export * from './schema-care';
 export * from './schema-films';
 export * from './schema-foot';
+export * from './schema-injuries';
+export * from './schema-outlook';
 export * from './schema-stages';
 
 /** One item of CSL-JSON (citationstyles.org), the fields we use. */
@@ -77,6 +81,13 @@ export interface Content {
   readonly loadChecks: readonly LoadCheck[];
   readonly fixations: readonly Fixation[];
   readonly injuries: readonly Injury[];
+  /** Injuries told in short. */
+  readonly cards: readonly Card[];
+  readonly codes: readonly Code[];
+  readonly troubles: readonly Trouble[];
+  readonly rates: readonly Rate[];
+  readonly contradictions: readonly Contradiction[];
+  readonly strands: readonly Strand[];
   readonly options: readonly Option[];
   readonly stages: readonly Stage[];
   /** What single clinics and studies did in a stage. */

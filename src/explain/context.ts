@@ -3,7 +3,7 @@
  * their parameters, and what is derived from a foot is kept with it. Kept values are pure functions of their keys.
  */
 import * as v from 'valibot';
-import { boneAxis, buildFoot, isUsual, regionsOf, shapeSchema, startFrom, zoneAt, zonesOf } from '../anatomy';
+import { buildFoot, isUsual, partAxis, partsOf, regionsOf, shapeSchema, startFrom, zoneAt } from '../anatomy';
 import type { BoneAxis, Foot, FootParameters, Region, Zone } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { BoneId, RegionId } from '../ids';
@@ -48,7 +48,7 @@ export const contextOf = (content: Content, given?: Foot): Context => ({
 });
 
 interface Derived {
-  readonly zones: readonly Zone[];
+  readonly zones: Map<BoneId, readonly Zone[]>;
   readonly regions: readonly Region[];
   readonly axes: Map<BoneId, BoneAxis>;
 }
@@ -56,24 +56,29 @@ const derived = new WeakMap<Foot, Derived>();
 const derivedFrom = (foot: Foot): Derived => {
   const kept = derived.get(foot);
   if (kept !== undefined) return kept;
-  const made: Derived = { zones: zonesOf(foot), regions: regionsOf(foot), axes: new Map() };
+  const made: Derived = { zones: new Map(), regions: regionsOf(foot), axes: new Map() };
   derived.set(foot, made);
   return made;
 };
 
-export const ZONED_BONE: BoneId = 'metatarsal5';
-
+/** The way along which a bone's parts lie and a break is placed. */
 export const axisOn = (foot: Foot, bone: BoneId): BoneAxis => {
   const { axes } = derivedFrom(foot);
-  const axis = axes.get(bone) ?? boneAxis(foot, bone);
+  const axis = axes.get(bone) ?? partAxis(foot, bone);
   axes.set(bone, axis);
   return axis;
 };
-/** Zones of a bone, tip to head; only the fifth metatarsal has any. */
-export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] =>
-  bone === ZONED_BONE ? derivedFrom(foot).zones : [];
+/** The parts of a bone in order along `axisOn`; none where the content names none. */
+export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] => {
+  const { zones } = derivedFrom(foot);
+  const found = zones.get(bone) ?? partsOf(foot, bone);
+  zones.set(bone, found);
+  return found;
+};
 export const regionsOn = (foot: Foot): readonly Region[] => derivedFrom(foot).regions;
-export const zoneNamed = (foot: Foot, region: RegionId): Zone | null =>
-  derivedFrom(foot).zones.find((z) => z.region === region) ?? null;
-/** The zone at a station of the fifth metatarsal. */
-export const zoneAtStation = (foot: Foot, sMm: number): RegionId | null => zoneAt(derivedFrom(foot).zones, sMm);
+/** A part of a bone by its name; null when the bone has no such part. */
+export const zoneNamed = (foot: Foot, bone: BoneId, region: RegionId): Zone | null =>
+  zonesOn(foot, bone).find((z) => z.region === region) ?? null;
+/** The part of a bone at a station. */
+export const zoneAtStation = (foot: Foot, bone: BoneId, sMm: number): RegionId | null =>
+  zoneAt(zonesOn(foot, bone), sMm);

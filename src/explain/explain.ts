@@ -7,8 +7,8 @@ import type { Facts } from '../cases/schema';
 import type { Content } from '../content/schema';
 import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
-import { ZONED_BONE, zonesOn } from './context';
-import { feedingFor } from './feeding';
+import { zonesOn } from './context';
+import { feedingFor, isFed } from './feeding';
 import { forecastsOf } from './forecast';
 import { howFindings, loadRunOf } from './how';
 import { tooManyBeyond, tooManyBeyondItself } from './how-computes';
@@ -58,7 +58,6 @@ export const explain = (
 ): Explanation => {
   const s = situationOf(content, facts, whatIf, foot);
   const bone = s.known.bone?.value ?? null;
-  const zoned = bone === ZONED_BONE;
   const loads = loadsOf(s, bands);
   const forecasts = forecastsOf(s);
   return {
@@ -76,10 +75,12 @@ export const explain = (
     age: facts.ageBand.state === 'stated' ? facts.ageBand.value : null,
     start: s.known.start === null ? null : { date: s.known.start.value, from: s.known.start.from },
     given: s.given,
-    zones: zoned ? zonesOn(s.context.footFor(s.parameters), ZONED_BONE) : [],
+    zones: bone === null ? [] : zonesOn(s.context.footFor(s.parameters), bone),
     stations: loads?.told.tables.find((table) => table.bone === bone) ?? null,
     loads,
-    feeding: zoned ? feedingFor(s.context, { foot: s.parameters, place: s.known.place?.value ?? null }) : null,
+    feeding: isFed(content, bone)
+      ? feedingFor(s.context, { foot: s.parameters, bone, place: s.known.place?.value ?? null })
+      : null,
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [

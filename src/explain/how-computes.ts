@@ -12,7 +12,7 @@ import type { Spread } from '../mechanics/foot/types';
 import type { StationTable } from '../mechanics/types';
 import type { Quantity, Unit } from '../units';
 import { compute, message } from './build';
-import { type Context, ZONED_BONE, zoneAtStation } from './context';
+import { type Context, zoneAtStation } from './context';
 import type { Agreed, BoneFace } from './load-messages';
 import {
   activityIn,
@@ -104,7 +104,7 @@ const plateauOf = ({ stations, peakTension }: StationTable): Quantity => {
 };
 
 const regionAt = (context: Context, run: BoneRun, sMm: number): RegionId | null =>
-  run.bone === ZONED_BONE ? zoneAtStation(context.footFor(run.foot), sMm) : null;
+  zoneAtStation(context.footFor(run.foot), run.bone, sMm);
 
 export interface Assumed {
   readonly massAssumed: boolean;

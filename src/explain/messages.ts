@@ -13,6 +13,7 @@ import type {
   BoneId,
   CautionId,
   ClaimId,
+  CodeId,
   Endpoint,
   FactorId,
   FilmScoreId,
@@ -33,6 +34,7 @@ import type {
 import type { FeedingState } from '../perfusion/types';
 import type { IsoDate, Quantity } from '../units';
 import type { ForecastMessages } from './forecast-messages';
+import type { AssembledCode, Visit } from './icd10cm';
 import type { LoadMessages } from './load-messages';
 import type { StageMessages } from './stage-messages';
 import type { SupportMessages } from './support-messages';
@@ -159,7 +161,11 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   };
   attachedHere: { readonly region: RegionId; readonly attachments: readonly AttachmentId[] };
   sideDefault: Record<string, never>;
-  code: { readonly injury: InjuryId; readonly root: string };
+  code: {
+    readonly injury: InjuryId;
+    readonly code: CodeId;
+    readonly visit: Visit;
+  } & AssembledCode;
 
   // How
   mechanismUsual: { readonly injury: InjuryId; readonly mechanisms: readonly MechanismId[] };

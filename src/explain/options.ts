@@ -3,7 +3,6 @@ import type { Evidence } from '../content/schema';
 import type { InjuryId, OptionId } from '../ids';
 import { compute, find, message } from './build';
 import { manyFindings, notTold } from './claims';
-import { ZONED_BONE } from './context';
 import { comparisonsOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
 import type { ArmFigures } from './messages';
 import { tagOf } from './resolve';
@@ -38,11 +37,18 @@ export const studiesDisagree = compute('options.disagree', ({ content }, inputs:
 const evidenceOfArms = (arms: readonly ArmFigures[]): readonly Evidence[] =>
   arms.map((a) => ({ source: a.source, mark: a.mark }));
 
-/** A screw is in the bone only when a claim says that it was put there; an option that is merely listed shows none. */
-const screwIn = (s: Situation, option: OptionId): readonly Shown[] =>
-  s.context.content.options.find((o) => o.id === option)?.kind === 'operative' && s.known.bone !== null
-    ? [{ kind: 'screw', bone: ZONED_BONE }]
+/**
+ * A screw is in the bone only when a claim says that it was put there; an option that is merely listed shows none. Drawn only where
+ * the content knows a screw for the canal of this bone: plates and screws across joints have no picture.
+ */
+const screwIn = (s: Situation, option: OptionId): readonly Shown[] => {
+  const { content } = s.context;
+  const bone = s.known.bone?.value;
+  const operative = content.options.find((o) => o.id === option)?.kind === 'operative';
+  return operative && bone !== undefined && content.fixations.some((f) => f.bone === bone)
+    ? [{ kind: 'screw', bone }]
     : [];
+};
 
 const treatmentFindings = (s: Situation): readonly Finding[] => {
   const { context, facts } = s;

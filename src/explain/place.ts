@@ -18,15 +18,15 @@ export const tenth = (mm: number): number => Math.round(mm * 10) / 10;
 export const locate = (foot: Foot, bone: BoneId, place: Place): Located | null => {
   if (zonesOn(foot, bone).length === 0) return null;
   if (place.by === 'distance') {
-    const region = zoneAtStation(foot, place.mm);
+    const region = zoneAtStation(foot, bone, place.mm);
     return region === null ? null : { sMm: tenth(place.mm), region, precision: 'distance' };
   }
-  const zone = zoneNamed(foot, place.region);
+  const zone = zoneNamed(foot, bone, place.region);
   if (zone !== null) return { sMm: tenth((zone.fromMm + zone.toMm) / 2), region: zone.region, precision: 'region' };
   const region = regionsOn(foot).find((r) => r.id === place.region && r.bone === bone);
   if (region === undefined) return null;
   const sMm = stationOf(axisOn(foot, bone), region.centre);
-  const home = zoneAtStation(foot, sMm);
+  const home = zoneAtStation(foot, bone, sMm);
   return home === null ? null : { sMm: tenth(sMm), region: home, precision: 'region' };
 };
 

@@ -1,12 +1,17 @@
 /** What question 1 computes: the break on the drawn bone, its zone and border, neighbours, attachments, classes that fit. */
 import type { Place } from '../cases/schema';
 import type { Bone } from '../content/schema';
-import type { BoneId, InjuryId, RegionId } from '../ids';
+import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
-import { ZONED_BONE, zoneNamed } from './context';
+import { zoneNamed } from './context';
+import { assembleCode, type CodeFacts } from './icd10cm';
 import type { ClaimTag, Given } from './messages';
 import { locate, type OnFoot, tenth } from './place';
 import { classesIn } from './resolve';
+
+interface OnBone extends OnFoot {
+  readonly bone: BoneId;
+}
 
 export const brokenHere = compute(
   'where.brokenHere',
@@ -48,8 +53,8 @@ export const neighbours = compute('where.neighbours', ({ content }, inputs: { re
   });
 });
 
-export const zoneBorder = compute('where.zoneBorder', (context, inputs: OnFoot & { readonly region: RegionId }) => {
-  const zone = zoneNamed(context.footFor(inputs.foot), inputs.region);
+export const zoneBorder = compute('where.zoneBorder', (context, inputs: OnBone & { readonly region: RegionId }) => {
+  const zone = zoneNamed(context.footFor(inputs.foot), inputs.bone, inputs.region);
   if (zone === null) throw new RangeError(`the drawn foot has no zone ${inputs.region}`);
   return message('zoneBorder', {
     region: inputs.region,
@@ -75,11 +80,11 @@ export const breakDrawn = compute(
 );
 
 /** What is attached within a zone: by the middle of its footprint on the drawn bone. */
-export const attachedHere = compute('where.attached', (context, inputs: OnFoot & { readonly region: RegionId }) => {
+export const attachedHere = compute('where.attached', (context, inputs: OnBone & { readonly region: RegionId }) => {
   const foot = context.footFor(inputs.foot);
   const here = context.content.attachments.filter(
     (a) =>
-      a.bone === ZONED_BONE && locate(foot, ZONED_BONE, { by: 'region', region: a.region })?.region === inputs.region,
+      a.bone === inputs.bone && locate(foot, inputs.bone, { by: 'region', region: a.region })?.region === inputs.region,
   );
   return message('attachedHere', { region: inputs.region, attachments: here.map((a) => a.id) });
 });
@@ -105,8 +110,12 @@ export const placeAgainstClass = compute(
     return message('placeAgainstClass', { ...inputs, expected });
   },
 );
-export const code = compute('where.code', ({ content }, inputs: { readonly injury: InjuryId }) => {
-  const root = content.injuries.find((i) => i.id === inputs.injury)?.icd10cm.root;
-  if (root === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-  return message('code', { injury: inputs.injury, root });
-});
+export const code = compute(
+  'where.code',
+  ({ content }, inputs: CodeFacts & { readonly injury: InjuryId; readonly code: CodeId }) => {
+    const { code: id, injury, ...facts } = inputs;
+    const record = content.codes.find((c) => c.id === id);
+    if (record === undefined) throw new RangeError(`no code ${id}`);
+    return message('code', { injury, code: id, visit: facts.visit, ...assembleCode(record, facts) });
+  },
+);

@@ -1,9 +1,10 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
+import type { Facts } from '../cases/schema';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings } from './claims';
-import { ZONED_BONE } from './context';
-import { type Known, tagOf } from './resolve';
+import type { CodeFacts } from './icd10cm';
+import { type Known, knownOf, tagOf } from './resolve';
 import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
@@ -138,7 +139,7 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
   found.push(...factFindings(context, 'where', 'displacement', facts));
 
   if (bone !== null) found.push(...boneDetail(s, bone));
-  if (region !== null) found.push(...zoneDetail(s, region));
+  if (bone !== null && region !== null) found.push(...zoneDetail(s, bone.value, region));
   if (s.injury !== null) found.push(...classDetail(s, s.injury));
   return found;
 };
@@ -173,18 +174,18 @@ const boneDetail = (s: Situation, bone: Known<BoneId>): readonly Finding[] => {
   ];
 };
 
-const zoneDetail = (s: Situation, region: Known<RegionId>): readonly Finding[] => {
+const zoneDetail = (s: Situation, bone: BoneId, region: Known<RegionId>): readonly Finding[] => {
   const { context } = s;
   const record = context.content.regions.find((r) => r.id === region.value);
   const evidence = record === undefined ? [] : [record.evidence];
-  const shows = [{ kind: 'region', bone: ZONED_BONE, region: region.value }] as const;
+  const shows = [{ kind: 'region', bone, region: region.value }] as const;
   const found: Finding[] = [
     find(context, 'where', {
       id: 'zoneBorder',
       depth: 'more',
       shows,
       compute: zoneBorder,
-      inputs: { foot: s.parameters, region: region.value },
+      inputs: { foot: s.parameters, bone, region: region.value },
       evidence,
       models: ['drawnFoot'],
       whatIf: s.shapeWhatIf || region.whatIf,
@@ -203,7 +204,7 @@ const zoneDetail = (s: Situation, region: Known<RegionId>): readonly Finding[] =
         whatIf: s.breakAt.whatIf || s.shapeWhatIf,
       }),
     );
-  const inputs = { foot: s.parameters, region: region.value };
+  const inputs = { foot: s.parameters, bone, region: region.value };
   const held = attachedHere.run(context, inputs);
   const ids = held.id === 'attachedHere' ? held.args.attachments : [];
   if (ids.length > 0)
@@ -221,6 +222,12 @@ const zoneDetail = (s: Situation, region: Known<RegionId>): readonly Finding[] =
     );
   return found;
 };
+
+const codeFactsOf = (facts: Facts): CodeFacts => ({
+  side: knownOf(facts.side)?.value ?? null,
+  displaced: knownOf(facts.displacement)?.value.displaced ?? null,
+  visit: facts.followUps.length > 0 ? 'later' : 'first',
+});
 
 const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
   const { context } = s;
@@ -242,17 +249,18 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
       }),
     );
   });
-  if (record !== null)
+  record?.codes.forEach((id, i) => {
     found.push(
       find(context, 'where', {
-        id: 'code',
+        id: i === 0 ? 'code' : `code.${i + 1}`,
         depth: 'more',
         compute: code,
-        inputs: { injury: injury.value },
-        evidence: [record.icd10cm.evidence],
+        inputs: { injury: injury.value, code: id, ...codeFactsOf(s.facts) },
+        evidence: context.content.codes.filter((c) => c.id === id).map((c) => c.evidence),
         whatIf: injury.whatIf,
         readers: ['study'],
       }),
     );
+  });
   return found;
 };

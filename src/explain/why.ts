@@ -1,8 +1,8 @@
 /** Question 3: why is this spot slow to heal? Who feeds it, the border between territories, what this break leaves. */
 import type { RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
-import { ZONED_BONE, zoneAtStation } from './context';
-import { evidenceOfFeeding, type FeedingRun, feedingFor } from './feeding';
+import { zoneAtStation } from './context';
+import { evidenceOfFeeding, type FeedingRun, feedingFor, isFed } from './feeding';
 import type { Given } from './messages';
 import { tenth } from './place';
 import { tagOf } from './resolve';
@@ -13,7 +13,7 @@ import type { Finding, Shown } from './types';
 export const whyUnknown = compute('why.unknown', () => message('whyUnknown', {}));
 
 export const fedBy = compute('why.fedBy', (context, inputs: FeedingRun & { readonly region: RegionId }) => {
-  const part = feedingFor(context, { foot: inputs.foot, place: null }).parts.find((p) => p.region === inputs.region);
+  const part = feedingFor(context, { ...inputs, place: null }).parts.find((p) => p.region === inputs.region);
   if (part === undefined) throw new RangeError(`no part ${inputs.region} in the feeding table`);
   const main = context.content.vessels
     .filter((v) => v.feeds.some((f) => f.region === inputs.region && f.main))
@@ -27,7 +27,7 @@ export const fedBy = compute('why.fedBy', (context, inputs: FeedingRun & { reado
 
 export const feedingBorder = compute('why.border', (context, inputs: FeedingRun) => {
   const { borderMm, bone } = feedingFor(context, inputs);
-  const region = borderMm === null ? null : zoneAtStation(context.footFor(inputs.foot), borderMm.sMm);
+  const region = borderMm === null ? null : zoneAtStation(context.footFor(inputs.foot), bone, borderMm.sMm);
   if (borderMm === null || region === null) throw new RangeError('no border between territories on this bone');
   return message('feedingBorder', { bone, at: { value: tenth(borderMm.sMm), unit: 'mm' }, region });
 });
@@ -41,10 +41,11 @@ export const breakLeaves = compute('why.breakLeaves', (context, inputs: FeedingR
 });
 
 const feedingFindings = (s: Situation): readonly Finding[] => {
-  if (s.known.bone?.value !== ZONED_BONE) return [];
   const { context } = s;
-  const whole: FeedingRun = { foot: s.parameters, place: null };
-  const shows: readonly Shown[] = [{ kind: 'feeding', bone: ZONED_BONE }];
+  const bone = s.known.bone?.value ?? null;
+  if (!isFed(context.content, bone)) return [];
+  const whole: FeedingRun = { foot: s.parameters, bone, place: null };
+  const shows: readonly Shown[] = [{ kind: 'feeding', bone }];
   const found: Finding[] = [];
   const table = feedingFor(context, whole);
   const whatIf = s.shapeWhatIf || (s.region?.whatIf ?? false);
@@ -55,10 +56,10 @@ const feedingFindings = (s: Situation): readonly Finding[] => {
       find(context, 'why', {
         id: 'fedBy',
         depth: 'more',
-        shows: [...shows, ...feeders.map((vessel): Shown => ({ kind: 'vessel', bone: ZONED_BONE, vessel }))],
+        shows: [...shows, ...feeders.map((vessel): Shown => ({ kind: 'vessel', bone, vessel }))],
         compute: fedBy,
         inputs: { ...whole, region },
-        evidence: evidenceOfFeeding(context.content, [region]),
+        evidence: evidenceOfFeeding(context.content, bone, [region]),
         whatIf,
       }),
     );
@@ -71,7 +72,7 @@ const feedingFindings = (s: Situation): readonly Finding[] => {
         shows,
         compute: feedingBorder,
         inputs: whole,
-        evidence: evidenceOfFeeding(context.content),
+        evidence: evidenceOfFeeding(context.content, bone),
         models: ['feedingRule', 'drawnFoot'],
         whatIf: s.shapeWhatIf,
       }),
@@ -83,8 +84,8 @@ const feedingFindings = (s: Situation): readonly Finding[] => {
         depth: 'more',
         shows: [...shows, { kind: 'break' }],
         compute: breakLeaves,
-        inputs: { foot: s.parameters, place: s.known.place.value, given: givenOf(s.breakTag) },
-        evidence: evidenceOfFeeding(context.content),
+        inputs: { foot: s.parameters, bone, place: s.known.place.value, given: givenOf(s.breakTag) },
+        evidence: evidenceOfFeeding(context.content, bone),
         claims: [s.breakTag],
         models: ['feedingRule', 'drawnFoot'],
         whatIf,
@@ -110,7 +111,10 @@ export const whyFindings = (s: Situation): readonly Finding[] => {
           id: 'headline',
           depth: 'sentence',
           at: { kind: 'injury', injury: s.injury.value, part: 'heals' },
-          shows: s.region === null ? [] : [{ kind: 'region', bone: ZONED_BONE, region: s.region.value }],
+          shows:
+            s.region === null || s.known.bone === null
+              ? []
+              : [{ kind: 'region', bone: s.known.bone.value, region: s.region.value }],
           claims: [tagOf(s.injury)],
           whatIf: s.injury.whatIf,
         });

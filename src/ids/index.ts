@@ -28,6 +28,16 @@ export type SourceId = Id<'Source'>;
 export type CautionId = Id<'Caution'>;
 export type ActivityId = Id<'Activity'>;
 export type FactorId = Id<'Factor'>;
+/** An injury told in short: where, what, its danger sign. */
+export type CardId = Id<'Card'>;
+/** A code of a published list. */
+export type CodeId = Id<'Code'>;
+/** What can go wrong with healing, in general. */
+export type TroubleId = Id<'Trouble'>;
+export type RateId = Id<'Rate'>;
+export type ContradictionId = Id<'Contradiction'>;
+/** A ligament, tendon, vessel or nerve that is drawn beside the bones. */
+export type StrandId = Id<'Strand'>;
 export type ClaimId = Id<'Claim'>;
 export type CaseId = Id<'Case'>;
 export type FindingId = Id<'Finding'>;
@@ -117,3 +127,15 @@ export const ENDPOINTS = [
   'work',
 ] as const;
 export type Endpoint = (typeof ENDPOINTS)[number];
+
+/** What can be measured on a film or a scan and may decide a class. */
+export const FILM_MEASURES = [
+  'angulation',
+  'gap',
+  'joint step',
+  'diastasis',
+  'joint share',
+  'Boehler angle',
+  'fragments',
+] as const;
+export type FilmMeasure = (typeof FILM_MEASURES)[number];

@@ -4,6 +4,8 @@ import {
   type ActivityId,
   AGE_BANDS,
   BONE_IDS,
+  type CardId,
+  type CodeId,
   type FactorId,
   type InjuryId,
   LEVELS,
@@ -11,6 +13,8 @@ import {
   type OptionId,
   type RegionId,
   SKELETON_IDS,
+  type StrandId,
+  type TroubleId,
 } from '.';
 
 /** Letters and digits, words joined by hyphens; bone ids keep their camel case. */
@@ -32,5 +36,9 @@ export const mechanismId = id<MechanismId>();
 export const optionId = id<OptionId>();
 export const activityId = id<ActivityId>();
 export const factorId = id<FactorId>();
+export const cardId = id<CardId>();
+export const codeId = id<CodeId>();
+export const strandId = id<StrandId>();
+export const troubleId = id<TroubleId>();
 export const ageBand = v.picklist(AGE_BANDS);
 export const level = v.picklist(LEVELS);

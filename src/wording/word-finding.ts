@@ -150,8 +150,16 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         attachments: list(message.args.attachments.map(names.attachment)),
       });
     case 'code': {
-      const code = content.injuries.find((i) => i.id === message.args.injury)?.icd10cm;
-      return sentence(pen, 'code', { root: message.args.root, title: code?.title ?? '', edition: code?.edition ?? '' });
+      const { code: id, text, visit, assumed } = message.args;
+      const record = content.codes.find((c) => c.id === id);
+      const source = content.sources.find((s) => s.id === record?.evidence.source);
+      return sentence(pen, assumed.length === 0 ? 'code' : 'code.assumed', {
+        code: text,
+        title: record?.title ?? id,
+        visit: clause(pen, `code.visit.${visit}`, {}),
+        assumed: list(assumed.map((what) => clause(pen, `code.assumed.${what}`, {}))),
+        edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
+      });
     }
 
     case 'mechanismUsual':

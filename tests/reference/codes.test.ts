@@ -2,6 +2,7 @@
 import { readContent } from '../../src/cli/read-content';
 import { boneOf, injuryOf } from '../../src/content';
 import { fnv1a64 } from '../../src/content/hash';
+import { assembleCode, type CodeFacts } from '../../src/explain/icd10cm';
 import type { BoneId } from '../../src/ids';
 import { against } from '../tools/against';
 
@@ -11,37 +12,47 @@ const ICD = {
   source: 'ICD-10-CM, tabular list and order file, United States, edition January 2021',
   how: 'read',
 } as const;
-for (const id of ['mt5-tuberosity', 'mt5-metaphyseal', 'mt5-spiral-shaft']) {
-  const { icd10cm } = injuryOf(content, id);
-  against({ ...ICD, where: 'S92.35-, root' }, `code of ${id}`, () => ({ expected: 'S92.35-', got: icd10cm.root }));
-  against({ ...ICD, where: 'S92.35-, title' }, `title of the code of ${id}`, () => ({
-    expected: 'Fracture of fifth metatarsal bone',
-    got: icd10cm.title,
+const codeOf = (id: string) => {
+  const code = content.codes.find((c) => c.id === id);
+  if (code === undefined) throw new RangeError(`no code ${id}`);
+  return code;
+};
+for (const id of ['mt5-tuberosity', 'mt5-metaphyseal', 'mt5-spiral-shaft'])
+  against({ ...ICD, where: 'S92.35-, fracture of fifth metatarsal bone' }, `code of ${id}`, () => ({
+    expected: 's92-35',
+    got: injuryOf(content, id).codes[0] ?? '',
   }));
-}
-const stress = injuryOf(content, 'mt5-proximal-shaft').icd10cm;
 against(
-  { ...ICD, where: 'M84.37-, root: no code for a single metatarsal' },
-  'code of a stress fracture of the foot',
-  () => ({
-    expected: 'M84.37-',
-    got: stress.root,
-  }),
+  { ...ICD, where: 'M84.37-: no code for a single metatarsal' },
+  'code of a stress fracture of the fifth metatarsal',
+  () => ({ expected: 'm84-37-foot', got: injuryOf(content, 'mt5-proximal-shaft').codes[0] ?? '' }),
 );
-against(
-  { ...ICD, where: 'M84.37-, title', how: 'from memory' },
-  'title of the code of a stress fracture of the foot',
-  () => ({
-    expected: 'Stress fracture, ankle, foot and toes',
-    got: stress.title,
-  }),
-);
-for (const injury of content.injuries) {
-  against({ ...ICD, where: 'edition of the list' }, `edition stated with ${injury.id}`, () => ({
-    expected: 'January 2021 (United States)',
-    got: injury.icd10cm.edition,
+// Whole codes as the list has them, with their meaning there.
+const WHOLE: readonly (readonly [code: string, meaning: string, id: string, facts: CodeFacts])[] = [
+  ['S92.351A', 'displaced, right, closed, first visit', 's92-35', { side: 'right', displaced: true, visit: 'first' }],
+  ['S92.355A', 'nondisplaced, left, closed, first', 's92-35', { side: 'left', displaced: false, visit: 'first' }],
+  ['S92.353D', 'displaced, unspecified side, later', 's92-35', { side: null, displaced: true, visit: 'later' }],
+  [
+    'S92.351A',
+    'displacement not stated: coded displaced',
+    's92-35',
+    { side: 'right', displaced: null, visit: 'first' },
+  ],
+  ['S92.812A', 'other fracture, left: 1, 2, 9', 's92-81', { side: 'left', displaced: true, visit: 'first' }],
+  ['S92.199A', 'other fracture of unspecified talus', 's92-19', { side: null, displaced: null, visit: 'first' }],
+  ['M84.374A', 'stress fracture, right foot', 'm84-37-foot', { side: 'right', displaced: null, visit: 'first' }],
+  ['M84.379D', 'stress fracture, unspecified toe(s)', 'm84-37-toe', { side: null, displaced: null, visit: 'later' }],
+  ['S93.321A', 'subluxation, right', 's93-32-subluxation', { side: 'right', displaced: null, visit: 'first' }],
+  ['S93.325D', 'dislocation, left, later', 's93-32-dislocation', { side: 'left', displaced: null, visit: 'later' }],
+  ['S93.629A', 'sprain, unspecified', 's93-62', { side: null, displaced: null, visit: 'first' }],
+  ['M92.71', 'right; no visit character', 'm92-7', { side: 'right', displaced: null, visit: 'first' }],
+  ['M87.275', 'left; no visit character', 'm87-27-foot', { side: 'left', displaced: null, visit: 'first' }],
+];
+for (const [expected, meaning, id, facts] of WHOLE)
+  against({ ...ICD, where: `${expected}: ${meaning}` }, `${id}, ${meaning}`, () => ({
+    expected,
+    got: assembleCode(codeOf(id), facts).text,
   }));
-}
 
 const UBERON = { source: 'Uberon, musculoskeletal.obo, commit 52817ee, April 2026', how: 'read' } as const;
 const IDS: readonly (readonly [BoneId, string, string])[] = [

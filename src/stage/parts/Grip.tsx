@@ -3,7 +3,7 @@
  * so the handle itself is hidden from assistive technology.
  */
 import { type PointerEvent, useRef, useSyncExternalStore } from 'react';
-import { boneAxis } from '../../anatomy/bone-axis';
+import { partAxis } from '../../anatomy/parts';
 import type { Foot } from '../../anatomy/types';
 import type { Session } from '../../session/types';
 import type { Engine } from '../engine';
@@ -45,7 +45,7 @@ export const Grip = ({ engine, session, breakAt, foot, onDrag }: GripProps) => {
   const down = (event: PointerEvent<HTMLElement>): void => {
     event.stopPropagation();
     event.currentTarget.setPointerCapture(event.pointerId);
-    const { lengthMm } = boneAxis(foot, breakAt.bone);
+    const { lengthMm } = partAxis(foot, breakAt.bone);
     drag.current = {
       x: event.clientX,
       y: event.clientY,

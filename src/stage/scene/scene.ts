@@ -4,10 +4,10 @@
  */
 
 import type { Angle } from '../../anatomy/angles';
-import { boneAxis, fromBone, meshOf } from '../../anatomy/bone-axis';
+import { fromBone, meshOf } from '../../anatomy/bone-axis';
 import type { LookAlike } from '../../anatomy/look-alikes';
-import type { BoneAxis, Foot } from '../../anatomy/types';
-import { zonesOf } from '../../anatomy/zones';
+import { partAxis, partsOf } from '../../anatomy/parts';
+import type { BoneAxis, Foot, Zone } from '../../anatomy/types';
 import type { BoneId, QuestionId, Reader, RegionId } from '../../ids';
 import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
@@ -126,9 +126,13 @@ const shownKinds = (explanation: Explanation, question: QuestionId): ReadonlySet
       .flatMap(({ findings }) => findings.flatMap(({ shows }) => shows.map(({ kind }) => kind))),
   );
 
-const regionMiddle = (foot: Foot, region: RegionId): number | null => {
-  const zone = zonesOf(foot).find((z) => z.region === region);
-  return zone === undefined ? null : (zone.fromMm + zone.toMm) / 2;
+/** The bone whose part this is, and the part. */
+const partNamed = (foot: Foot, region: RegionId): { readonly bone: BoneId; readonly part: Zone } | null => {
+  for (const bone of foot.bones.keys()) {
+    const part = partsOf(foot, bone).find((p) => p.region === region);
+    if (part !== undefined) return { bone, part };
+  }
+  return null;
 };
 
 const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState['quiz']>): StageScene => {
@@ -148,11 +152,13 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     inQuiz: true,
   };
   if (quiz.litRegion === null) return base;
-  const middle = regionMiddle(foot, quiz.litRegion);
-  if (middle === null) return base;
-  const axis = boneAxis(foot, 'metatarsal5');
+  const lit = partNamed(foot, quiz.litRegion);
+  if (lit === null) return base;
+  const { bone, part } = lit;
+  const middle = (part.fromMm + part.toMm) / 2;
+  const axis = partAxis(foot, bone);
   const at: BreakAt = {
-    bone: 'metatarsal5',
+    bone,
     sMm: middle,
     region: quiz.litRegion,
     precision: 'region',
@@ -160,7 +166,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     whatIf: false,
     direction: 'transverse',
   };
-  return { ...base, chosen: 'metatarsal5', dimOthers: true, breakAt: breakScene(foot, at, axis, middle) };
+  return { ...base, chosen: bone, dimOthers: true, breakAt: breakScene(foot, at, axis, middle) };
 };
 
 const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: boolean): Layer => {
@@ -200,7 +206,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     inQuiz: false,
   };
   if (e === null || bone === null) return plain;
-  const axis = boneAxis(foot, bone);
+  const axis = partAxis(foot, bone);
   const inner = e.zones
     .filter(({ fromMm }) => fromMm > 0)
     .map(({ fromMm }) => fromMm)

@@ -102,9 +102,41 @@ export const SENTENCES = {
     study: 'Side not known: drawn as a right foot.',
   },
   code: {
-    patient: 'Code: {root}',
-    broadcast: 'Code: {root}',
-    study: 'ICD-10-CM {root} ({title}), {edition}; check the current edition.',
+    patient: 'Code: {code}',
+    broadcast: 'Code: {code}',
+    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}; check the current edition.',
+  },
+  'code.assumed': {
+    patient: 'Code: {code}',
+    broadcast: 'Code: {code}',
+    study:
+      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
+  },
+
+  'code.visit.first': {
+    patient: 'first visit',
+    broadcast: 'first visit',
+    study: 'first visit',
+  },
+  'code.visit.later': {
+    patient: 'later visit, usual healing',
+    broadcast: 'later visit, usual healing',
+    study: 'later visit, usual healing',
+  },
+  'code.assumed.side': {
+    patient: 'a side not stated has a character of its own',
+    broadcast: 'a side not stated has a character of its own',
+    study: 'a side not stated has a character of its own',
+  },
+  'code.assumed.displacement': {
+    patient: 'displacement not stated is coded displaced',
+    broadcast: 'displacement not stated is coded displaced',
+    study: 'displacement not stated is coded displaced',
+  },
+  'code.assumed.closed': {
+    patient: 'open or closed not stated is coded closed',
+    broadcast: 'open or closed not stated is coded closed',
+    study: 'open or closed not stated is coded closed',
   },
 
   // How did it break?

@@ -1,0 +1,89 @@
+/** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
+import * as v from 'valibot';
+import type { ContradictionId, RateId } from '../ids';
+import { cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
+import { text } from '../units/schema';
+import { evidence, mark, sourceId, tellings } from './schema-base';
+
+const percent = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
+const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
+
+/** Death of bone, delayed union, nonunion, ...: what it is, in general. */
+export const trouble = v.strictObject({
+  id: troubleId,
+  term: text(60),
+  plain: text(60),
+  what: tellings,
+  evidence,
+});
+export type Trouble = v.InferOutput<typeof trouble>;
+
+/** How often a trouble was counted in one group. Never a chance of one person. */
+export const rate = v.pipe(
+  v.strictObject({
+    id: id<RateId>(),
+    trouble: troubleId,
+    injuries: v.array(injuryId),
+    cards: v.array(cardId),
+    /** Of which type: a class of a scheme, a treatment; null: all together. */
+    type: v.nullable(text(80)),
+    count: v.nullable(whole),
+    of: v.nullable(v.pipe(whole, v.minValue(1))),
+    /** As printed; null where only counts are. */
+    percent: v.nullable(percent),
+    lowHighPercent: v.nullable(v.pipe(v.array(percent), v.length(2))),
+    group: text(160),
+    /** Over what time, as printed; null when not said. */
+    span: v.nullable(text(80)),
+    asPrinted: text(300),
+    read: v.picklist(['read', 'abstract', 'secondary']),
+    source: sourceId,
+    mark,
+  }),
+  v.check(({ count, percent: p }) => count !== null || p !== null, 'a rate has a count or a percentage'),
+  v.check(({ count, of }) => count === null || (of !== null && count <= of), 'a count has its whole, and is no more'),
+);
+export type Rate = v.InferOutput<typeof rate>;
+
+/** Sources that say different things of one matter, and what is done about it here. */
+export const contradiction = v.strictObject({
+  id: id<ContradictionId>(),
+  topic: text(120),
+  injuries: v.array(injuryId),
+  cards: v.optional(v.array(cardId), []),
+  sides: v.pipe(v.array(v.strictObject({ says: text(300), evidence })), v.minLength(2)),
+  weDo: tellings,
+});
+export type Contradiction = v.InferOutput<typeof contradiction>;
+
+const sides = v.strictObject({ right: text(1), left: text(1), notStated: text(1) });
+
+/** A code of ICD-10-CM as a rule: its root, the character that side and displacement put after it, and the visit's. */
+export const code = v.strictObject({
+  id: codeId,
+  root: v.pipe(v.string(), v.regex(/^[A-Z][0-9][0-9A-Z](\.[0-9A-Z]{1,3})?$/)),
+  title: text(120),
+  next: v.variant('by', [
+    v.strictObject({ by: v.literal('side'), ...sides.entries }),
+    v.strictObject({ by: v.literal('displacement and side'), displaced: sides, notDisplaced: sides }),
+    v.strictObject({ by: v.literal('nothing') }),
+  ]),
+  /** Which characters of the visit the list has for it. */
+  visit: v.picklist(['fracture', 'stress fracture', 'injury', 'none']),
+  evidence,
+});
+export type Code = v.InferOutput<typeof code>;
+
+/** A ligament, tendon, vessel or nerve as it is drawn; its way is told in content/anatomy/strands.yaml under the same id. */
+export const strand = v.strictObject({
+  id: strandId,
+  kind: v.picklist(['ligament', 'tendon', 'vessel', 'nerve']),
+  term: text(100),
+  plain: text(100),
+  synonyms: v.array(text(60)),
+  from: v.nullable(regionId),
+  to: v.nullable(regionId),
+  what: tellings,
+  evidence,
+});
+export type Strand = v.InferOutput<typeof strand>;
