@@ -114,6 +114,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const values = { injury: names.injury(injury), region: region(message.args.region) };
       return hedged(clause(pen, 'classFits', values), claim.status, reader);
     }
+    case 'computedClass': {
+      const { claim, injury, index, onBorder } = message.args;
+      const found = content.injuries.find((i) => i.id === injury)?.classification[index];
+      const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
+      return hedged(clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values), claim.status, reader);
+    }
     case 'classOpen':
       return sentence(pen, 'classOpen', {
         region: region(message.args.region),

@@ -37,6 +37,7 @@ export const CLAUSES = {
     broadcast: 'the ends are in line',
     study: 'the fracture is not displaced',
   },
+  measure: { patient: '{what} is {value}', broadcast: '{what} is {value}', study: '{what} is {value}' },
   onset: { patient: '{onset}', broadcast: '{onset}', study: '{onset}' },
   mechanism: {
     patient: 'it happened like this: {mechanism}',

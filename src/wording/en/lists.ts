@@ -168,6 +168,36 @@ export const FACE_WORDS = {
   topInner: 'upper inner side',
 } as const;
 
+export const MEASURE_WORDS = {
+  angulation: { patient: 'the bend in the bone', broadcast: 'the bend in the bone', study: 'the angulation' },
+  gap: { patient: 'the gap in the break', broadcast: 'the gap in the break', study: 'the gap of the fracture' },
+  'joint step': {
+    patient: 'the step in the joint surface',
+    broadcast: 'the step in the joint surface',
+    study: 'the step of the joint surface',
+  },
+  diastasis: {
+    patient: 'the space between the bones',
+    broadcast: 'the space between the bones',
+    study: 'the diastasis',
+  },
+  'joint share': {
+    patient: 'the part of the joint surface that is broken',
+    broadcast: 'the part of the joint surface that is broken',
+    study: 'the share of the joint surface involved',
+  },
+  'Boehler angle': {
+    patient: 'the angle of the heel bone on the film',
+    broadcast: 'the angle of the heel bone on the film',
+    study: 'the Boehler angle',
+  },
+  fragments: {
+    patient: 'the number of pieces',
+    broadcast: 'the number of pieces',
+    study: 'the number of fragments',
+  },
+} as const;
+
 export const SUBJECT_WORDS = {
   side: 'the side',
   bone: 'the bone',
@@ -175,6 +205,7 @@ export const SUBJECT_WORDS = {
   injury: 'the kind of injury',
   direction: 'which way the break runs',
   displacement: 'whether the ends have moved apart',
+  measure: 'what was measured on a film',
   onset: 'whether it came on at once or bit by bit',
   mechanism: 'how it happened',
   injuryDate: 'the day it began',
@@ -234,9 +265,12 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
   'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
   'where.classFits': 'The only class of the content that fits this place and this way of breaking.',
+  'where.computedClass':
+    'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
   'where.classOpen': 'All classes of the content that fit this place.',
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
-  'where.code': 'The root of the code list; side, displacement and visit are added by whoever codes.',
+  'where.code':
+    'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
   'how.unknown': 'The case states neither the way it happened nor a class.',
   'how.usual': 'The ways of breaking that the content lists for this class.',
   'how.model': 'The kind of model that the content states for this way of breaking.',

@@ -54,6 +54,16 @@ export const SENTENCES = {
     broadcast: 'it is {injury}',
     study: 'the class that fits {region} is {injury}',
   },
+  computedClass: {
+    patient: 'by what was measured, it counts as {term}',
+    broadcast: 'by the rules of the scheme, it counts as {term}',
+    study: 'by its rules, {scheme}: {term}',
+  },
+  'computedClass.onBorder': {
+    patient: 'what was measured lies just on a border, and counts as {term}',
+    broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
+    study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
+  },
   classOpen: {
     patient: 'More than one kind of injury fits this spot: {injuries}.',
     broadcast: 'More than one kind of injury fits this spot: {injuries}.',

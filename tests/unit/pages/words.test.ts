@@ -15,7 +15,7 @@ import {
 } from '../../../src/cases';
 import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
-import { AGE_BANDS, ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
+import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
@@ -90,6 +90,8 @@ const made = new Set([
   ...each('sourceKind', SOURCE_KINDS),
   ...each('followUp', FOLLOW_UP_FINDINGS),
   ...each('outcome', OUTCOME_RESULTS),
+  ...each('measure', FILM_MEASURES),
+  'field.measure',
   ...each('side', []),
   ...each('direction', subjectValues.direction.options),
   ...each('onset', subjectValues.onset.options),
