@@ -12,7 +12,9 @@ const Entry = ({ strand }: { readonly strand: Strand }) => {
   const shown = useSession((state) => state.strand) === strand.id;
   const show = () => {
     session.commands.showStrand(shown ? null : strand.id);
-    if (!shown) bringPlate();
+    if (shown) return;
+    session.commands.lookFrom(strand.view);
+    bringPlate();
   };
   return (
     <li>

@@ -11,14 +11,20 @@ type Kind = Content['strands'][number]['kind'];
 export interface StrandScene {
   readonly id: StrandId;
   readonly kind: Kind;
+  readonly between: boolean;
   /** From end to end, mm, foot frame. */
   readonly way: readonly Vec3[];
 }
 
 export const strandScene = (foot: Foot, strands: Content['strands'], id: StrandId | null): StrandScene | null => {
   const record = strands.find((each) => each.id === id);
-  return record === undefined ? null : { id: record.id, kind: record.kind, way: strandOn(foot, record.id) };
+  return record === undefined
+    ? null
+    : { id: record.id, kind: record.kind, between: record.between, way: strandOn(foot, record.id) };
 };
+
+/** Lifted so far over the bones, mm, what lies between them is in sight. */
+const OVER_MM = 30;
 
 /** A band is solid, a cord is hollow, a nerve is dashed, a vessel is red. */
 export const strandStrokes = (strand: StrandScene | null): Stroke[] => {
@@ -28,7 +34,7 @@ export const strandStrokes = (strand: StrandScene | null): Stroke[] => {
     colour,
     widthPx,
     dashMm,
-    liftMm,
+    liftMm: strand.between ? OVER_MM + liftMm : liftMm,
   });
   switch (strand.kind) {
     case 'ligament':
