@@ -2,7 +2,8 @@
  * The way of a ligament, tendon, vessel or nerve on the foot at hand, drawn and not measured: a smooth line through its points
  * (strand-schema.ts) that is kept out of the bones. Ends on a footprint stay on it. mm, foot frame.
  */
-import { CatmullRomCurve3, Vector3 } from 'three';
+import { CatmullRomCurve3 } from 'three/src/extras/curves/CatmullRomCurve3.js';
+import { Vector3 } from 'three/src/math/Vector3.js';
 import { add, length, scale, subtract, type Vec3 } from '../units';
 import { meshOf } from './bone-axis';
 import { type SurfaceIndex, surfaceIndex } from './fit/surface-index';

@@ -1,10 +1,10 @@
 /** Soft tissue that a person asked to see: one way at a time, told apart by its line and not by colour alone. */
 import { strandOn } from '../../anatomy/strands';
 import type { Foot } from '../../anatomy/types';
-import type { Content } from '../../content/schema';
 import type { StrandId } from '../../ids';
 import type { Vec3 } from '../../units';
 import type { Stroke } from '../draw/strokes';
+import type { Content } from '../types';
 
 type Kind = Content['strands'][number]['kind'];
 

@@ -1,4 +1,5 @@
 /** Every text of the screens is in content/words.yaml, every key of that file is used, and no screen holds a text of its own. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseAst } from 'vite';
@@ -15,6 +16,7 @@ import {
 } from '../../../src/cases';
 import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
+import { strand } from '../../../src/content/schema';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
@@ -91,6 +93,7 @@ const made = new Set([
   ...each('followUp', FOLLOW_UP_FINDINGS),
   ...each('outcome', OUTCOME_RESULTS),
   ...each('measure', FILM_MEASURES),
+  ...each('strand', strand.entries.kind.options),
   'field.measure',
   ...each('side', []),
   ...each('direction', subjectValues.direction.options),
