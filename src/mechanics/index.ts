@@ -2,6 +2,7 @@
 export { type BandedCase, type FrameBands, type LoadDraw, loadBands, loadDraws } from './foot/bands';
 export { type LoadedFoot, loadedFoot, type Person, runCase } from './foot/case-draw';
 export { contributorsOf, STEPS } from './foot/contributors';
+export { type FrameDraw, type HeldDraws, type HeldWithin, heldDraws } from './foot/held-draws';
 export { RAYS, type Ray } from './foot/landmarks';
 export { CASE_FIGURES } from './foot/load-case';
 export { loadsOf } from './foot/loads';

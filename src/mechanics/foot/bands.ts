@@ -1,11 +1,12 @@
 /**
- * What the frame says once everything that is assumed or uncertain is let loose: a seeded ensemble, each draw run twice, in the case
- * and in the reference activity, so that only ratios and signs leave it. Half the draws lie below each told value, half above.
+ * What the frame says once everything that is assumed or uncertain is let loose: a seeded ensemble of feet that the calibration does
+ * not rule out (`held-draws.ts`), each run twice, in the case and in the reference activity, so that only ratios and signs leave it.
  */
 
 import { peakOf } from '../stations';
 import { type LoadedFoot, type Person, runCase } from './case-draw';
 import { type Band, type Draw, drawsOf, inBand, quantile, rankCorrelation } from './draws';
+import type { FrameDraw } from './held-draws';
 import { RAYS, type Ray } from './landmarks';
 import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
 import { fasciaOf, flagsOf } from './loads';
@@ -23,30 +24,35 @@ export interface BandedCase extends Omit<LoadCase, 'figures'> {
   readonly figures: CaseBands;
 }
 
-/** Figures that only the case has are drawn for the case; those of the reference on their own, with the same seed's next numbers. */
-const NAMES = [
-  ...FRAME_FIGURES,
+const CASE_NAMES = [
   ...CASE_FIGURES.map((name) => `case.${name}` as const),
   ...CASE_FIGURES.map((name) => `reference.${name}` as const),
 ] as const;
+const NAMES = [...FRAME_FIGURES, ...CASE_NAMES] as const;
 type Name = (typeof NAMES)[number];
 export type LoadDraw = Draw<Name>;
 
+/** Figures of the tasks are drawn apart from those of the frame: a foot does not change with what it is asked about. */
+const TASKS_SEED = 1;
+
+/** `frames`: draws of the frame's figures, the told values first, each to be given a draw of both tasks. */
 export const loadDraws = (
-  frame: FrameBands,
+  frames: readonly FrameDraw[],
   loadCase: BandedCase,
   reference: BandedCase,
-  count: number,
   seed: number,
 ): readonly LoadDraw[] => {
   // The same task in both: one draw of it, or the ratio would not be one.
   const same = loadCase.id === reference.id;
   const bands = Object.fromEntries([
-    ...FRAME_FIGURES.map((name) => [name, frame[name]] as const),
     ...CASE_FIGURES.map((name) => [`case.${name}`, loadCase.figures[name]] as const),
     ...CASE_FIGURES.map((name) => [`reference.${name}`, reference.figures[name]] as const),
-  ]) as Record<Name, Band>;
-  const draws = drawsOf(NAMES, bands, count, seed);
+  ]) as Record<(typeof CASE_NAMES)[number], Band>;
+  const tasks = drawsOf(CASE_NAMES, bands, frames.length - 1, seed + TASKS_SEED);
+  const draws = frames.map((frame, i): LoadDraw => {
+    const task = tasks[i] as Draw<(typeof CASE_NAMES)[number]>;
+    return { shares: { ...frame.shares, ...task.shares }, values: { ...frame.values, ...task.values } };
+  });
   if (!same) return draws;
   return draws.map(({ shares, values }) => {
     const both = (of: (name: CaseFigure) => number) =>
@@ -178,7 +184,7 @@ export const loadBands = (
   reference: BandedCase,
   person: Person,
   ray: Ray,
-  seed: number,
+  from: Pick<LoadBands, 'seed' | 'tried'>,
 ): LoadBands | null => {
   const all = draws.map((draw) => answerOf(foot, draw, loadCase, reference, person, ray));
   const [told, ...rest] = all;
@@ -186,8 +192,8 @@ export const loadBands = (
   if (!told || drawn.length === 0) return null;
   const spread = (of: (a: Answer) => number): Spread => spreadOf(of(told), drawn.map(of));
   return {
+    ...from,
     draws: rest.length,
-    seed,
     ray,
     ratio: spread((a) => a.ratio),
     more: agreementOf(

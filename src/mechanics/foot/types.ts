@@ -148,6 +148,8 @@ export interface FigureShare {
 export interface LoadBands {
   readonly draws: number;
   readonly seed: number;
+  /** Sets of figures drawn to keep these; the others lengthen in the press as the calibrated foot does not. */
+  readonly tried: number;
   readonly ray: Ray;
   /** Largest pull in the bone over the same bone's in the reference activity. */
   readonly ratio: Spread;

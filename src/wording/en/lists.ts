@@ -277,7 +277,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.loadPull':
     'The whole foot is solved as a frame: bones, joints as springs, ties that only pull, pads that only press, the calf from balance. Sections are cut from the bone on the plate, less its canal; N, V, M and T follow by balance from the frame, and stress = N/A + M·c/I on both axes, the largest on the outline.',
   'how.loadRatio':
-    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
+    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain whose arch lengthens under load as the calibrated foot’s; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
   'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
   'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
   'how.pullAgainstBreaks':
