@@ -21,6 +21,7 @@ export {
   type LoadBands,
   type LoadFlag,
   type PathPart,
+  type PullPlace,
   ranksOnly,
   SHARE_WAYS,
   type ShareLoad,

@@ -216,6 +216,7 @@ export const loadBands = (
       rest.length,
     ),
     plateauMm: [spread((a) => a.plateau[0]), spread((a) => a.plateau[1])],
+    places: drawn.map(({ peakAtMm, plateau: [fromMm, toMm] }) => ({ peakMm: peakAtMm, fromMm, toMm })),
     fascia: spread((a) => a.fasciaN),
     achilles: spread((a) => a.achillesN),
     tibia: spread((a) => a.tibiaN),

@@ -145,6 +145,13 @@ export interface FigureShare {
   readonly share: number;
 }
 
+/** Where one draw pulls on the bone, mm from the tip: its largest pull, and the stretch that carries nine tenths of it. */
+export interface PullPlace {
+  readonly peakMm: number;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
 export interface LoadBands {
   readonly draws: number;
   readonly seed: number;
@@ -163,6 +170,8 @@ export interface LoadBands {
   readonly mostOfFive: Agreement;
   /** Ends of the stretch that carries nine tenths of the largest pull. */
   readonly plateauMm: readonly [from: Spread, to: Spread];
+  /** The same draw by draw, those without an answer left out: to be held against any place. */
+  readonly places: readonly PullPlace[];
   readonly fascia: Spread;
   readonly achilles: Spread;
   readonly tibia: Spread;

@@ -281,7 +281,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
   'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
   'how.pullAgainstBreaks':
-    'Stations that carry nine tenths of the largest tension or more, against the part where published breaks of this class lie.',
+    'Stations that carry nine tenths of the largest tension or more, in every draw, against the part where published breaks of this class lie; in how many draws it is as with the told values.',
+  'how.pullPending': 'The ensemble runs after the told values.',
   'how.beamLeavesOut': 'What a beam has no part for.',
   'how.outsideBeam':
     'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',

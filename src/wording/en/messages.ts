@@ -300,6 +300,7 @@ export const PARTS = {
   whenOwn: ' The clinic’s own weeks: {weeks}.',
   whenOwnDates: ' The clinic’s own weeks: {weeks} ({from} to {to}).',
   middleOfBone: 'this bone',
+  partsInRuns: 'one part in some runs and another in others',
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { emptyCase } from '../../../src/cases';
-import { CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
+import { type BandsAsked, CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
 import {
   type CaseId,
   type InjuryId,
@@ -81,7 +81,8 @@ describe('how', () => {
     ['mechanism', idOf<MechanismId>('repeated-load'), REPORTED],
     ['massKg', 66],
   );
-  const against = (file = runner) => findingNamed(explained(file), 'how.pullAgainstBreaks');
+  const against = (file = runner, bands: BandsAsked = 'ratio') =>
+    findingNamed(explained(file, {}, { bands }), 'how.pullAgainstBreaks');
   /** The same load, said of a class whose breaks lie where the frame's plateau does not reach. */
   const elsewhere = caseOf(
     ['injury', injury('mt5-metaphyseal')],
@@ -97,6 +98,9 @@ describe('how', () => {
     };
     expect(against()?.message).toMatchObject({ id: 'pullAgrees', args: { occursRegion: 'mt5-zone-3' } });
     expect(against(elsewhere)?.message).toMatchObject({ id: 'pullSilent', args: { occursRegion: 'mt5-zone-2' } });
+    // Where the theory has no place at all no draw is needed; where it has one, one run says nothing.
+    expect(against(elsewhere, 'none')?.message).toMatchObject({ id: 'pullSilent', args: { beyond: null } });
+    expect(against(runner, 'none')?.message).toMatchObject({ id: 'pullPending', args: { occursRegion: 'mt5-zone-3' } });
     expect(sentence(runner)).toMatch(/where (such breaks|breaks of this kind) are found/);
     // Their part is all hatched: neither agreement nor disagreement.
     expect(sentence(elsewhere)).toContain('has nothing to say');
@@ -104,7 +108,7 @@ describe('how', () => {
 
   it('says what a beam leaves out exactly when the two do not agree', () => {
     expect(findingNamed(explained(elsewhere), 'how.beamLeavesOut')).toBeDefined();
-    expect(findingNamed(explained(runner), 'how.beamLeavesOut')).toBeUndefined();
+    expect(findingNamed(explained(runner, {}, { bands: 'ratio' }), 'how.beamLeavesOut')).toBeUndefined();
   });
 
   it('says which mass it took and whether anybody stated it', () => {
