@@ -11,7 +11,8 @@ import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { BandsAsked, Finding } from './types';
 
-const WHAT_IFS = ['massKg', 'activity', 'carriedKg', 'soleBending', 'speed', 'tiltDeg'] as const;
+/** A speed counts only where the run has one. */
+const WHAT_IFS = ['massKg', 'activity', 'carriedKg', 'soleBending', 'tiltDeg'] as const;
 
 interface Shared {
   readonly depth: 'more';
@@ -112,7 +113,7 @@ const bandFindings = (s: Situation, run: BoneRun, shared: Shared, all: boolean):
 export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: BandsAsked): readonly Finding[] => {
   const { context } = s;
   const { massAssumed: _mass, activityAssumed: _activity, ...run } = given;
-  const whatIf = s.shapeWhatIf || WHAT_IFS.some((name) => s.whatIf[name] !== undefined);
+  const whatIf = s.shapeWhatIf || run.speed !== null || WHAT_IFS.some((name) => s.whatIf[name] !== undefined);
   const evidence = evidenceOfLoads(context.content, run);
   const told = toldLoads(context, run);
   const activity = { activity: run.activity };

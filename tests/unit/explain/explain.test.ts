@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { emptyCase } from '../../../src/cases';
 import { type BandsAsked, CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
 import {
+  type ActivityId,
   type CaseId,
   type InjuryId,
   idOf,
@@ -104,6 +105,20 @@ describe('how', () => {
     expect(sentence(runner)).toMatch(/where (such breaks|breaks of this kind) are found/);
     // Their part is all hatched: neither agreement nor disagreement.
     expect(sentence(elsewhere)).toContain('has nothing to say');
+  });
+
+  it('takes a speed only in a task of which a source says what it does', () => {
+    const pull = (activity: string) => {
+      const file = caseOf(
+        ['injury', injury('mt5-proximal-shaft')],
+        ['mechanism', idOf<MechanismId>('repeated-load'), REPORTED],
+        ['activity', idOf<ActivityId>(activity), REPORTED],
+      );
+      const finding = findingNamed(explained(file, { speed: 3.9 }), 'how.loadPull');
+      return [(finding?.basis.inputs as { speed: unknown }).speed, finding?.whatIf];
+    };
+    expect(pull('running')).toEqual([3.9, true]);
+    expect(pull('walking')).toEqual([null, false]);
   });
 
   it('says what a beam leaves out exactly when the two do not agree', () => {
