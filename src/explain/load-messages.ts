@@ -1,4 +1,5 @@
 /** The messages of question 2 that the frame of the foot makes. */
+import type { Mark } from '../content/schema';
 import type { ActivityId, BoneId, InjuryId, RegionId } from '../ids';
 import type { ContributorId, LoadFlag } from '../mechanics';
 import type { Quantity } from '../units';
@@ -105,5 +106,11 @@ export interface LoadMessages {
   loadPending: Record<string, never>;
 
   /** What so much more load a step does to damage over the range of exponents. */
-  repeatedLoad: { readonly more: Quantity; readonly exponent: Quantity; readonly damage: Quantity };
+  repeatedLoad: {
+    readonly more: Quantity;
+    readonly exponent: Quantity;
+    readonly damage: Quantity;
+    /** How the weakest constant is known: said with the numbers, not only in their basis. */
+    readonly mark: Mark;
+  };
 }
