@@ -20,6 +20,7 @@ export {
   type JointLoad,
   type LoadBands,
   type LoadFlag,
+  type PartBand,
   type PathPart,
   type PullPlace,
   ranksOnly,

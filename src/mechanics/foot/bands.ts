@@ -5,16 +5,18 @@
 
 import { peakOf } from '../stations';
 import { type LoadedFoot, type Person, runCase } from './case-draw';
-import { type Band, type Draw, drawsOf, inBand, quantile, rankCorrelation } from './draws';
+import { type Band, type Draw, drawsOf, inBand, rankCorrelation } from './draws';
 import type { FrameDraw } from './held-draws';
 import { RAYS, type Ray } from './landmarks';
 import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
 import { fasciaOf, flagsOf } from './loads';
 import { FRAME_FIGURES, type FrameFigure } from './parameter-names';
-import { tibiaOf } from './path';
-import { type RayStation, rayStations } from './recover';
+import { bandsOfParts } from './part-bands';
+import { type PathForce, pathForces, tibiaOf } from './path-forces';
+import { allStations, jointForces, type RayStation, rayStations } from './recover';
 import type { FootSolution } from './solve';
-import { type Agreement, type LoadBands, ranksOnly, type Spread } from './types';
+import { agreementOf, spreadOf } from './spread';
+import { type LoadBands, ranksOnly, type Spread } from './types';
 
 export type CaseBands = Readonly<Record<CaseFigure, Band>>;
 export type FrameBands = Readonly<Record<FrameFigure, Band>>;
@@ -88,6 +90,7 @@ interface Answer {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
+  readonly parts: readonly PathForce[];
 }
 
 /** Nine tenths of the largest pull: told as a plateau, for a peak's own place is the cortex guess talking. */
@@ -117,12 +120,11 @@ const answerOf = (
   });
   if (!isSolved(solved) || !isSolved(base)) return null;
   const wall = draw.values.wall;
-  const stations = rayStations(solved, foot.sections, ray, wall);
+  const rays = allStations(solved, foot.sections, wall);
+  const stations = rays[ray];
   const peak = peakOf(stations, 'tensionMPa');
   const referencePeak = peakOf(rayStations(base, foot.sections, ray, wall), 'tensionMPa');
-  const others = RAYS.filter((other) => other !== ray).map(
-    (other) => peakOf(rayStations(solved, foot.sections, other, wall), 'tensionMPa').mpa,
-  );
+  const others = RAYS.filter((other) => other !== ray).map((other) => peakOf(rays[other], 'tensionMPa').mpa);
   if (!(peak.mpa > 0 && referencePeak.mpa > 0)) return null;
   return {
     draw,
@@ -136,23 +138,9 @@ const answerOf = (
     fasciaN: fasciaOf(solved),
     achillesN: solved.achillesN,
     tibiaN: tibiaOf(solved),
+    parts: pathForces(solved, jointForces(solved), rays, ofCase.figures),
   };
 };
-
-const LOW = 0.1;
-const HIGH = 0.9;
-
-export const spreadOf = (told: number, values: readonly number[]): Spread => ({
-  told,
-  low: quantile(values, LOW),
-  high: quantile(values, HIGH),
-});
-
-/** A draw without an answer agrees with nothing: `draws` counts it too. */
-export const agreementOf = (told: boolean, values: readonly boolean[], draws: number): Agreement => ({
-  holds: told,
-  share: values.filter((value) => value === told).length / draws,
-});
 
 const QUARTER_RAD = Math.PI / 4;
 const apart = (a: number, b: number): number => Math.abs(Math.atan2(Math.sin(a - b), Math.cos(a - b)));
@@ -220,6 +208,11 @@ export const loadBands = (
     fascia: spread((a) => a.fasciaN),
     achilles: spread((a) => a.achillesN),
     tibia: spread((a) => a.tibiaN),
+    parts: bandsOfParts(
+      told.parts,
+      drawn.map((a) => a.parts),
+      rest.length,
+    ),
     sensitivity: sensitivityOf(drawn),
     beyond: 1 - drawn.filter((a) => !a.ranks).length / rest.length,
     beyondItself: 1 - drawn.filter((a) => !a.ranksItself).length / rest.length,

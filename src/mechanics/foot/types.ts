@@ -78,6 +78,17 @@ export interface Spread {
   readonly high: number;
 }
 
+/**
+ * One part of the way of the load over the draws, by the name it has in the path. `ground`: all pads together; what one of them
+ * carries is told of none.
+ */
+export interface PartBand {
+  readonly id: string;
+  readonly forceN: Spread;
+  /** Whether it is pressed, pulled or sheared in the draws as it is told. */
+  readonly sense: Agreement;
+}
+
 /** A statement that each draw affirms or denies. Below `enough` the page says that the model cannot tell. */
 export interface Agreement {
   readonly holds: boolean;
@@ -175,6 +186,8 @@ export interface LoadBands {
   readonly fascia: Spread;
   readonly achilles: Spread;
   readonly tibia: Spread;
+  /** Every part of the path that the told run has, in its order. */
+  readonly parts: readonly PartBand[];
   readonly sensitivity: readonly FigureShare[];
   /** Share of the draws in which the ratio is beyond what may be stated as a size (`ranksOnly`, in the task or in the reference). */
   readonly beyond: number;
