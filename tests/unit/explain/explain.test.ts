@@ -115,7 +115,8 @@ describe('how', () => {
         ['activity', idOf<ActivityId>(activity), REPORTED],
       );
       const finding = findingNamed(explained(file, { speed: 3.9 }), 'how.loadPull');
-      return [(finding?.basis.inputs as { speed: unknown }).speed, finding?.whatIf];
+      if (finding === undefined) throw new Error('no run');
+      return [(finding.basis.inputs as { speed: unknown }).speed, finding.whatIf];
     };
     expect(pull('running')).toEqual([3.9, true]);
     expect(pull('walking')).toEqual([null, false]);
