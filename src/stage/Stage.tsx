@@ -211,7 +211,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         engine={engine}
         say={say}
         figure={figure}
-        side={inWalk ? say('stage.plain') : sideText(explanation, say)}
+        side={onPlainFoot ? say('stage.plain') : sideText(explanation, say)}
         held={foot.pose === 'standing' ? null : say(`foot.pose.${foot.pose}`)}
         note={narrow ? null : say('stage.outlineNote')}
       >

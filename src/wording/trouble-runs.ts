@@ -39,7 +39,9 @@ const numberOf = ({ count, of }: Count): string => {
 
 const typeOf = (pen: CountPen, { type, option }: Count): string => {
   const told = type ?? (option === null ? null : namesFor(pen.content, pen.reader).option(option));
-  return told === null ? '' : fill(P.typed, { type: told });
+  if (told === null) return '';
+  if (pen.reader === 'study') return fill(P.typed, { type: told });
+  return fill(option === null ? P.kind : P.treated, { type: told });
 };
 
 const intervalOf = (pen: CountPen, interval: Count['interval'], number: (text: string) => Run): readonly Run[] => {
@@ -60,7 +62,7 @@ const countRuns = (pen: CountPen, args: Count): readonly Run[] => {
   const figure =
     count !== null && of !== null ? 'figure.count' : of === null ? 'figure.percent' : ('figure.percentOf' as const);
   return sentence(pen, isTooFew(args) ? 'troubleCount.few' : 'troubleCount.hundred', {
-    hundred: number(count === 0 ? P.none : hundredOfCount(percent)),
+    hundred: count === 0 ? number(P.none) : fillRuns(P.about, { number: number(hundredOfCount(percent)) }),
     count: number(count === 0 ? P.none : String(count ?? '')),
     of: of === null ? '' : number(String(of)),
     plain: trouble?.counted.plain ?? '',

@@ -4,6 +4,7 @@ import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { ContradictionItem } from './ContradictionItem';
+import './troubles.css';
 
 export const ContradictionsFold = ({ question }: { readonly question: QuestionId }) => {
   const { say } = usePages();

@@ -1,59 +1,17 @@
-/** Where everything comes from: each source in use with what rests on it, where sources disagree, and what was counted of troubles. */
-import { useDeferredValue, useId, useMemo, useState } from 'react';
-import { TOPICS } from '../../content/source-uses';
+/**
+ * Where everything comes from: what the marks mean, then each source in use with what rests on it, where sources disagree, and what was
+ * counted of troubles. The head stands at once; what is under it is no part of a first visit.
+ */
+import { lazy, Suspense } from 'react';
 import { usePages, useSession } from '../context';
-import { Disclosure } from '../parts/Disclosure';
-import { ContradictionItem } from './ContradictionItem';
-import { SourceItem } from './SourceItem';
-import { holding, MARK_NAMES, sourceRows } from './source-rows';
-import { TroublesList } from './TroublesList';
+import { MARK_NAMES } from './mark-names';
 import './evidence.css';
 
-const SourceList = () => {
-  const { say } = usePages();
-  const content = useSession((state) => state.content);
-  const reader = useSession((state) => state.reader);
-  const [typed, setTyped] = useState('');
-  const asked = useDeferredValue(typed);
-  const id = useId();
-  const rows = useMemo(() => sourceRows(content, reader), [content, reader]);
-  const shown = useMemo(() => holding(rows, asked), [rows, asked]);
-  return (
-    <section aria-labelledby={`${id}title`}>
-      <h2 id={`${id}title`}>{say('sources.title')}</h2>
-      <p className="field">
-        <label htmlFor={`${id}typed`}>{say('sources.filter')}</label>
-        <input
-          id={`${id}typed`}
-          type="search"
-          autoComplete="off"
-          value={typed}
-          aria-describedby={`${id}count`}
-          onChange={(event) => setTyped(event.currentTarget.value)}
-        />
-      </p>
-      <p id={`${id}count`} className="small-print" role="status">
-        {say('sources.count', { shown: shown.length, all: rows.length })}
-      </p>
-      {TOPICS.map((topic) => {
-        const here = shown.filter((row) => row.topic === topic);
-        return here.length === 0 ? null : (
-          <section key={topic} className="source-topic">
-            <h3>{say(`topic.${topic}`)}</h3>
-            {here.map((row) => (
-              <SourceItem key={row.source.id} row={row} />
-            ))}
-          </section>
-        );
-      })}
-    </section>
-  );
-};
+const Body = lazy(async () => ({ default: (await import('./SourcesBody')).SourcesBody }));
 
 export const SourcesPage = () => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
-  const reader = useSession((state) => state.reader);
   const draft = Object.values(content.reviews).some((review) => review.state !== 'reviewed');
   return (
     <div className="evidence">
@@ -71,22 +29,9 @@ export const SourcesPage = () => {
         ))}
       </dl>
       {draft && <p className="small-print">{say('note.draft')}</p>}
-      <div className="folds">
-        <Disclosure title={say('contradictions.all', { count: content.contradictions.length })}>
-          {reader === 'patient' && <p className="small-print">{say('contradictions.patient')}</p>}
-          <ul className="contradictions">
-            {content.contradictions.map((contradiction) => (
-              <li key={contradiction.id}>
-                <ContradictionItem contradiction={contradiction} />
-              </li>
-            ))}
-          </ul>
-        </Disclosure>
-        <Disclosure title={say('troubles.all')}>
-          <TroublesList />
-        </Disclosure>
-      </div>
-      <SourceList />
+      <Suspense fallback={<p role="status">{say('note.working')}</p>}>
+        <Body />
+      </Suspense>
     </div>
   );
 };

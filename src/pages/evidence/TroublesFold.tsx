@@ -5,7 +5,8 @@ import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
-import { TroubleLine } from './TroubleLine';
+import { TroubleCounts } from './TroubleCounts';
+import './troubles.css';
 
 export const TroublesFold = ({ question }: { readonly question: QuestionId }) => {
   const { say } = usePages();
@@ -33,15 +34,11 @@ export const TroublesFold = ({ question }: { readonly question: QuestionId }) =>
             <p>
               <Runs runs={runs(text)} />
             </p>
-            <ul className="plain">
-              {counts
+            <TroubleCounts
+              told={counts
                 .filter(({ message }) => message.args.trouble === trouble)
-                .map((finding) => (
-                  <li key={finding.id}>
-                    <TroubleLine count={finding.message.args} runs={runs(finding)} />
-                  </li>
-                ))}
-            </ul>
+                .map((finding) => ({ key: finding.id, count: finding.message.args, runs: runs(finding) }))}
+            />
           </section>
         );
       })}

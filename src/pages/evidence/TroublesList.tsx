@@ -1,9 +1,9 @@
 /** Every trouble of healing with everything that was counted of it, whatever the injury. */
 import { useMemo } from 'react';
-import { troubleCounts } from '../../explain/troubles';
+import { recordOf, troubleCounts } from '../../explain/troubles';
 import { wordTroubleCount } from '../../wording';
 import { usePages, useSession } from '../context';
-import { TroubleLine } from './TroubleLine';
+import { TroubleCounts } from './TroubleCounts';
 
 export const TroublesList = () => {
   const { say } = usePages();
@@ -13,7 +13,8 @@ export const TroublesList = () => {
     () =>
       content.troubles.map((trouble) => ({
         trouble,
-        lines: troubleCounts(content, trouble, null).map((count) => ({
+        told: troubleCounts(content, trouble, null).map((count) => ({
+          key: recordOf(count),
           count,
           runs: wordTroubleCount(content, count, reader),
         })),
@@ -23,17 +24,11 @@ export const TroublesList = () => {
   return (
     <>
       <p className="small-print">{say('troubles.note')}</p>
-      {all.map(({ trouble, lines }) => (
+      {all.map(({ trouble, told }) => (
         <section key={trouble.id} className="trouble">
           <p className="list-head">{reader === 'study' ? trouble.term : trouble.plain}</p>
           <p>{trouble.what[reader]}</p>
-          <ul className="plain">
-            {lines.map(({ count, runs }) => (
-              <li key={'rate' in count.from ? count.from.rate : count.from.study}>
-                <TroubleLine count={count} runs={runs} />
-              </li>
-            ))}
-          </ul>
+          <TroubleCounts told={told} />
         </section>
       ))}
     </>

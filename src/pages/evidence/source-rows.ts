@@ -4,9 +4,6 @@ import { type SourceUse, TOPICS, type Topic, topicOf, usesOfSources } from '../.
 import type { Reader } from '../../ids';
 import { sourceLine } from '../../wording';
 
-/** The four marks as the words of the screens name them. */
-export const MARK_NAMES = ['seen', 'weak', 'practice', 'memory'] as const;
-
 export interface SourceRow {
   readonly source: Source;
   readonly line: string;
@@ -14,7 +11,11 @@ export interface SourceRow {
   readonly topic: Topic;
 }
 
-/** Every source that something rests on; by topic, then as printed. */
+/** Named by an author before those of which only a description is known. */
+const place = ({ source: { author }, line }: SourceRow): string =>
+  `${author === undefined ? 1 : 0}${line.replace(/^\[/, '')}`;
+
+/** Every source that something rests on; by topic, then by name. */
 export const sourceRows = (content: Content, reader: Reader): readonly SourceRow[] => {
   const uses = usesOfSources(content, reader);
   return content.sources
@@ -22,7 +23,7 @@ export const sourceRows = (content: Content, reader: Reader): readonly SourceRow
       const used = uses.get(source.id) ?? [];
       return used.length === 0 ? [] : [{ source, line: sourceLine(source), uses: used, topic: topicOf(used) }];
     })
-    .sort((a, b) => TOPICS.indexOf(a.topic) - TOPICS.indexOf(b.topic) || a.line.localeCompare(b.line, 'en'));
+    .sort((a, b) => TOPICS.indexOf(a.topic) - TOPICS.indexOf(b.topic) || place(a).localeCompare(place(b), 'en'));
 };
 
 const plain = (text: string): string =>

@@ -3,8 +3,8 @@ import type { Tellings } from '../../content/schema';
 
 export const TROUBLE_SENTENCES = {
   'troubleCount.hundred': {
-    patient: 'Of 100 people in that study, about {hundred} {plain}.{interval}{span}{number}{people}',
-    broadcast: 'Of 100 people in that study, about {hundred} {plain}.{interval}{span}{number}{people}',
+    patient: 'Of 100 people in that study, {hundred} {plain}.{interval}{span}{number}{people}',
+    broadcast: 'Of 100 people in that study, {hundred} {plain}.{interval}{span}{number}{people}',
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   'troubleCount.few': {
@@ -26,6 +26,7 @@ export const TROUBLE_SENTENCES = {
 
 export const TROUBLE_PARTS = {
   none: 'none',
+  about: 'about {number}',
   'interval.said': ' Chance alone makes that {low} to {high} of 100.',
   'interval.study': ' (95 % interval {low} to {high} %, {by})',
   'by.print': 'as printed',
@@ -36,7 +37,9 @@ export const TROUBLE_PARTS = {
   'number.of': ' There were {of} of them.',
   'number.unknown': ' How many they were is not told in what we read.',
   few: ' They are too few to count out of 100.',
-  people: ' Who they were: {group}{type}.',
+  people: ' Who they were: {group}.{type}',
+  treated: ' Treatment: {type}.',
+  kind: ' Kind: {type}.',
   typed: ', {type}',
   'figure.count': '{count} of {of}, {percent} %',
   'figure.percent': '{percent} %',

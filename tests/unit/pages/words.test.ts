@@ -20,7 +20,7 @@ import { strand } from '../../../src/content/schema';
 import { TOPICS } from '../../../src/content/source-uses';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
-import { MARK_NAMES } from '../../../src/pages/evidence/source-rows';
+import { MARK_NAMES } from '../../../src/pages/evidence/mark-names';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
 import { BASES, GROUPS } from '../../../src/pages/how/figure-rows';
