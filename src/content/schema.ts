@@ -25,7 +25,7 @@ import type {
   WalkStop,
 } from './schema-foot';
 import type { Card, Injury } from './schema-injuries';
-import type { Code, Contradiction, Rate, Strand, Trouble } from './schema-outlook';
+import type { Code, Contradiction, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
 
 export * from './schema-base';
@@ -87,6 +87,7 @@ export interface Content {
   readonly troubles: readonly Trouble[];
   readonly rates: readonly Rate[];
   readonly contradictions: readonly Contradiction[];
+  readonly decisionRules: readonly DecisionRule[];
   readonly strands: readonly Strand[];
   readonly options: readonly Option[];
   readonly stages: readonly Stage[];

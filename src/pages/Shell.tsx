@@ -7,6 +7,8 @@ import { AskPage } from './ask/AskPage';
 import { KnownPage } from './case/KnownPage';
 import { WayIn } from './case/WayIn';
 import { usePages, useSession } from './context';
+import { RulePage } from './evidence/RulePage';
+import { SourcesPage } from './evidence/SourcesPage';
 import { HandoutPage } from './hand/HandoutPage';
 import { HelpDialog } from './help/HelpDialog';
 import { Note } from './note/Note';
@@ -27,6 +29,7 @@ const Beside = ({ page }: { readonly page: Page }) => {
   if (page === 'say') return <ScriptPage />;
   if (page === 'ask') return <AskPage />;
   if (page === 'walk') return <WalkPage />;
+  if (page === 'rule') return <RulePage />;
   return <Note />;
 };
 
@@ -57,15 +60,17 @@ const Screen = ({ page, caseTick }: { readonly page: Page; readonly caseTick: nu
       {!patient && <Bar />}
       <main className="main">
         {patient && <PatientTitle />}
-        <div className="figure-column" inert={page === 'hand'}>
+        <div className="figure-column" inert={page === 'hand' || page === 'sources'}>
           <Plate />
-          {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && <FootRule />}
+          {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && page !== 'rule' && <FootRule />}
         </div>
         {patient && <PatientWeeks />}
         {patient ? (
           <PatientFoot />
         ) : page === 'hand' ? (
           <HandoutPage key={caseTick} />
+        ) : page === 'sources' ? (
+          <SourcesPage />
         ) : (
           <section id="note" className="note" tabIndex={-1} aria-label={say('note.label')}>
             <ProblemPanel />

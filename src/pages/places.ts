@@ -1,7 +1,19 @@
 /** Where a person can be in the app. An address carries these keys and content ids, never anything about a case. */
 import { QUESTION_IDS, type QuestionId, READERS, type Reader } from '../ids';
 
-export const PAGES = ['start', 'explain', 'new', 'known', 'say', 'hand', 'ask', 'show', 'walk'] as const;
+export const PAGES = [
+  'start',
+  'explain',
+  'new',
+  'known',
+  'say',
+  'hand',
+  'ask',
+  'show',
+  'walk',
+  'sources',
+  'rule',
+] as const;
 export type Page = (typeof PAGES)[number];
 
 export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner'] as const;

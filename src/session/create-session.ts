@@ -80,6 +80,7 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
   near: false,
   viewTick: 0,
   walkStop: null,
+  lit: null,
   theme: 'auto',
   problem: null,
   canUndo: false,
@@ -237,6 +238,15 @@ export const createSession = (options: SessionOptions): LiveSession => {
         viewTick: viewTick + (stop === undefined ? 0 : 1),
       }));
     },
+    light: (lit, view) =>
+      setState((state) => ({
+        ...PLAIN_FOOT,
+        lit,
+        selectedBone: null,
+        near: false,
+        view: view ?? state.view,
+        viewTick: state.viewTick + (view === undefined ? 0 : 1),
+      })),
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),
     pickForQuiz: (quizPick) => setState({ quizPick }),

@@ -36,6 +36,8 @@ export const STATE_REACH = {
   viewTick: NOWHERE,
   /** The walk begins at the heel each time. */
   walkStop: NOWHERE,
+  /** Of the page that teaches, and goes with it. */
+  lit: NOWHERE,
   theme: BROWSER,
   problem: NOWHERE,
   canUndo: NOWHERE,

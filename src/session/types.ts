@@ -25,6 +25,12 @@ export interface Problem {
   readonly remedy: string;
 }
 
+/** A place that a page lights on the plain foot: a part of a bone, or the whole of it. */
+export interface LitPlace {
+  readonly bone: BoneId;
+  readonly region: RegionId | null;
+}
+
 export interface SessionState {
   readonly content: Content;
   readonly file: CaseFile;
@@ -55,6 +61,8 @@ export interface SessionState {
   readonly viewTick: number;
   /** Which stop of the walk from heel to toe is shown: while one is, the picture shows the plain foot and nothing of the case. */
   readonly walkStop: number | null;
+  /** Places lit on the plain foot while a page teaches of them: nothing of the case stands in its picture. */
+  readonly lit: readonly LitPlace[] | null;
   readonly theme: Theme;
   readonly problem: Problem | null;
   readonly canUndo: boolean;
@@ -96,6 +104,8 @@ export interface SessionCommands extends CareCommands {
   readonly lookFrom: (view: ViewId) => void;
   /** To a stop of the walk, its bone chosen and looked at from near; null leaves it. */
   readonly walkTo: (stop: number | null) => void;
+  /** Lights these places on the plain foot, looked at from there; null gives the case back. */
+  readonly light: (places: readonly LitPlace[] | null, view?: ViewId) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;
   readonly pickForQuiz: (bone: BoneId) => void;

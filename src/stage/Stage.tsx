@@ -49,12 +49,26 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure, textScale } = useLook(surface, state.theme, size);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
-  const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike, strand } =
-    state;
+  const {
+    question,
+    reader,
+    selectedBone,
+    quiz,
+    content,
+    view,
+    near,
+    viewTick,
+    walkStop,
+    lit: places,
+    stale,
+    lookAlike,
+    strand,
+  } = state;
   // The walk is over the plain foot: nothing of the case stands in its picture.
   const inWalk = walkStop !== null;
+  const onPlainFoot = inWalk || places !== null;
   const inQuiz = quiz !== null;
-  const explanation = inWalk ? null : state.explanation;
+  const explanation = onPlainFoot ? null : state.explanation;
   const narrow = size !== null && size.width < NARROW_PX;
   const larger = Math.max(
     large ? LARGER[narrow ? 'narrow' : 'wide'] : 1,
@@ -75,6 +89,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       reader,
       selectedBone,
       quiz,
+      lit: places,
       dragMm,
       measured,
       lookAlike,
@@ -93,6 +108,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     reader,
     selectedBone,
     quiz,
+    places,
     dragMm,
     measured,
     lookAlike,
@@ -110,7 +126,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   useEffect(() => setDragMm(null), [explanation]);
 
   useBreakSign(engine, session);
-  useReady(root, engine, inWalk || (explanation !== null && !stale), showing);
+  useReady(root, engine, onPlainFoot || (explanation !== null && !stale), showing);
 
   useEffect(() => {
     if (engine === null || size === null || showing === null) return;
@@ -124,7 +140,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     [engine, animated],
   );
   const lit = quiz?.litBone ?? null;
-  const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
+  const opening = onPlainFoot ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
   // What is asked about must be in sight.
   const open = useCallback(
     () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), inWalk || undefined),
@@ -160,7 +176,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     }),
     [session, open],
   );
-  const pen = usePen(engine, `${state.caseTick} ${inWalk}`);
+  const pen = usePen(engine, `${state.caseTick} ${onPlainFoot}`);
   useEffect(() => engine?.setStrokes(pen.strokes), [engine, pen.strokes]);
   const gestures = useGestures(engine, surface, wishes, pen);
   const figure = walkStop === null ? QUESTION_IDS.indexOf(question) + 1 : walkStop + 1;
@@ -195,7 +211,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         engine={engine}
         say={say}
         figure={figure}
-        side={inWalk ? say('stage.plain') : sideText(explanation, say)}
+        side={onPlainFoot ? say('stage.plain') : sideText(explanation, say)}
         held={foot.pose === 'standing' ? null : say(`foot.pose.${foot.pose}`)}
         note={narrow ? null : say('stage.outlineNote')}
       >

@@ -58,6 +58,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     ...input,
     selectedBone: null,
     quiz: null,
+    lit: null,
     dragMm: null,
     measured: null,
     lookAlike: null,

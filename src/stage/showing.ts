@@ -24,6 +24,7 @@ export interface ShowingInput {
   readonly reader: Reader;
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
+  readonly lit: SessionState['lit'];
   readonly dragMm: number | null;
   readonly measured: Angle | null;
   readonly lookAlike: string | null;
@@ -48,6 +49,7 @@ export const NOTHING_ASKED = {
   reader: 'patient',
   selectedBone: null,
   quiz: null,
+  lit: null,
   dragMm: null,
   measured: null,
   lookAlike: null,

@@ -34,6 +34,8 @@ const PAGE_WORDS: Readonly<Record<Page, string>> = {
   ask: 'bar.ask',
   show: 'bar.show',
   walk: 'walk.begin',
+  sources: 'evidence.title',
+  rule: 'rule.title',
 };
 
 export const entriesOf = (content: Content, reader: Reader, say: Say): readonly Entry[] => [
@@ -51,7 +53,8 @@ export const entriesOf = (content: Content, reader: Reader, say: Say): readonly 
     also: [bone.term, bone.plain, bone.latin, ...bone.synonyms],
     act: { do: 'bone', bone: bone.id } as const,
   })),
-  ...PAGES.map((page) => ({
+  // The rule is for those who learn or speak: a patient's screen has no way to it.
+  ...PAGES.filter((page) => page !== 'rule' || reader !== 'patient').map((page) => ({
     key: `page ${page}`,
     text: say(PAGE_WORDS[page]),
     sort: say('find.page'),

@@ -54,7 +54,7 @@ export const Plate = () => {
   const tried = useTried();
   const stale = useSession((state) => state.stale);
   const inQuiz = useSession((state) => state.quiz !== null);
-  const inWalk = useSession((state) => state.walkStop !== null);
+  const inWalk = useSession((state) => state.walkStop !== null || state.lit !== null);
   const tryingOut = useSession((state) => Object.keys(state.whatIf).length > 0);
   const whatIf = tryingOut && !inWalk;
   const words = usePictureWords();

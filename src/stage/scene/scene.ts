@@ -34,6 +34,8 @@ export interface SceneInput {
   readonly question: QuestionId;
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
+  /** Places that a page lights on the plain foot. */
+  readonly lit: SessionState['lit'];
   /** The break under a dragging hand, ahead of the explanation. */
   readonly dragMm: number | null;
   readonly contourPx: number;
@@ -174,6 +176,25 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
   return { ...base, chosen: bone, dimOthers: true, breakAt: breakScene(foot, at, axis, middle) };
 };
 
+/**
+ * Two places on the plain foot: the first that is a part of a bone is hatched as a zone is, with a line at its ends; another is a whole
+ * bone, chosen as by hand. More than that the plate cannot tell apart.
+ */
+const litScene = (foot: Foot, plain: StageScene, places: NonNullable<SessionState['lit']>): StageScene => {
+  const part = places.flatMap(({ region }) => (region === null ? [] : (partNamed(foot, region) ?? [])))[0];
+  const whole = places.find(({ region }) => region === null)?.bone ?? null;
+  const lit: StageScene = { ...plain, explanation: null, selected: whole, dimOthers: true };
+  if (part === undefined) return lit;
+  const axis = partAxis(foot, part.bone);
+  const ends = [part.part.fromMm, part.part.toMm].filter((s) => s > 0 && s < axis.lengthMm);
+  return {
+    ...lit,
+    chosen: part.bone,
+    layer: { kind: 'zones', axis, field: zoneField([part.part], axis.lengthMm) },
+    borders: zoneStrokes(foot, part.bone, axis, ends),
+  };
+};
+
 const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: boolean): Layer => {
   if (question === 'where' && e.zones.length > 0)
     return { kind: 'zones', axis, field: zoneField(e.zones, axis.lengthMm) };
@@ -211,6 +232,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     question,
     inQuiz: false,
   };
+  if (input.lit !== null) return litScene(foot, plain, input.lit);
   if (e === null || bone === null) return plain;
   const axis = partAxis(foot, bone);
   const inner = e.zones

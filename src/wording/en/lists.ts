@@ -302,6 +302,11 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'why.fedBy': 'Vessels of the content that feed this part, main feeder first.',
   'why.border': 'Where the part fed by the nutrient artery ends and that of the base arteries begins.',
   'why.breakLeaves': 'A break between the entry of a vessel and a part cuts that vessel off from that part.',
+  'trouble.count':
+    'What one group counted, as printed. Where no interval was printed it is worked out from count and whole (Wilson, 95 %). It is of that group, never of one person.',
+  'trouble.notCounted': 'Looked up among the rates and the study arms of the content for this class.',
+  'content.contradiction':
+    'Sources of the content that say different things, each with its mark, and what is done about it here.',
   'options.unknown': 'The case states no class and no place.',
   'options.usual': 'The options that the content lists for this class.',
   'options.trial': 'Arms of one study, as printed.',

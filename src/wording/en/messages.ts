@@ -5,6 +5,7 @@ import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
 import { STAGE_SENTENCES } from './stage-messages';
 import { SUPPORT_SENTENCES } from './support-messages';
+import { TROUBLE_SENTENCES } from './trouble-messages';
 
 export const SENTENCES = {
   notStated: {
@@ -209,6 +210,8 @@ export const SENTENCES = {
     broadcast: 'after such a break, part by part: {parts}',
     study: 'left by this break: {parts}',
   },
+
+  ...TROUBLE_SENTENCES,
 
   // What can be done?
   optionsUsual: {

@@ -43,6 +43,7 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
     question: plan.question,
     selectedBone: null,
     quiz: null,
+    lit: null,
     dragMm: null,
     contourPx: CONTOUR_PX,
     measured: null,

@@ -20,6 +20,9 @@ const KINDS = [
   'returnTests',
   'cautions',
   'factors',
+  'troubles',
+  'contradictions',
+  'decisionRules',
 ] as const;
 
 interface Told {
