@@ -36,6 +36,9 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'tolerance',
   'madeFor',
   'p',
+  // What somebody may type, and is told back.
+  'findBy',
+  'words',
 ]);
 
 /** What is printed of the measures and look-alikes of the foot: there a source is the reference itself. */

@@ -10,6 +10,7 @@ import {
   dailyTopic,
   factor,
   filmScore,
+  findWord,
   fixation,
   frameFigure,
   injury,
@@ -68,6 +69,7 @@ export const KINDS = {
   cautions: { file: 'cautions.yaml', schema: caution, key: 'id' },
   factors: { file: 'factors.yaml', schema: factor, key: 'id' },
   walk: { file: 'walk.yaml', schema: walkStop, key: 'id' },
+  findWords: { file: 'find-words.yaml', schema: findWord, key: 'id' },
   sources: { file: 'sources.yaml', schema: source, key: 'id' },
 } as const;
 export type Kind = keyof typeof KINDS;

@@ -10,6 +10,7 @@ import type {
   DailyTopic,
   Evidence,
   Factor,
+  FindWord,
   Fixation,
   Injury,
   JointRecord,
@@ -103,6 +104,11 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
   ],
   walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
+  findWords: (r: FindWord) => [
+    ...list('bones', r.bones, 'bones'),
+    ...list('regions', r.regions, 'regions'),
+    ...list('mechanisms', r.mechanisms, 'mechanisms'),
+  ],
   fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [
     ...list('injuries', r.injuries, 'injuries'),
