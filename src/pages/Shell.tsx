@@ -7,6 +7,7 @@ import { AskPage } from './ask/AskPage';
 import { KnownPage } from './case/KnownPage';
 import { WayIn } from './case/WayIn';
 import { usePages, useSession } from './context';
+import { FindPage } from './find/FindPage';
 import { HandoutPage } from './hand/HandoutPage';
 import { HelpDialog } from './help/HelpDialog';
 import { Note } from './note/Note';
@@ -27,6 +28,7 @@ const Beside = ({ page }: { readonly page: Page }) => {
   if (page === 'say') return <ScriptPage />;
   if (page === 'ask') return <AskPage />;
   if (page === 'walk') return <WalkPage />;
+  if (page === 'find') return <FindPage />;
   return <Note />;
 };
 
@@ -59,7 +61,7 @@ const Screen = ({ page, caseTick }: { readonly page: Page; readonly caseTick: nu
         {patient && <PatientTitle />}
         <div className="figure-column" inert={page === 'hand'}>
           <Plate />
-          {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && <FootRule />}
+          {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && page !== 'find' && <FootRule />}
         </div>
         {patient && <PatientWeeks />}
         {patient ? (

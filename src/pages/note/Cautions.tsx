@@ -27,7 +27,7 @@ const STANDING = ['disclaimer'] as const;
 /** As many as are read at a glance; the others are one press away. */
 const IN_SIGHT = 3;
 
-const List = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
+export const CautionList = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   const { say } = usePages();
   const reader = useSession((state) => state.reader);
   return (
@@ -57,11 +57,11 @@ export const Cautions = ({ question }: { readonly question: QuestionId }) => {
   return (
     <section className="red-flags">
       <h2>{say('cautions.title')}</h2>
-      <List cautions={cautions.slice(0, IN_SIGHT)} />
+      <CautionList cautions={cautions.slice(0, IN_SIGHT)} />
       {cautions.length > IN_SIGHT && (
         <details>
           <summary>{say('cautions.more', { count: cautions.length - IN_SIGHT })}</summary>
-          <List cautions={cautions.slice(IN_SIGHT)} />
+          <CautionList cautions={cautions.slice(IN_SIGHT)} />
         </details>
       )}
     </section>

@@ -19,6 +19,7 @@ import { URGENCIES } from '../../../src/content';
 import { strand } from '../../../src/content/schema';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
+import { MATCHED_BY } from '../../../src/pages/find/why';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
 import { BASES, GROUPS } from '../../../src/pages/how/figure-rows';
@@ -107,6 +108,7 @@ const made = new Set([
   ...each('forecast.from', ['mean and SD', 'mean and range', 'median and range', 'median and quartiles']),
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
+  ...each('seek.by', MATCHED_BY),
   ...each('centre', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
