@@ -10,6 +10,8 @@ export interface Hit {
   /** How much of the phrase was said, rare words counting for more: 0 to 1. */
   readonly cover: number;
   readonly words: number;
+  /** Nothing of the phrase is missing; of a place or an event, one after the other as well: "ankle, outer edge" is no outer ankle. */
+  readonly whole: boolean;
 }
 
 export interface Hits {
@@ -32,7 +34,11 @@ const isInside = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean =>
   a.size < b.size && [...a].every((i) => b.has(i));
 
 /** Phrases of which nothing is missing and that name a thing: what lies within one is not meant. The big toe is not the toes. */
-const namesAThing = ({ phrase, words }: Hit): boolean => phrase.of.by !== 'words' && words === phrase.terms.length;
+const namesAThing = ({ phrase, whole }: Hit): boolean => phrase.of.by !== 'words' && whole;
+
+/** In the order of the phrase, with at most one other word between. */
+const isInRow = (at: readonly number[]): boolean =>
+  at.every((place, i) => i === 0 || place >= (at[i - 1] ?? place)) && (at.at(-1) ?? 0) - (at[0] ?? 0) <= at.length;
 
 export const hitsIn = (phrases: readonly Phrase[], lexicon: Lexicon): ((text: string) => Hits) => {
   const withTerm = new Map<string, Phrase[]>();
@@ -59,6 +65,9 @@ export const hitsIn = (phrases: readonly Phrase[], lexicon: Lexicon): ((text: st
       said: [...new Set(inOrder.map(({ said }) => said))].join(' '),
       cover: got / all,
       words: met.size,
+      whole:
+        met.size === phrase.terms.length &&
+        (!('word' in phrase.of) || isInRow(phrase.terms.map((term) => met.get(term)?.at[0] ?? 0))),
     };
   };
 

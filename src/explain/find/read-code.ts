@@ -12,7 +12,7 @@ export interface CodeRead {
 }
 
 /** A letter, a digit, one more, and up to four characters, of which a point may follow the first three. */
-const TYPED = /(?<![0-9a-z])[a-z]\d[0-9a-z](?:\.[0-9a-z]{0,4}|[0-9a-z]{0,4})(?![0-9a-z])/gi;
+const TYPED = /(?<![0-9a-z])[a-z]\d[0-9a-z](?:\.[0-9a-z]{0,4}|[0-9a-z]{0,4})(?!\.?[0-9a-z])/gi;
 
 export const codesTyped = (words: string): readonly string[] => words.match(TYPED) ?? [];
 

@@ -39,12 +39,11 @@ export const wordReasons = (
     if (score > (best.get(key)?.score ?? 0)) best.set(key, { score, matched, at });
   };
   for (const hit of hits) {
-    const { of, terms } = hit.phrase;
+    const { of } = hit.phrase;
     const [score, said] = [scoreOf(hit), hit.said];
     if ('word' in of) {
       // Places and events count as a whole only.
-      if (hit.words === terms.length)
-        put(of.word.id, hit, meaning(of.word.id) * score, { by: of.by, said, word: of.word.id });
+      if (hit.whole) put(of.word.id, hit, meaning(of.word.id) * score, { by: of.by, said, word: of.word.id });
     } else if (hit.cover >= LEAST_COVER) {
       if (of.by === 'bone') {
         const share = subject.bones[0] === of.bone ? 1 : subject.bones.includes(of.bone) ? 0.5 : 0;

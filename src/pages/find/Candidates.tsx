@@ -54,7 +54,7 @@ const Item = ({ candidate }: { readonly candidate: Candidate }) => {
       <h3>
         {ref.is === 'card' ? (
           <a className="choice seek-hit" href={hrefOf({ page: 'find', card: ref.id })}>
-            {name} <small>{say('seek.short')}</small>
+            <span>{name}</span> <small>{say('seek.short')}</small>
           </a>
         ) : (
           <button
@@ -64,7 +64,7 @@ const Item = ({ candidate }: { readonly candidate: Candidate }) => {
             aria-controls={id}
             onClick={() => setOpen(!open)}
           >
-            {name} <small>{say('seek.full')}</small>
+            <span>{name}</span> <small>{say('seek.full')}</small>
           </button>
         )}
       </h3>
@@ -132,7 +132,7 @@ export const Candidates = ({ found, onlyTapped }: { readonly found: Found; reado
   );
   return (
     <>
-      <h2>{say(onlyTapped ? 'seek.atThisPlace' : 'seek.canBeMeant')}</h2>
+      <h2 className="seek-head">{say(onlyTapped ? 'seek.atThisPlace' : 'seek.canBeMeant')}</h2>
       <p className="small-print">{say('seek.hedge')}</p>
       {items(candidates.slice(0, IN_SIGHT))}
       {candidates.length > IN_SIGHT && (

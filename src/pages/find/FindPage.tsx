@@ -6,7 +6,7 @@ import { useEffect, useId, useMemo, useRef } from 'react';
 import { finderOf } from '../../explain/find';
 import { usePages, useSession } from '../context';
 import { boneName } from '../note/BoneList';
-import { CautionList } from '../note/Cautions';
+import { RedFlags } from '../note/Cautions';
 import { Disclosure } from '../parts/Disclosure';
 import { focusHeading } from '../parts/focus-onward';
 import { Candidates, stepThrough } from './Candidates';
@@ -14,18 +14,15 @@ import { CardView } from './CardView';
 import './find.css';
 import { nameFor } from './names';
 
+/** Above what was found the list must not be far. */
+const FLAGS_IN_SIGHT = 2;
+
 /** Signs that cannot wait stand beside whatever can be meant. */
-const RedFlags = () => {
-  const { say } = usePages();
+const Flags = () => {
   const cautions = useSession((state) => state.content.cautions);
   const reader = useSession((state) => state.reader);
   const flags = cautions.filter(({ kind, readers }) => kind === 'red flag' && readers.includes(reader));
-  return (
-    <section className="red-flags">
-      <h2>{say('cautions.title')}</h2>
-      <CautionList cautions={flags} />
-    </section>
-  );
+  return <RedFlags cautions={flags} inSight={FLAGS_IN_SIGHT} />;
 };
 
 const Tapped = () => {
@@ -85,22 +82,24 @@ const Search = () => {
         {say('seek.title')}
       </h1>
       <p>{say('seek.what')}</p>
-      <form role="search" className="seek" onSubmit={(event) => event.preventDefault()}>
-        <label htmlFor={`${id}words`}>{say('seek.typed')}</label>
-        <input
-          id={`${id}words`}
-          type="search"
-          autoComplete="off"
-          spellCheck={false}
-          maxLength={600}
-          value={words}
-          aria-describedby={`${id}names ${id}count`}
-          onChange={(event) => session.commands.seek({ words: event.currentTarget.value })}
-        />
-        <p id={`${id}names`} className="small-print">
-          {say('seek.noNames')}
-        </p>
-      </form>
+      <search>
+        <form className="seek" onSubmit={(event) => event.preventDefault()}>
+          <label htmlFor={`${id}words`}>{say('seek.typed')}</label>
+          <input
+            id={`${id}words`}
+            type="search"
+            autoComplete="off"
+            spellCheck={false}
+            maxLength={600}
+            value={words}
+            aria-describedby={`${id}names ${id}count`}
+            onChange={(event) => session.commands.seek({ words: event.currentTarget.value })}
+          />
+          <p id={`${id}names`} className="small-print">
+            {say('seek.noNames')}
+          </p>
+        </form>
+      </search>
       <Tapped />
       <p id={`${id}count`} role="status" className="small-print">
         {!asked
@@ -112,8 +111,8 @@ const Search = () => {
               : say('seek.count', { count })}{' '}
         {found.unknown.length > 0 && say('seek.unknown', { words: found.unknown.join(', ') })}
       </p>
+      <Flags />
       <Candidates found={found} onlyTapped={words.trim() === ''} />
-      <RedFlags />
       <All />
     </div>
   );

@@ -58,6 +58,6 @@ export const placeStrokes = (place: MarkedPlace | null): Stroke[] =>
   place === null
     ? []
     : [
-        { lines: place.lines, colour: 'ivory', widthPx: 5, dashMm: 0, liftMm: 0.9 },
-        { lines: place.lines, colour: 'ink', widthPx: 2, dashMm: 0, liftMm: 1 },
+        { lines: place.lines, colour: 'ivory', widthPx: 8, dashMm: 0, liftMm: 0.9 },
+        { lines: place.lines, colour: 'ink', widthPx: 2.8, dashMm: 0, liftMm: 1 },
       ];
