@@ -36,6 +36,9 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'tolerance',
   'madeFor',
   'p',
+  // What somebody may type, and is told back.
+  'findBy',
+  'words',
 ]);
 
 /** Printed in records of one kind only: elsewhere these keys hold closed words. */

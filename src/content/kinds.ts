@@ -11,6 +11,7 @@ import {
   decisionRule,
   factor,
   filmScore,
+  findWord,
   fixation,
   frameFigure,
   injury,
@@ -70,6 +71,7 @@ export const KINDS = {
   cautions: { file: 'cautions.yaml', schema: caution, key: 'id' },
   factors: { file: 'factors.yaml', schema: factor, key: 'id' },
   walk: { file: 'walk.yaml', schema: walkStop, key: 'id' },
+  findWords: { file: 'find-words.yaml', schema: findWord, key: 'id' },
   sources: { file: 'sources.yaml', schema: source, key: 'id' },
 } as const;
 export type Kind = keyof typeof KINDS;

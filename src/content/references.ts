@@ -11,6 +11,7 @@ import type {
   DecisionRule,
   Evidence,
   Factor,
+  FindWord,
   Fixation,
   Injury,
   JointRecord,
@@ -117,6 +118,11 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
   ],
   walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
+  findWords: (r: FindWord) => [
+    ...list('bones', r.bones, 'bones'),
+    ...list('regions', r.regions, 'regions'),
+    ...list('mechanisms', r.mechanisms, 'mechanisms'),
+  ],
   fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [
     ...list('injuries', r.injuries, 'injuries'),

@@ -11,6 +11,7 @@ import type {
   Activity,
   Attachment,
   Bone,
+  FindWord,
   Fixation,
   FrameFigureRecord,
   JointRecord,
@@ -103,6 +104,8 @@ export interface Content {
   readonly factors: readonly Factor[];
   /** Stops of the walk from heel to toe, in walking order. */
   readonly walk: readonly WalkStop[];
+  /** How people speak of places and events. */
+  readonly findWords: readonly FindWord[];
   readonly sources: readonly Source[];
   readonly words: Readonly<Record<string, string>>;
   /** Raw, checked shape parameters for `src/anatomy` (its own schema). */

@@ -17,6 +17,7 @@ const TOPIC_OF: Readonly<Record<Kind, Topic>> = {
   attachments: 'anatomy',
   strands: 'anatomy',
   walk: 'anatomy',
+  findWords: 'anatomy',
   vessels: 'blood',
   mechanisms: 'loads',
   activities: 'loads',

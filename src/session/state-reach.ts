@@ -38,6 +38,8 @@ export const STATE_REACH = {
   walkStop: NOWHERE,
   /** Of the page that teaches, and goes with it. */
   lit: NOWHERE,
+  /** What is typed may be about somebody: it ends with the page. */
+  seeking: NOWHERE,
   theme: BROWSER,
   problem: NOWHERE,
   canUndo: NOWHERE,

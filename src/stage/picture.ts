@@ -63,6 +63,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     measured: null,
     lookAlike: null,
     strand: null,
+    card: null,
     measure: measureWith(context),
   });
   const showing: Showing =

@@ -8,6 +8,7 @@ import { fromBone, meshOf } from '../../anatomy/bone-axis';
 import type { LookAlike } from '../../anatomy/look-alikes';
 import { partAxis, partsOf } from '../../anatomy/parts';
 import type { BoneAxis, Foot, Zone } from '../../anatomy/types';
+import type { Card } from '../../content/schema';
 import type { BoneId, QuestionId, Reader, RegionId, StrandId } from '../../ids';
 import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
@@ -23,6 +24,7 @@ import { bloodField, stressField, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 import { type LoadPathScene, loadPathOf } from './load-path';
 import { type StrandScene, strandScene } from './strand';
+import { type MarkedPlace, markedPlace, placeStrokes } from './told-in-short';
 
 /** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
 export interface SceneInput {
@@ -45,6 +47,8 @@ export interface SceneInput {
   readonly lookAlike: string | null;
   /** Soft tissue, by its id. */
   readonly strand: StrandId | null;
+  /** An injury told in short: then nothing of a case is in the picture. */
+  readonly card: Card | null;
 }
 
 export interface BreakScene {
@@ -79,6 +83,8 @@ export interface StageScene {
   readonly measured: Angle | null;
   readonly beside: LookAlike | null;
   readonly strand: StrandScene | null;
+  /** The place of an injury told in short. */
+  readonly marked: MarkedPlace | null;
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly inQuiz: boolean;
@@ -154,6 +160,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     measured: null,
     beside: null,
     strand: null,
+    marked: null,
     explanation: input.explanation,
     question: input.question,
     inQuiz: true,
@@ -211,6 +218,13 @@ const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: bo
 const pathOf = (foot: Foot, { content, reader, narrow }: SceneInput, explanation: Explanation): LoadPathScene | null =>
   loadPathOf({ foot, shape: content.shape, explanation, few: reader === 'patient' || narrow });
 
+const cardScene = (foot: Foot, plain: StageScene, card: Card): StageScene => {
+  const marked = markedPlace(foot, card);
+  const chosen = card.bones[0] ?? null;
+  const selected = plain.selected === chosen ? null : plain.selected;
+  return { ...plain, chosen, selected, dimOthers: true, borders: placeStrokes(marked), marked, explanation: null };
+};
+
 export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
   if (input.quiz !== null) return quizScene(foot, input, input.quiz);
   const { explanation: e, question } = input;
@@ -228,11 +242,13 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
     strand: strandScene(foot, input.content.strands, input.strand),
+    marked: null,
     explanation: e,
     question,
     inQuiz: false,
   };
   if (input.lit !== null) return litScene(foot, plain, input.lit);
+  if (input.card !== null) return cardScene(foot, plain, input.card);
   if (e === null || bone === null) return plain;
   const axis = partAxis(foot, bone);
   const inner = e.zones

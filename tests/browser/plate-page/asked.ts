@@ -49,6 +49,7 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
     measured: null,
     lookAlike: null,
     strand: null,
+    card: null,
   });
   const mirrored = isMirrored(explanation);
   const noLabels = { widest: 0, tallest: 0, totalWidth: 0 };

@@ -12,6 +12,7 @@ const KINDS = [
   'mechanisms',
   'activities',
   'injuries',
+  'cards',
   'options',
   'stages',
   'stageSheets',

@@ -21,6 +21,7 @@ import { TOPICS } from '../../../src/content/source-uses';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MARK_NAMES } from '../../../src/pages/evidence/mark-names';
+import { MATCHED_BY } from '../../../src/pages/find/why';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
 import { BASES, GROUPS } from '../../../src/pages/how/figure-rows';
@@ -109,6 +110,7 @@ const made = new Set([
   ...each('forecast.from', ['mean and SD', 'mean and range', 'median and range', 'median and quartiles']),
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
+  ...each('seek.by', MATCHED_BY),
   ...each('centre', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
