@@ -1,0 +1,78 @@
+/** Where vessels go in, as cells: a part of a bone all over its bare surface, a place of it at the cells beneath. */
+import type { Region, Zone } from '../anatomy/types';
+import type { RegionId, VesselId } from '../ids';
+import { dot, subtract } from '../units';
+import { type Grid, isSurface, middleOf } from './grid';
+import type { Seeds } from './spread';
+import type { LiveEnd } from './vessel-graph';
+
+/** What of a foot one bone's feeding asks for. */
+export interface BonePlaces {
+  readonly zones: readonly Zone[];
+  /** Regions of this bone. */
+  readonly regions: readonly Region[];
+}
+
+/** Surface cells of a part; none under cartilage, for no vessel goes in there. */
+const overPart = (grid: Grid, zone: Zone, facets: readonly Region[]): readonly number[] => {
+  const cells: number[] = [];
+  for (let cell = 0; cell < grid.count; cell++) {
+    const s = grid.sMm[cell] ?? 0;
+    if (s < zone.fromMm || s >= zone.toMm || !isSurface(grid, cell)) continue;
+    const p = middleOf(grid, cell);
+    if (!facets.some((f) => f.contains(p))) cells.push(cell);
+  }
+  return cells;
+};
+
+/** The cell nearest to the middle of a place, and the surface cells within it. */
+const atPlace = (grid: Grid, place: Region): readonly number[] => {
+  let [nearest, least] = [-1, Number.POSITIVE_INFINITY];
+  const cells: number[] = [];
+  for (let cell = 0; cell < grid.count; cell++) {
+    const p = middleOf(grid, cell);
+    const off = subtract(p, place.centre);
+    const square = dot(off, off);
+    if (square < least) [nearest, least] = [cell, square];
+    if (place.contains(p) && isSurface(grid, cell)) cells.push(cell);
+  }
+  return nearest < 0 ? cells : [...new Set([nearest, ...cells])];
+};
+
+/** Cells of one entry. Throws RangeError for a place that the bone does not have. */
+export const cellsOf = (grid: Grid, places: BonePlaces, at: RegionId): readonly number[] => {
+  const zone = places.zones.find((z) => z.region === at);
+  if (zone !== undefined)
+    return overPart(
+      grid,
+      zone,
+      places.regions.filter(({ kind }) => kind === 'facet'),
+    );
+  const region = places.regions.find(({ id }) => id === at);
+  if (region === undefined) throw new RangeError(`the bone has no place ${at} for a vessel`);
+  return atPlace(grid, region);
+};
+
+export interface Entering extends Seeds {
+  readonly vessel: VesselId;
+  /** Parts that it enters all over. */
+  readonly over: readonly RegionId[];
+}
+
+/** One for each vessel that goes into the bone at a place, in the order given: all its entries together. */
+export const enteringOf = (
+  grid: Grid,
+  places: BonePlaces,
+  ends: readonly LiveEnd[],
+  cellsAt: (at: RegionId) => readonly number[] = (at) => cellsOf(grid, places, at),
+): readonly Entering[] => {
+  const byVessel = new Map<VesselId, { cells: number[]; over: RegionId[] }>();
+  for (const { vessel, at } of ends) {
+    if (at === null) continue;
+    const known = byVessel.get(vessel) ?? { cells: [], over: [] };
+    known.cells.push(...cellsAt(at));
+    if (places.zones.some((z) => z.region === at)) known.over.push(at);
+    byVessel.set(vessel, known);
+  }
+  return [...byVessel].map(([vessel, { cells, over }]) => ({ vessel, cells, over }));
+};
