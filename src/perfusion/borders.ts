@@ -10,7 +10,7 @@ import type { FeedingBorder } from './types';
  * Most that half a border may stretch, of the bone's length; least of a territory that has to lie on its own side; and least of the
  * bone's section that the border has to take.
  */
-const ACROSS = { stretch: 0.12, ownSide: 0.9, section: 0.6 } as const;
+const ACROSS = { stretch: 0.12, ownSide: 0.8, section: 1 } as const;
 
 type Faces = { sMm: number; area: number }[];
 

@@ -32,9 +32,13 @@ export interface FeedingInput {
   readonly breakMm: number | null;
 }
 
-/** Least of a part's volume that makes a vessel one of its own feeders; and that a feeder must reach to count as reaching it. */
-const OWN = 0.05;
+/**
+ * Shares of a part's volume. A vessel with a fifth of it is one of the part's own feeders; with less it only reaches over a border. It
+ * counts as reaching a part when it reaches half. One that comes over a border is named from a twentieth on.
+ */
+const OWN = 0.2;
 const REACHES = 0.5;
+const NAMED = 0.05;
 
 type Piece = Pick<Zone, 'fromMm' | 'toMm'> & { readonly region: RegionId | null };
 
@@ -211,7 +215,7 @@ const partOf = (input: FeedingInput, worked: Worked, part: Piece): FedPart => {
     feeders,
     territories,
     remaining: [...ownLeft, ...nets.left],
-    fromBorder: taken.filter(({ share }) => share >= OWN).map(({ vessel }) => vessel),
+    fromBorder: taken.filter(({ share }) => share >= NAMED).map(({ vessel }) => vessel),
     keeps: all === 0 ? 0 : thick(kept) / all,
     state: stateOf(main, ownLeft, nets.left, anybody),
   };

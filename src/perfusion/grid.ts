@@ -27,7 +27,9 @@ const layerEdges = (lengthMm: number, borders: readonly number[], stepMm: number
   for (let c = 1; c < cuts.length; c++) {
     const [from, to] = [cuts[c - 1] ?? 0, cuts[c] ?? 0];
     const pieces = Math.ceil((to - from) / stepMm);
-    for (let k = 1; k <= pieces; k++) edges.push(from + ((to - from) * k) / pieces);
+    for (let k = 1; k < pieces; k++) edges.push(from + ((to - from) * k) / pieces);
+    // As given, to the last digit: a break is found by its station.
+    edges.push(to);
   }
   return edges;
 };
