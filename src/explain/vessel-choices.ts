@@ -47,10 +47,20 @@ export const triedAt = (content: Content, bone: BoneId | null, choices: VesselCh
     .filter((pattern) => choiceOf(pattern, choices)?.id !== pattern.choices[0]?.id)
     .map(({ id }) => id);
 
-export const chosen = (choices: VesselChoices, pattern: VesselPatternId, choice: VesselChoiceId): VesselChoices => ({
-  ...choices,
-  [pattern]: choice,
-});
+/** The choices with one more; those that are the first of their pattern are left out. */
+export const withChoice = (
+  content: Content,
+  choices: VesselChoices,
+  pattern: VesselPattern,
+  choice: VesselChoice,
+): VesselChoices => {
+  const all: VesselChoices = { ...choices, [pattern.id]: choice.id };
+  const entries = content.vesselPatterns.flatMap((p): [VesselPatternId, VesselChoiceId][] => {
+    const id = choiceOf(p, all)?.id;
+    return id === undefined || id === p.choices[0]?.id ? [] : [[p.id, id]];
+  });
+  return Object.fromEntries(entries) as VesselChoices;
+};
 
 export interface CutVessels {
   readonly edges: readonly VesselEdgeId[];

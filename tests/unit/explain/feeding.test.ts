@@ -2,10 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_FOOT, meshOf, mirrorFoot, partAxis, partsOf, regionsOf, stationOf } from '../../../src/anatomy';
 import type { Foot } from '../../../src/anatomy/types';
+import { factsOf } from '../../../src/cases';
+import type { Content } from '../../../src/content/schema';
+import { explain, NO_WHAT_IF } from '../../../src/explain';
 import { contextOf } from '../../../src/explain/context';
 import { type FeedingRun, feedingFor, isFed } from '../../../src/explain/feeding';
-import { chosenAt, type VesselChoices } from '../../../src/explain/vessel-choices';
-import { BONE_IDS, type BoneId, type InjuryId, idOf, type RegionId } from '../../../src/ids';
+import { chosenAt, type VesselChoices, withChoice } from '../../../src/explain/vessel-choices';
+import { BONE_IDS, type BoneId, type InjuryId, idOf, type OptionId, type RegionId } from '../../../src/ids';
 import { CELLS, FEEDING_STATES, type FeedingTable, feedingOf, groundOf } from '../../../src/perfusion';
 import { plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, explained, findingNamed, foot } from '../../tools/explained';
@@ -194,6 +197,45 @@ describe('patterns', () => {
               p.main.length === 0 || (p.remaining.length === 0 && p.fromBorder.length === 0),
             );
         }
+  });
+
+  test('going back to the commonest leaves no what-if behind', () => {
+    const [pattern] = content.vesselPatterns;
+    const [first, second] = pattern?.choices ?? [];
+    if (pattern === undefined || first === undefined || second === undefined) throw new Error('no pattern');
+    const tried = withChoice(content, {}, pattern, second);
+    expect(tried).toEqual({ [pattern.id]: second.id });
+    expect(withChoice(content, tried, pattern, first)).toEqual({});
+  });
+
+  test('an operation and a class that cut vessels leave less, and say which', () => {
+    const cuts = ['mt5-nutrient>mt5-foramen-nutrient'] as unknown as Content['options'][number]['cuts'];
+    const cutting: Content = {
+      ...content,
+      options: content.options.map((o) => (o.id === 'screw' ? { ...o, cuts } : o)),
+    };
+    const file = caseOf(
+      ['injury', idOf<InjuryId>('mt5-metaphyseal')],
+      ['treatment', { option: idOf<OptionId>('screw') }],
+    );
+    const told = explain(cutting, factsOf(file), NO_WHAT_IF, foot);
+    expect(findingNamed(told, 'why.breakLeaves')?.message.args).toMatchObject({ torn: ['mt5-nutrient'] });
+    expect(findingNamed(told, 'why.breakLeaves')?.basis.claims).toHaveLength(2);
+    for (const p of told.feeding?.parts ?? []) expect(p.remaining).not.toContain('mt5-nutrient');
+    const displaced = content.injuries.map((i) =>
+      i.id === 'mt5-metaphyseal'
+        ? {
+            ...i,
+            classification: [
+              ...i.classification,
+              { ...i.classification[0], id: 'torn', rules: [{ by: 'displaced', displaced: true }], cuts },
+            ],
+          }
+        : i,
+    ) as Content['injuries'];
+    const stated = caseOf(['injury', idOf<InjuryId>('mt5-metaphyseal')], ['displacement', { displaced: true }]);
+    const torn = explain({ ...content, injuries: displaced }, factsOf(stated), NO_WHAT_IF, foot);
+    expect(findingNamed(torn, 'why.breakLeaves')?.message.args).toMatchObject({ torn: ['mt5-nutrient'] });
   });
 
   test('a choice that the content does not have is no choice', () => {
