@@ -1,7 +1,7 @@
 /** What vessels and their patterns must hold to beyond their form: every edge exists, the commonest first, the least torn first. */
 import { type VesselEdgeId, vesselEdge } from '../ids';
 import type { Breach } from './rules';
-import type { Vessel, VesselPattern } from './schema';
+import type { Vessel, VesselChoice, VesselPattern } from './schema';
 import type { Path } from './yaml-file';
 
 /** Every edge that a vessel's record tells. */
@@ -23,6 +23,9 @@ export const vesselBreaches = (r: Vessel): Breach[] =>
           },
         ],
   );
+
+const percentOf = ({ counted }: VesselChoice): number =>
+  counted === null ? 0 : (counted.percent ?? (100 * (counted.count ?? 0)) / (counted.of ?? 1));
 
 export const patternBreaches = (r: VesselPattern): Breach[] =>
   r.choices.flatMap((choice, i): Breach[] => {
@@ -51,7 +54,7 @@ export const patternBreaches = (r: VesselPattern): Breach[] =>
             },
           ];
     }
-    const [more, less] = [choice.counted?.percent ?? 0, before.counted?.percent ?? 0];
+    const [more, less] = [percentOf(choice), percentOf(before)];
     return more <= less
       ? []
       : [{ path: ['choices', i, 'counted'], expected: 'the commonest choice first', got: `${less}, ${more}` }];

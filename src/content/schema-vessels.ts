@@ -28,14 +28,22 @@ const choice = v.strictObject({
   id: id<VesselChoiceId>(),
   term: text(160),
   plain: text(120),
-  /** How often it was counted, as printed; null: not counted. */
+  /** How often it was found, as printed: a percentage or a count, with the whole where that is printed; null: no count printed. */
   counted: v.nullable(
-    v.strictObject({
-      percent: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
-      of: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
-      what: text(60),
-      evidence,
-    }),
+    v.pipe(
+      v.strictObject({
+        percent: v.nullable(v.pipe(v.number(), v.minValue(0), v.maxValue(100))),
+        count: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0))),
+        of: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
+        what: text(60),
+        evidence,
+      }),
+      v.check(({ percent, count }) => (percent === null) !== (count === null), 'a percentage or a count'),
+      v.check(
+        ({ count, of }) => count === null || (of !== null && count <= of),
+        'a count has its whole, and is no more',
+      ),
+    ),
   ),
   lacks: v.array(vesselEdgeId),
   bare: v.optional(v.array(regionId), []),

@@ -9,7 +9,7 @@
 import type { Zone } from '../anatomy/types';
 import type { BoneId, RegionId, VesselEdgeId, VesselId } from '../ids';
 import { bordersOf } from './borders';
-import { type BonePlaces, cellsOf, type Entering, enteringOf } from './entries';
+import { type BonePlaces, cellsAtOn, type Entering, enteringOf } from './entries';
 import { type Grid, gridOf, layerFrom, piecesOf } from './grid';
 import type { Ground } from './ground';
 import { territoriesOf } from './spread';
@@ -100,17 +100,12 @@ const work = (input: FeedingInput): Worked => {
       if (s >= zone.fromMm && s < zone.toMm) bare[c] = 1;
     }
   const open = (cell: number): boolean => bare[cell] === 0;
-  const known = new Map<RegionId, readonly number[]>();
-  const cellsAt = (at: RegionId): readonly number[] => {
-    const cells = known.get(at) ?? cellsOf(grid, places, at);
-    known.set(at, cells);
-    return cells;
-  };
+  const cellsAt = cellsAtOn(grid, places);
   const before = endsIn(input.bone, input.vessels, input.lacking);
   const after = endsIn(input.bone, input.vessels, new Set([...input.lacking, ...input.cuts])).filter(
     ({ at }) => !brokenThrough(places, at, breakMm, ground),
   );
-  const [whole, left] = [before, after].map((ends) => enteringOf(grid, places, ends, cellsAt)) as [
+  const [whole, left] = [before, after].map((ends) => enteringOf(places, ends, cellsAt)) as [
     readonly Entering[],
     readonly Entering[],
   ];

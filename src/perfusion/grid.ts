@@ -141,11 +141,30 @@ export const middleOf = (grid: Grid, cell: number): Vec3 => {
   return fromBone(axis, grid.sMm[cell] ?? 0, first[1] + ((column - i) / wide) * stepMm, first[0] + i * stepMm);
 };
 
-/** Whether a cell has a side that faces the outside. */
-export const isSurface = (grid: Grid, cell: number): boolean => {
-  let faces = 0;
-  eachNeighbour(grid, cell, null, (_, di, dj, dk) => {
-    if (Math.abs(di) + Math.abs(dj) + Math.abs(dk) === 1) faces++;
+/** Cells with a side that faces the outside. */
+export const surfaceOf = (grid: Grid): readonly number[] => {
+  const { wide, high } = grid.ground;
+  const columns = wide * high;
+  const isInside = (layer: number, j: number, i: number): boolean =>
+    layer >= 0 &&
+    layer < grid.layers &&
+    j >= 0 &&
+    j < high &&
+    i >= 0 &&
+    i < wide &&
+    (grid.cellAt[layer * columns + j * wide + i] ?? -1) >= 0;
+  return Array.from({ length: grid.count }, (_, cell) => cell).filter((cell) => {
+    const k = grid.layer[cell] ?? 0;
+    const column = grid.column[cell] ?? 0;
+    const i = column % wide;
+    const j = (column - i) / wide;
+    return !(
+      isInside(k - 1, j, i) &&
+      isInside(k + 1, j, i) &&
+      isInside(k, j - 1, i) &&
+      isInside(k, j + 1, i) &&
+      isInside(k, j, i - 1) &&
+      isInside(k, j, i + 1)
+    );
   });
-  return faces < 6;
 };

@@ -8,10 +8,19 @@ import { Disclosure } from '../parts/Disclosure';
 import { Known, markWordKey } from '../parts/Runs';
 import './why.css';
 
+const NOTES = [
+  ['pattern', 'vessels.patternNote'],
+  ['torn', 'vessels.tornNote'],
+] as const satisfies readonly (readonly [VesselPattern['kind'], string])[];
+
 const useChoiceName = (): ((choice: Pick<Choice, 'term' | 'plain'>) => string) => {
   const study = useSession((state) => state.reader === 'study');
   return ({ term, plain }) => (study ? term : plain);
 };
+
+type Printed = NonNullable<Choice['counted']>;
+const sharedAs = ({ count, of }: Pick<Printed, 'count' | 'of'>): string =>
+  count !== null ? 'vessels.countOf' : of === null ? 'vessels.share' : 'vessels.shareOf';
 
 /** As printed, beside its source: shown, and never computed with. */
 const Counted = ({ choice }: { readonly choice: Choice }) => {
@@ -29,8 +38,9 @@ const Counted = ({ choice }: { readonly choice: Choice }) => {
         say('vessels.notCounted')
       ) : (
         <Known mark={mark}>
-          {say(counted.of === null ? 'vessels.share' : 'vessels.shareOf', {
-            percent: counted.percent,
+          {say(sharedAs(counted), {
+            percent: counted.percent ?? '',
+            count: counted.count ?? '',
             of: counted.of ?? '',
             what: counted.what,
           })}
@@ -46,7 +56,7 @@ const Counted = ({ choice }: { readonly choice: Choice }) => {
 };
 
 const PatternChoice = ({ pattern }: { readonly pattern: VesselPattern }) => {
-  const { say, session } = usePages();
+  const { session } = usePages();
   const id = useId();
   const tried = useSession((state) => state.whatIf.vessels);
   const named = useChoiceName();
@@ -81,7 +91,6 @@ const PatternChoice = ({ pattern }: { readonly pattern: VesselPattern }) => {
           <Counted key={choice.id} choice={choice} />
         ))}
       </ul>
-      <p className="small-print">{say(pattern.kind === 'pattern' ? 'vessels.patternNote' : 'vessels.tornNote')}</p>
     </div>
   );
 };
@@ -97,6 +106,11 @@ export const VesselChoices = () => {
       <p>{say('whatIf.hint')}</p>
       {patterns.map((pattern) => (
         <PatternChoice key={pattern.id} pattern={pattern} />
+      ))}
+      {NOTES.filter(([kind]) => patterns.some((pattern) => pattern.kind === kind)).map(([kind, note]) => (
+        <p key={kind} className="small-print">
+          {say(note)}
+        </p>
       ))}
       <p className="small-print">{say('vessels.rule')}</p>
     </Disclosure>

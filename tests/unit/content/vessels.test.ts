@@ -32,7 +32,7 @@ describe('vessels', () => {
   });
 
   test('the commonest choice of a pattern stands first', () => {
-    expect(problemsWith('vessel-patterns.yaml', 'percent: 57', 'percent: 17').join()).toContain(
+    expect(problemsWith('vessel-patterns.yaml', 'percent: 57,', 'percent: 17,').join()).toContain(
       'the commonest choice first',
     );
   });
