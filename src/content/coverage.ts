@@ -66,7 +66,8 @@ export const INJURY_PARTS: readonly Part<Injury>[] = [
   {
     name: 'blood',
     missing: 'vessel of its bones in vessels.yaml',
-    of: (r, c) => inRecord(c.vessels.filter(({ bone }) => [r.bone, ...r.alsoBones].includes(bone))),
+    of: (r, c) =>
+      inRecord(c.vessels.flatMap(({ ends }) => ends.filter(({ bone }) => [r.bone, ...r.alsoBones].includes(bone)))),
   },
   { name: 'tell apart', missing: 'look-alike and how to tell it (tellApart)', of: (r) => inRecord(r.tellApart) },
   { name: 'first film', missing: 'word on what the first film can miss (notSeen)', of: (r) => inRecord(r.notSeen) },

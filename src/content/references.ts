@@ -4,6 +4,7 @@ import type {
   Activity,
   Attachment,
   Bone,
+  BoneSupply,
   Card,
   Caution,
   Contradiction,
@@ -26,6 +27,7 @@ import type {
   Strand,
   Study,
   Vessel,
+  VesselPattern,
   WalkStop,
 } from './schema';
 import type { Path } from './yaml-file';
@@ -54,10 +56,12 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   regions: (r: RegionRecord) => [ref('bones', r.bone, 'bone')],
   attachments: (r: Attachment) => [ref('regions', r.region, 'region'), ref('bones', r.bone, 'bone')],
   vessels: (r: Vessel) => [
-    ref('bones', r.bone, 'bone'),
-    ref('regions', r.enters, 'enters'),
-    ...r.feeds.map((f, i) => ref('regions', f.region, 'feeds', i, 'region')),
+    ...r.from.map((f, i) => ref('vessels', f.vessel, 'from', i, 'vessel')),
+    ...r.ends.map((end, i) => (end.at === null ? null : ref('regions', end.at, 'ends', i, 'at'))),
+    ...r.said.map((s, i) => ref('regions', s.region, 'said', i, 'region')),
   ],
+  vesselPatterns: (r: VesselPattern) => r.choices.flatMap((c, i) => list('regions', c.bare, 'choices', i, 'bare')),
+  boneSupplies: (r: BoneSupply) => [ref('bones', r.id, 'id')],
   mechanisms: (r: Mechanism) => [r.activity ? ref('activities', r.activity, 'activity') : null],
   activities: (r: Activity) => [r.otherEdge ? ref('activities', r.otherEdge, 'otherEdge') : null],
   injuries: (r: Injury) => [

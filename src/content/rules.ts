@@ -2,7 +2,8 @@
 import type { Kind } from './kinds';
 import { evidenceIn } from './references';
 import { factorBreaches } from './rules-factor';
-import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study } from './schema';
+import { patternBreaches, vesselBreaches } from './rules-vessels';
+import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study, Vessel, VesselPattern } from './schema';
 import type { Path } from './yaml-file';
 
 export interface Breach {
@@ -117,5 +118,7 @@ export const breachesOf = (kind: Kind, record: object): Breach[] => [
   ...(kind === 'stageSheets' ? stageSheet(record as StageSheet) : []),
   ...(kind === 'cautions' ? caution(record as Caution) : []),
   ...(kind === 'studies' ? study(record as Study) : []),
+  ...(kind === 'vessels' ? vesselBreaches(record as Vessel) : []),
+  ...(kind === 'vesselPatterns' ? patternBreaches(record as VesselPattern) : []),
   ...(kind === 'factors' ? factorBreaches(record as Factor) : []),
 ];

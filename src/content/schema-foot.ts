@@ -1,8 +1,8 @@
-/** Records about the foot itself and how it is loaded: bones, joints, regions, attachments, vessels, mechanisms, load cases. */
+/** Records about the foot itself and how it is loaded: bones, joints, regions, attachments, mechanisms, load cases. */
 import * as v from 'valibot';
 import { activityId, boneId, mechanismId, regionId } from '../ids/schema';
 import { text } from '../units/schema';
-import { attachmentId, evidence, figure, jointId, mark, tellings, vesselId } from './schema-base';
+import { attachmentId, evidence, figure, jointId, mark, tellings } from './schema-base';
 
 export const bone = v.strictObject({
   id: boneId,
@@ -56,24 +56,6 @@ export const attachment = v.strictObject({
   evidence,
 });
 export type Attachment = v.InferOutput<typeof attachment>;
-
-export const vessel = v.strictObject({
-  id: vesselId,
-  term: text(100),
-  plain: text(100),
-  bone: boneId,
-  /** Region where it enters the bone, and the regions it feeds. `main` = the main feeder of that region. */
-  enters: regionId,
-  /** Which way blood runs inside the bone from the entry: a break between entry and part cuts it. */
-  feeds: v.array(v.strictObject({ region: regionId, main: v.boolean() })),
-  /** A net on the bone's surface that enters everywhere: no break cuts it off. */
-  net: v.optional(v.boolean()),
-  /** For the vessel and its entry. */
-  evidence,
-  /** For what it feeds inside the bone, where that is known less surely than the vessel itself. */
-  feedsEvidence: v.optional(evidence),
-});
-export type Vessel = v.InferOutput<typeof vessel>;
 
 /** What kind of model applies to a way of breaking. The explanation says so when none of ours does. */
 export const MODEL_KINDS = ['beam stress', 'pull-off', 'tie overload', 'joint force', 'not modelled'] as const;

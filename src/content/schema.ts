@@ -22,12 +22,12 @@ import type {
   RegionRecord,
   Repetition,
   StrainRecord,
-  Vessel,
   WalkStop,
 } from './schema-foot';
 import type { Card, Injury } from './schema-injuries';
 import type { Code, Contradiction, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
+import type { BoneSupply, Vessel, VesselPattern } from './schema-vessels';
 
 export * from './schema-base';
 export * from './schema-care';
@@ -36,6 +36,7 @@ export * from './schema-foot';
 export * from './schema-injuries';
 export * from './schema-outlook';
 export * from './schema-stages';
+export * from './schema-vessels';
 
 /** One item of CSL-JSON (citationstyles.org), the fields we use. */
 export const source = v.strictObject({
@@ -70,6 +71,10 @@ export interface Content {
   readonly regions: readonly RegionRecord[];
   readonly attachments: readonly Attachment[];
   readonly vessels: readonly Vessel[];
+  /** In which ways people's vessels differ, and how an injury tears them. */
+  readonly vesselPatterns: readonly VesselPattern[];
+  /** What was published of the supply of a bone. */
+  readonly boneSupplies: readonly BoneSupply[];
   readonly mechanisms: readonly Mechanism[];
   readonly activities: readonly Activity[];
   /** Stiffness of ties, joints and pads, and the bone: what the frame of the foot is told besides its shape. */

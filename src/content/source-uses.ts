@@ -19,6 +19,8 @@ const TOPIC_OF: Readonly<Record<Kind, Topic>> = {
   walk: 'anatomy',
   findWords: 'anatomy',
   vessels: 'blood',
+  vesselPatterns: 'blood',
+  boneSupplies: 'blood',
   mechanisms: 'loads',
   activities: 'loads',
   loadFactors: 'loads',

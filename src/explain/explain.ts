@@ -9,7 +9,7 @@ import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
 import { zonesOn } from './context';
 import { contradictionFindings } from './contradictions';
-import { feedingFor, isFed } from './feeding';
+import { feedingFor, feedingRunOf, isFed } from './feeding';
 import { forecastsOf } from './forecast';
 import { howFindings, loadRunOf } from './how';
 import { tooManyBeyond, tooManyBeyondItself } from './how-computes';
@@ -80,9 +80,7 @@ export const explain = (
     zones: bone === null ? [] : zonesOn(s.context.footFor(s.parameters), bone),
     stations: loads?.told.tables.find((table) => table.bone === bone) ?? null,
     loads,
-    feeding: isFed(content, bone)
-      ? feedingFor(s.context, { foot: s.parameters, bone, place: s.known.place?.value ?? null })
-      : null,
+    feeding: isFed(content, bone) ? feedingFor(s.context, feedingRunOf(s, bone)) : null,
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [

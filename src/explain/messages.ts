@@ -56,6 +56,7 @@ export type ModelKind = 'beam stress' | 'pull-off' | 'tie overload' | 'joint for
 /** A text of the content with three tellings, by address. */
 export type TextAddress =
   | { readonly kind: 'bone'; readonly bone: BoneId }
+  | { readonly kind: 'supply'; readonly bone: BoneId }
   | { readonly kind: 'attachment'; readonly attachment: AttachmentId }
   | { readonly kind: 'mechanism'; readonly mechanism: MechanismId }
   | { readonly kind: 'activity'; readonly activity: ActivityId }
@@ -185,16 +186,30 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
 
   // Why
   whyUnknown: Record<string, never>;
+  /** The content has no vessels of the bone. */
+  feedingUnknown: { readonly bone: BoneId };
   fedBy: {
-    readonly region: RegionId;
+    /** Null: the whole bone, where it has no named parts. */
+    readonly region: RegionId | null;
     readonly main: readonly VesselId[];
     readonly others: readonly VesselId[];
+    /** Whether the main feeder follows from the nearest ways in or is named by a source, and whose way in is nearest then. */
+    readonly mainBy: 'territory' | 'source';
+    readonly nearest: VesselId | null;
   };
-  feedingBorder: { readonly bone: BoneId; readonly at: Quantity; readonly region: RegionId };
+  feedingBorder: {
+    readonly bone: BoneId;
+    readonly between: readonly [VesselId, VesselId];
+    readonly at: Quantity;
+    readonly halfWidth: Quantity;
+    readonly region: RegionId;
+  };
+  /** What a break leaves, and vessels torn besides, if any. */
   breakLeaves: {
     readonly given: Given;
+    readonly torn: readonly VesselId[];
     readonly parts: readonly {
-      readonly region: RegionId;
+      readonly region: RegionId | null;
       readonly state: FeedingState;
       readonly remaining: readonly VesselId[];
     }[];

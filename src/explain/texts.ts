@@ -24,6 +24,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.bones, (b) => b.id === at.bone);
       return r && { tellings: r.what, evidence: null };
     }
+    case 'supply':
+      return toldIn(inList(content.boneSupplies, (b) => b.id === at.bone));
     case 'attachment': {
       const r = inList(content.attachments, (a) => a.id === at.attachment);
       return r && { tellings: r.what, evidence: r.evidence };

@@ -8,6 +8,7 @@ import { readingOf, sentencesOf, wordsOf } from '../../tools/reading-grade';
 const content = readContent();
 const KINDS = [
   'bones',
+  'boneSupplies',
   'attachments',
   'mechanisms',
   'activities',
