@@ -75,7 +75,7 @@ export const HelpDialog = () => {
             <Pairs title={say('help.everywhere')} pairs={worded(EVERYWHERE)} />
           </div>
           <p className="small-print">{say('help.buttons')}</p>
-          <p>
+          <p className="sources-link">
             <a href={hrefOf({ page: 'sources' })} onClick={() => setHelp(false)}>
               {say('evidence.link')}
             </a>

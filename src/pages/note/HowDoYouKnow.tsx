@@ -5,6 +5,7 @@ import { usePages, useSession } from '../context';
 import { inStages } from '../how/told-beside';
 import { Runs } from '../parts/Runs';
 import { Basis } from './Basis';
+import '../evidence/troubles.css';
 
 export const HowDoYouKnow = ({ question }: { readonly question: QuestionId }) => {
   const { say, hrefOf } = usePages();
@@ -14,7 +15,7 @@ export const HowDoYouKnow = ({ question }: { readonly question: QuestionId }) =>
   if (explanation === null) return null;
   return (
     <>
-      <p className="small-print">
+      <p className="sources-link">
         <a href={hrefOf({ page: 'sources' })}>{say('evidence.link')}</a>
       </p>
       <ol className="bases">
