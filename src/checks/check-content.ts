@@ -14,7 +14,7 @@ export interface ContentFault {
   readonly got: string;
 }
 
-type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'shape'>;
+type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'injuries' | 'cards' | 'shape'>;
 
 const fault = (where: string, expected: string, got: string): ContentFault => ({ where, expected, got });
 
@@ -59,10 +59,34 @@ const checkRegions = (content: Checked, foot: Foot): ContentFault[] => {
   });
 };
 
+/** A card's place is on a bone of it, and a look-alike that something is told from is drawn on the foot. */
+const checkCards = (content: Checked, foot: Foot): ContentFault[] => {
+  const drawn = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
+  const onBones = content.cards.flatMap(({ id, bones, region }) => {
+    const bone = content.regions.find((record) => record.id === region)?.bone;
+    return bone === undefined || bones.includes(bone)
+      ? []
+      : [fault(`cards ${id}`, `a place on ${bones.join(' or ')}`, `${region} of ${bone}`)];
+  });
+  const told = [
+    ...content.injuries.map((record) => ({ ...record, kind: 'injuries' })),
+    ...content.cards.map((record) => ({ ...record, kind: 'cards' })),
+  ];
+  const undrawn = told.flatMap(({ kind, id, tellApart }) =>
+    tellApart.flatMap(({ from }) =>
+      from.is !== 'lookAlike' || drawn.has(from.id)
+        ? []
+        : [fault(`${kind} ${id}`, 'a look-alike of the foot', from.id)],
+    ),
+  );
+  return [...onBones, ...undrawn];
+};
+
 /** Empty when the content fits the foot. References inside the content are checked when it is compiled. */
 export const checkContent = (content: Checked, foot: Foot): readonly ContentFault[] => [
   ...checkShape(content.shape),
   ...checkBones(content, foot),
   ...checkJoints(content, foot),
   ...checkRegions(content, foot),
+  ...checkCards(content, foot),
 ];

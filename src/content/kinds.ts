@@ -9,8 +9,10 @@ import {
   code,
   contradiction,
   dailyTopic,
+  decisionRule,
   factor,
   filmScore,
+  findWord,
   fixation,
   frameFigure,
   injury,
@@ -60,6 +62,7 @@ export const KINDS = {
   troubles: { file: 'troubles.yaml', schema: trouble, key: 'id' },
   rates: { file: 'rates.yaml', schema: rate, key: 'id' },
   contradictions: { file: 'contradictions.yaml', schema: contradiction, key: 'id' },
+  decisionRules: { file: 'decision-rules.yaml', schema: decisionRule, key: 'id' },
   strands: { file: 'strands.yaml', schema: strand, key: 'id' },
   options: { file: 'options.yaml', schema: option, key: 'id' },
   stages: { file: 'stages.yaml', schema: stage, key: 'id' },
@@ -72,6 +75,7 @@ export const KINDS = {
   cautions: { file: 'cautions.yaml', schema: caution, key: 'id' },
   factors: { file: 'factors.yaml', schema: factor, key: 'id' },
   walk: { file: 'walk.yaml', schema: walkStop, key: 'id' },
+  findWords: { file: 'find-words.yaml', schema: findWord, key: 'id' },
   sources: { file: 'sources.yaml', schema: source, key: 'id' },
 } as const;
 export type Kind = keyof typeof KINDS;

@@ -9,8 +9,10 @@ import type {
   Caution,
   Contradiction,
   DailyTopic,
+  DecisionRule,
   Evidence,
   Factor,
+  FindWord,
   Fixation,
   Injury,
   JointRecord,
@@ -99,7 +101,20 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   contradictions: (r: Contradiction) => [
     ...list('injuries', r.injuries, 'injuries'),
     ...list('cards', r.cards, 'cards'),
+    ...r.sides.flatMap((side, i) => [
+      ...list('studies', side.studies, 'sides', i, 'studies'),
+      ...list('rates', side.rates, 'sides', i, 'rates'),
+    ]),
   ],
+  decisionRules: (r: DecisionRule) =>
+    r.steps.flatMap(({ at }, i) =>
+      at === null
+        ? []
+        : [
+            ref('bones', at.bone, 'steps', i, 'at', 'bone'),
+            at.region === null ? null : ref('regions', at.region, 'steps', i, 'at', 'region'),
+          ],
+    ),
   strands: (r: Strand) => [r.from ? ref('regions', r.from, 'from') : null, r.to ? ref('regions', r.to, 'to') : null],
   studies: (r: Study) => [
     ref('sources', r.source, 'source'),
@@ -107,6 +122,11 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
   ],
   walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
+  findWords: (r: FindWord) => [
+    ...list('bones', r.bones, 'bones'),
+    ...list('regions', r.regions, 'regions'),
+    ...list('mechanisms', r.mechanisms, 'mechanisms'),
+  ],
   fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [
     ...list('injuries', r.injuries, 'injuries'),

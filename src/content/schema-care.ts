@@ -26,9 +26,19 @@ const finite = v.pipe(v.number(), v.finite());
 
 const pair = v.pipe(v.array(finite), v.length(2));
 
+export const eventName = v.picklist([
+  'failure',
+  'nonunion',
+  'delayed union',
+  'union',
+  'refracture',
+  'returned',
+  'not returned',
+]);
+
 /** What was counted, of `of` people. `percent` as printed when counts are not. */
 const event = v.strictObject({
-  what: v.picklist(['failure', 'nonunion', 'delayed union', 'union', 'refracture', 'returned', 'not returned']),
+  what: eventName,
   count: v.nullable(v.pipe(v.number(), v.integer())),
   of: v.nullable(v.pipe(v.number(), v.integer())),
   percent: v.nullable(finite),

@@ -183,6 +183,8 @@ export const loadCheck = v.strictObject({
   published: text(160),
   /** Why the band, or what is asked for, is as wide as it is. */
   tolerance: text(300),
+  /** By how much of itself feet may differ in this: a draw of the figures beyond is no foot, and is dropped. */
+  heldWithin: v.optional(v.pipe(v.number(), v.gtValue(0), v.ltValue(1))),
   /** Follows from how the frame is made or loaded. */
   nearTautology: v.optional(v.literal(true)),
   /** No prediction in full: the foot of the calibration in another state. */
@@ -238,3 +240,27 @@ export const walkStop = v.strictObject({
   evidence,
 });
 export type WalkStop = v.InferOutput<typeof walkStop>;
+
+/**
+ * Words by which people speak of a foot, and what is meant: a place by the bones and parts there; an event, by the ways of breaking
+ * that it can mean; who it happened to. `same`: one word and its others. `filler`: words that tell nothing apart.
+ */
+export const findWord = v.pipe(
+  v.strictObject({
+    id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
+    is: v.picklist(['place', 'event', 'who', 'same', 'filler']),
+    /** How it is told back; of `same`, the word that the others stand for. */
+    plain: text(60),
+    words: v.pipe(v.array(text(40)), v.minLength(1)),
+    groups: v.optional(v.array(bone.entries.group), []),
+    bones: v.optional(v.array(boneId), []),
+    regions: v.optional(v.array(regionId), []),
+    mechanisms: v.optional(v.array(mechanismId), []),
+  }),
+  v.check(
+    ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,
+    'a place has groups, bones or regions, and nothing else has',
+  ),
+  v.check(({ is, mechanisms }) => is === 'event' || mechanisms.length === 0, 'only an event has mechanisms'),
+);
+export type FindWord = v.InferOutput<typeof findWord>;

@@ -11,6 +11,7 @@ import type {
   Activity,
   Attachment,
   Bone,
+  FindWord,
   Fixation,
   FrameFigureRecord,
   JointRecord,
@@ -24,7 +25,7 @@ import type {
   WalkStop,
 } from './schema-foot';
 import type { Card, Injury } from './schema-injuries';
-import type { Code, Contradiction, Rate, Strand, Trouble } from './schema-outlook';
+import type { Code, Contradiction, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
 import type { BoneSupply, Vessel, VesselPattern } from './schema-vessels';
 
@@ -92,6 +93,7 @@ export interface Content {
   readonly troubles: readonly Trouble[];
   readonly rates: readonly Rate[];
   readonly contradictions: readonly Contradiction[];
+  readonly decisionRules: readonly DecisionRule[];
   readonly strands: readonly Strand[];
   readonly options: readonly Option[];
   readonly stages: readonly Stage[];
@@ -107,6 +109,8 @@ export interface Content {
   readonly factors: readonly Factor[];
   /** Stops of the walk from heel to toe, in walking order. */
   readonly walk: readonly WalkStop[];
+  /** How people speak of places and events. */
+  readonly findWords: readonly FindWord[];
   readonly sources: readonly Source[];
   readonly words: Readonly<Record<string, string>>;
   /** Raw, checked shape parameters for `src/anatomy` (its own schema). */

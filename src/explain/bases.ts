@@ -1,10 +1,12 @@
 /** Every registered computation by its id, and running one again: the answer to "how do you know?" that a test holds us to. */
 import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
+import * as against from './against-breaks';
 import * as back from './back-computes';
 import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
+import * as contradictions from './contradictions';
 import * as factors from './factor-findings';
 import * as films from './film-scores';
 import * as forecast from './forecast-computes';
@@ -18,6 +20,7 @@ import * as stages from './stage-computes';
 import * as supports from './support-computes';
 import * as texts from './texts';
 import * as timetable from './timetable';
+import * as troubles from './troubles';
 import type { Basis } from './types';
 import * as where from './where-computes';
 import * as why from './why';
@@ -29,6 +32,7 @@ const isCompute = (value: unknown): value is AnyCompute =>
 
 const registry: ReadonlyMap<string, AnyCompute> = new Map(
   [
+    against,
     where,
     how,
     why,
@@ -45,6 +49,8 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     stages,
     claims,
     texts,
+    troubles,
+    contradictions,
   ]
     .flatMap((module): unknown[] => Object.values(module))
     .filter(isCompute)

@@ -8,6 +8,7 @@ import type { Content } from '../content/schema';
 import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
 import { zonesOn } from './context';
+import { contradictionFindings } from './contradictions';
 import { feedingFor, feedingRunOf, isFed } from './feeding';
 import { forecastsOf } from './forecast';
 import { howFindings, loadRunOf } from './how';
@@ -17,6 +18,7 @@ import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, tol
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
+import { troubleFindings } from './troubles';
 import { type BandsAsked, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
@@ -82,11 +84,21 @@ export const explain = (
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [
-      { id: 'where', findings: whereFindings(s) },
-      { id: 'how', findings: howFindings(s, bands) },
-      { id: 'why', findings: whyFindings(s) },
-      { id: 'options', findings: optionsFindings(s, bands === 'all') },
-      { id: 'back', findings: backFindings(s, forecasts, bands === 'all') },
+      { id: 'where', findings: [...whereFindings(s), ...contradictionFindings(s, 'where')] },
+      { id: 'how', findings: [...howFindings(s, bands), ...contradictionFindings(s, 'how')] },
+      { id: 'why', findings: [...whyFindings(s), ...troubleFindings(s, 'why'), ...contradictionFindings(s, 'why')] },
+      {
+        id: 'options',
+        findings: [...optionsFindings(s, bands === 'all'), ...contradictionFindings(s, 'options')],
+      },
+      {
+        id: 'back',
+        findings: [
+          ...backFindings(s, forecasts, bands === 'all'),
+          ...troubleFindings(s, 'back'),
+          ...contradictionFindings(s, 'back'),
+        ],
+      },
     ],
   };
 };

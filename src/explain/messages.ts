@@ -28,6 +28,7 @@ import type {
   StageId,
   StudyId,
   TopicId,
+  TroubleId,
   VesselId,
   WeightPracticeId,
 } from '../ids';
@@ -38,6 +39,7 @@ import type { AssembledCode, Visit } from './icd10cm';
 import type { LoadMessages } from './load-messages';
 import type { StageMessages } from './stage-messages';
 import type { SupportMessages } from './support-messages';
+import type { TroubleMessages } from './trouble-messages';
 
 export interface ClaimTag {
   readonly status: ClaimStatus;
@@ -63,6 +65,7 @@ export type TextAddress =
   | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
+  | { readonly kind: 'trouble'; readonly trouble: TroubleId }
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
   | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
@@ -117,7 +120,7 @@ export interface Comparison {
   readonly apart: boolean;
 }
 
-export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages {
+export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages, TroubleMessages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
   notStated: { readonly subject: Subject };

@@ -61,6 +61,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.options, (o) => o.id === at.option)?.burdens[at.index];
       return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
     }
+    case 'trouble':
+      return toldIn(inList(content.troubles, (t) => t.id === at.trouble));
     case 'stage': {
       const r = inList(content.stages, (s) => s.id === at.stage);
       return r && { tellings: r.what, evidence: null };

@@ -41,6 +41,8 @@ export type CodeId = Id<'Code'>;
 export type TroubleId = Id<'Trouble'>;
 export type RateId = Id<'Rate'>;
 export type ContradictionId = Id<'Contradiction'>;
+/** A rule that decides whether a film is taken, as teaching. */
+export type DecisionRuleId = Id<'DecisionRule'>;
 /** A ligament, tendon, vessel or nerve that is drawn beside the bones. */
 export type StrandId = Id<'Strand'>;
 export type ClaimId = Id<'Claim'>;

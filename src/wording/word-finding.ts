@@ -23,6 +23,7 @@ import { formatDate, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
+import { isTroubleMessage, troubleRuns } from './trouble-runs';
 import type { Run, Sentence } from './types';
 
 /** The weakest mark a finding rests on: what its own numbers are underlined with. */
@@ -59,6 +60,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   if (isSupportMessage(message)) return supportRuns(pen, message);
   if (isForecastMessage(message)) return forecastRuns(pen, message);
   if (isStageMessage(message)) return stageRuns(pen, message);
+  if (isTroubleMessage(message)) return troubleRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
       return hedged(clauseOf(content, message.args.of, reader), message.args.claim.status, reader);

@@ -278,11 +278,12 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.loadPull':
     'The whole foot is solved as a frame: bones, joints as springs, ties that only pull, pads that only press, the calf from balance. Sections are cut from the bone on the plate, less its canal; N, V, M and T follow by balance from the frame, and stress = N/A + M·c/I on both axes, the largest on the outline.',
   'how.loadRatio':
-    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
+    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain whose arch lengthens under load as the calibrated foot’s; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
   'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
   'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
   'how.pullAgainstBreaks':
-    'Stations that carry nine tenths of the largest tension or more, against the part where published breaks of this class lie.',
+    'Stations that carry nine tenths of the largest tension or more, in every draw, against the part where published breaks of this class lie; in how many draws it is as with the told values.',
+  'how.pullPending': 'The ensemble runs after the told values.',
   'how.beamLeavesOut': 'What a beam has no part for.',
   'how.outsideBeam':
     'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',
@@ -306,6 +307,11 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'Where the cells of two feeders meet across the bone: the middle of that surface, and half the stretch that eight tenths of it take.',
   'why.breakLeaves':
     'The break takes away every way across it between cells; what is torn or operated takes edges of the graph of vessels away. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
+  'trouble.count':
+    'What one group counted, as printed. Where no interval was printed it is worked out from count and whole (Wilson, 95 %). It is of that group, never of one person.',
+  'trouble.notCounted': 'Looked up among the rates and the study arms of the content for this class.',
+  'content.contradiction':
+    'Sources of the content that say different things, each with its mark, and what is done about it here.',
   'options.unknown': 'The case states no class and no place.',
   'options.usual': 'The options that the content lists for this class.',
   'options.trial': 'Arms of one study, as printed.',

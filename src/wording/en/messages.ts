@@ -5,6 +5,7 @@ import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
 import { STAGE_SENTENCES } from './stage-messages';
 import { SUPPORT_SENTENCES } from './support-messages';
+import { TROUBLE_SENTENCES } from './trouble-messages';
 
 export const SENTENCES = {
   notStated: {
@@ -239,6 +240,8 @@ export const SENTENCES = {
     study: 'left by break and loss of {torn}: {parts}',
   },
 
+  ...TROUBLE_SENTENCES,
+
   // What can be done?
   optionsUsual: {
     patient: 'What is usually done: {options}.',
@@ -329,6 +332,7 @@ export const PARTS = {
   whenOwn: ' The clinic’s own weeks: {weeks}.',
   whenOwnDates: ' The clinic’s own weeks: {weeks} ({from} to {to}).',
   middleOfBone: 'this bone',
+  partsInRuns: 'one part in some runs and another in others',
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',

@@ -38,6 +38,8 @@ const UNSEEN = new Set([
   'what',
   'branch',
   'finding',
+  'by',
+  'visit',
 ]);
 
 const textsIn = (value: unknown, key: string): string[] => {

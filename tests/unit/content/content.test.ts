@@ -13,6 +13,7 @@ const KINDS = [
   'mechanisms',
   'activities',
   'injuries',
+  'cards',
   'options',
   'stages',
   'stageSheets',
@@ -21,6 +22,9 @@ const KINDS = [
   'returnTests',
   'cautions',
   'factors',
+  'troubles',
+  'contradictions',
+  'decisionRules',
 ] as const;
 
 interface Told {
