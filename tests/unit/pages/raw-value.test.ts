@@ -34,6 +34,8 @@ const values: readonly ClaimValue[] = [
   { subject: 'direction', value: 'spiral' },
   { subject: 'displacement', value: { displaced: true, mm: 2 } },
   { subject: 'displacement', value: { displaced: false } },
+  { subject: 'measure', value: { what: 'joint step', value: 2.5 } },
+  { subject: 'measure', value: { what: 'Boehler angle', value: -4 } },
   { subject: 'onset', value: 'acute on gradual' },
   { subject: 'mechanism', value: idOf<MechanismId>('a-way') },
   { subject: 'injuryDate', value: '2026-02-28' as IsoDate },
