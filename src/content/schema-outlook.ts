@@ -1,7 +1,7 @@
 /** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
 import * as v from 'valibot';
 import type { ContradictionId, RateId } from '../ids';
-import { cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
+import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, tellings } from './schema-base';
 
@@ -63,6 +63,8 @@ export const code = v.strictObject({
   id: codeId,
   root: v.pipe(v.string(), v.regex(/^[A-Z][0-9][0-9A-Z](\.[0-9A-Z]{1,3})?$/)),
   title: text(120),
+  /** The one bone that it is of, where an injury of several bones has a code for each. */
+  bone: v.optional(boneId),
   next: v.variant('by', [
     v.strictObject({ by: v.literal('side'), ...sides.entries }),
     v.strictObject({ by: v.literal('displacement and side'), displaced: sides, notDisplaced: sides }),

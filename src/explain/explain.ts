@@ -17,7 +17,7 @@ import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, tol
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
-import { type BandsAsked, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
+import { type BandsAsked, type BreakAt, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
 
@@ -69,6 +69,10 @@ export const explain = (
     side: drawnSide(facts),
     foot: s.parameters,
     bone,
+    part:
+      s.region === null
+        ? null
+        : { region: s.region.value, status: s.breakTag.status as BreakAt['status'], whatIf: s.region.whatIf },
     breakAt: s.breakAt,
     injury: s.injury?.value ?? null,
     option: s.known.option?.value ?? null,
@@ -79,7 +83,11 @@ export const explain = (
     stations: loads?.told.tables.find((table) => table.bone === bone) ?? null,
     loads,
     feeding: isFed(content, bone)
-      ? feedingFor(s.context, { foot: s.parameters, bone, place: s.known.place?.value ?? null })
+      ? feedingFor(s.context, {
+          foot: s.parameters,
+          bone,
+          place: s.breakAt === null ? null : (s.known.place?.value ?? null),
+        })
       : null,
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),

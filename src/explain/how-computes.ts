@@ -1,4 +1,5 @@
 /** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
+import { homeOn } from '../content/look-up';
 import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
 import {
   CONTRIBUTORS,
@@ -181,7 +182,12 @@ export const pullAgainstBreaks = compute(
     const table = tableOf(context, inputs);
     const plateau = plateauOf(table);
     const [from, to] = plateau.lowHigh ?? [plateau.value, plateau.value];
-    const occursRegion = injury.occursAt.region;
+    // Where the class lives on several bones, the part of this one stands for what was published of the others.
+    const on = context.content.regions.find((r) => r.id === injury.occursAt.region)?.bone;
+    const occursRegion =
+      on === inputs.bone
+        ? injury.occursAt.region
+        : (homeOn(context.content, injury, inputs.bone) ?? injury.occursAt.region);
     const inside = table.stations.filter((s) => !s.outsideBeamTheory);
     const there = inside.filter((s) => regionAt(context, inputs, s.sMm) === occursRegion);
     const carries = there.some((s) => s.sMm >= from - 0.1 && s.sMm <= to + 0.1);

@@ -1,5 +1,6 @@
 /** What question 1 computes: the break on the drawn bone, its zone and border, neighbours, attachments, classes that fit. */
 import type { Place } from '../cases/schema';
+import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
@@ -20,6 +21,15 @@ export const brokenHere = compute(
     return at === null
       ? message('boneHurt', { claim: inputs.claim, bone: inputs.bone })
       : message('brokenHere', { claim: inputs.claim, bone: inputs.bone, region: at.region });
+  },
+);
+/** A joint that came apart: its part is named, and no bone is said to be broken. */
+export const jointHurt = compute(
+  'where.jointHurt',
+  (context, inputs: OnFoot & { readonly claim: ClaimTag; readonly bone: BoneId; readonly place: Place }) => {
+    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
+    if (at === null) throw new RangeError('the place is not on the bone');
+    return message('jointHurt', { claim: inputs.claim, bone: inputs.bone, region: at.region });
   },
 );
 export const boneHurt = compute('where.boneHurt', (_, inputs: { readonly claim: ClaimTag; readonly bone: BoneId }) =>
@@ -99,14 +109,16 @@ export const classOpen = compute(
   ({ content }, inputs: { readonly region: RegionId; readonly ruledOut: readonly InjuryId[] }) =>
     message('classOpen', {
       region: inputs.region,
-      injuries: classesIn(content, inputs.region, inputs.ruledOut, null).map((i) => i.id),
+      injuries: classesIn(content, inputs.region, inputs.ruledOut).map((i) => i.id),
     }),
 );
 export const placeAgainstClass = compute(
   'where.placeAgainstClass',
   ({ content }, inputs: { readonly stated: RegionId; readonly injury: InjuryId }) => {
-    const expected = content.injuries.find((i) => i.id === inputs.injury)?.region;
-    if (expected === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    const injury = content.injuries.find((i) => i.id === inputs.injury);
+    const bone = content.regions.find((r) => r.id === inputs.stated)?.bone;
+    if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    const expected = (bone === undefined ? null : homeOn(content, injury, bone)) ?? injury.region;
     return message('placeAgainstClass', { ...inputs, expected });
   },
 );

@@ -5,7 +5,7 @@ import type { BackWeeks, ForecastOdds } from '../explain/forecast-messages';
 import type { ClaimTag, Given, Message, MessageOf } from '../explain/messages';
 import type { Endpoint } from '../ids';
 import type { Quantity } from '../units';
-import { clauseOf, conditional, hedged, reportedBy } from './claims';
+import { clauseOf, conditional, hedged, isOfJoint, reportedBy } from './claims';
 import { FORECAST_PARTS as P, REACH_WORDS } from './en/forecast-messages';
 import { ENDPOINT_WORDS, FOLLOW_UP_WORDS, LEVEL_PEOPLE, LEVEL_WORDS } from './en/lists';
 import { PARTS, SENTENCES } from './en/messages';
@@ -281,7 +281,12 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
     case 'timetableEnded': {
       const { claim, of } = message.args;
       const by = reportedBy(pen.explanation.saidBy, claim.claims);
-      const said = hedged(clauseOf(content, of, reader), claim.status, reader, by);
+      const said = hedged(
+        clauseOf(content, of, reader, isOfJoint(content, pen.explanation.injury)),
+        claim.status,
+        reader,
+        by,
+      );
       return joined([...said, { text: ' ' }, ...judgement(pen, message)]);
     }
     case 'forecastReached':

@@ -1,5 +1,6 @@
 /** What things are called for each reader: a plain word for the patient, the trade's for a broadcast, Latin too in study. */
-import type { Content } from '../content/schema';
+import type { Content, Other } from '../content/schema';
+import { shapeOf } from '../explain/context';
 import type {
   ActivityId,
   AttachmentId,
@@ -28,6 +29,8 @@ export interface Names {
   readonly stage: (id: StageId) => string;
   readonly factor: (id: FactorId) => string;
   readonly attachment: (id: AttachmentId) => string;
+  /** What an injury can be taken for. */
+  readonly other: (other: Other) => string;
 }
 
 /** A record by id. An id that the content does not have is shown as it is: a case may name what was since removed. */
@@ -67,5 +70,17 @@ export const namesFor = (content: Content, reader: Reader): Names => {
     stage: (id) => named(content.stages, id, either),
     factor: (id) => named(content.factors, id, (f) => f.term),
     attachment: (id) => named(content.attachments, id, (a) => (study ? a.structure : a.plain)),
+    other: (other) => {
+      switch (other.is) {
+        case 'injury':
+          return named(content.injuries, other.injury, either);
+        case 'card':
+          return named(content.cards, other.card, either);
+        case 'lookAlike':
+          return named(shapeOf(content).lookAlikes, other.id, either);
+        case 'other':
+          return either(other);
+      }
+    },
   };
 };

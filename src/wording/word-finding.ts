@@ -8,10 +8,17 @@ import type { Reader } from '../ids';
 import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
 import { byLevelRuns } from './by-level';
-import { clauseOf, conditional, hedged as hedgedAs, reportedBy } from './claims';
+import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
-import { DESIGN_WORDS, ENDPOINT_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import {
+  DESIGN_WORDS,
+  ENDPOINT_WORDS,
+  LEVEL_PEOPLE,
+  STATUS_WORDS,
+  SUBJECT_WORDS,
+  SUBJECT_WORDS_OF_JOINT,
+} from './en/lists';
 import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
 import { feedingLine } from './feeding-line';
 import { fill, fillRuns, joined, type Value } from './fill';
@@ -53,6 +60,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const hedged = (told: readonly Run[], status: ClaimStatus, to: Reader): readonly Run[] =>
     hedgedAs(told, pen.whatIf ? 'supposed' : status, to, by);
   const names = namesFor(content, reader);
+  const ofJoint = isOfJoint(content, explanation.injury);
+  const subjects = ofJoint ? SUBJECT_WORDS_OF_JOINT : SUBJECT_WORDS;
   const region = (id: Parameters<typeof names.region>[0] | null): string =>
     id === null ? PARTS.nothing : names.region(id);
   if (isLoadMessage(message)) return loadRuns(pen, message);
@@ -61,20 +70,20 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   if (isStageMessage(message)) return stageRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
-      return hedged(clauseOf(content, message.args.of, reader), message.args.claim.status, reader);
+      return hedged(clauseOf(content, message.args.of, reader, ofJoint), message.args.claim.status, reader);
     case 'notStated':
-      return sentence(pen, 'notStated', { subject: SUBJECT_WORDS[message.args.subject] });
+      return sentence(pen, 'notStated', { subject: subjects[message.args.subject] });
     case 'contradiction': {
       const values = message.args.values.map(({ claim, of }) =>
         joined([
-          ...clauseOf(content, of, reader),
+          ...clauseOf(content, of, reader, ofJoint),
           {
             text: ` (${STATUS_WORDS[claim.status]}${reader === 'broadcast' ? reportedBy(explanation.saidBy, claim.claims) : ''})`,
           },
         ]),
       );
       const all = joined(values.flatMap((runs, i) => (i === 0 ? runs : fillRuns(PIECES.orElse, { clause: runs }))));
-      return sentence(pen, 'contradiction', { subject: SUBJECT_WORDS[message.args.subject], values: all });
+      return sentence(pen, 'contradiction', { subject: subjects[message.args.subject], values: all });
     }
     case 'contentText':
       return contentRuns(content, explanation, message.args, reader);
@@ -89,6 +98,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         reader,
       );
     }
+    case 'jointHurt':
+      return hedged(
+        clause(pen, 'jointHurt', { region: region(message.args.region) }),
+        message.args.claim.status,
+        reader,
+      );
     case 'boneHurt':
       return hedged(
         clause(pen, 'boneHurt', { bone: names.bone(message.args.bone) }),
@@ -114,11 +129,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const values = { injury: names.injury(injury), region: region(message.args.region) };
       return hedged(clause(pen, 'classFits', values), claim.status, reader);
     }
-    case 'classOpen':
-      return sentence(pen, 'classOpen', {
-        region: region(message.args.region),
-        injuries: list(message.args.injuries.map(names.injury)),
-      });
+    case 'classOpen': {
+      const { injuries } = message.args;
+      const key = injuries.length === 0 ? 'classOpen.none' : injuries.length === 1 ? 'classOpen.one' : 'classOpen';
+      return sentence(pen, key, { region: region(message.args.region), injuries: list(injuries.map(names.injury)) });
+    }
     case 'placeAgainstClass':
       return sentence(pen, 'placeAgainstClass', {
         stated: region(message.args.stated),
@@ -205,9 +220,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         alike: list(message.args.alike.map((c) => comparisonRuns(content, c))),
       });
 
+    case 'lookAgain':
+      return sentence(pen, 'lookAgain', { weeks: pen.number(formatWeeks(message.args.weeks)) });
     case 'brokenAgain':
       return hedged(
-        clause(pen, 'brokenAgain', { date: formatDate(message.args.on) }),
+        clause(pen, ofJoint ? 'brokenAgain.joint' : 'brokenAgain', { date: formatDate(message.args.on) }),
         message.args.claim.status,
         reader,
       );
@@ -280,7 +297,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     }
     case 'followUpWeek': {
       const { claim, of, week, from } = message.args;
-      const told = hedged(clauseOf(content, of, reader), claim.status, reader);
+      const told = hedged(clauseOf(content, of, reader, ofJoint), claim.status, reader);
       const when = sentence(pen, 'followUpWeek', { week: String(week.value), start: startWord(from) });
       return joined([...told, { text: ' ' }, ...when]);
     }
