@@ -4,7 +4,7 @@
  */
 import { getDotPath, safeParse } from 'valibot';
 import { type Foot, regionsOf, shapeSchema } from '../anatomy';
-import type { Content } from '../content';
+import { bonesOf, type Content, homesOf } from '../content';
 import { BONE_IDS } from '../ids';
 
 export interface ContentFault {
@@ -14,7 +14,7 @@ export interface ContentFault {
   readonly got: string;
 }
 
-type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'shape'>;
+type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'shape' | 'injuries' | 'cards'>;
 
 const fault = (where: string, expected: string, got: string): ContentFault => ({ where, expected, got });
 
@@ -59,10 +59,34 @@ const checkRegions = (content: Checked, foot: Foot): ContentFault[] => {
   });
 };
 
+/** An injury lives on its own bones, and what a film can show instead is known to the builder. */
+const checkInjuries = (content: Checked, foot: Foot): ContentFault[] => {
+  const known = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
+  const homes = content.injuries.flatMap((injury) =>
+    homesOf(injury).flatMap((home) => {
+      const bone = content.regions.find((r) => r.id === home)?.bone;
+      return bone === undefined || bonesOf(injury).includes(bone)
+        ? []
+        : [fault(`injuries ${injury.id}`, `parts of ${bonesOf(injury).join(', ')}`, `${home} of ${bone}`)];
+    }),
+  );
+  const told = [
+    ...content.injuries.map(({ id, tellApart }) => ({ where: `injuries ${id}`, tellApart })),
+    ...content.cards.map(({ id, tellApart }) => ({ where: `cards ${id}`, tellApart })),
+  ];
+  const unknown = told.flatMap(({ where, tellApart }) =>
+    tellApart.flatMap(({ from }) =>
+      from.is === 'lookAlike' && !known.has(from.id) ? [fault(where, 'a look-alike that the foot knows', from.id)] : [],
+    ),
+  );
+  return [...homes, ...unknown];
+};
+
 /** Empty when the content fits the foot. References inside the content are checked when it is compiled. */
 export const checkContent = (content: Checked, foot: Foot): readonly ContentFault[] => [
   ...checkShape(content.shape),
   ...checkBones(content, foot),
   ...checkJoints(content, foot),
   ...checkRegions(content, foot),
+  ...checkInjuries(content, foot),
 ];

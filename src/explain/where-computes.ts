@@ -43,11 +43,16 @@ export const nothingLocated = compute('where.nothing', () => message('nothingLoc
 export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
 
 const ROWS: readonly Bone['group'][] = ['hindfoot', 'midfoot', 'forefoot', 'toes'];
+/** Within the midfoot the navicular lies behind the cuneiforms, and the cuboid beside both. */
+const WITHIN_MIDFOOT: Partial<Record<BoneId, number>> = { navicular: -0.4, cuboid: 0 };
+const CUNEIFORMS = 0.4;
+const BESIDE = 0.5;
 
 export const neighbours = compute('where.neighbours', ({ content }, inputs: { readonly bone: BoneId }) => {
   const row = (id: BoneId): number => {
     const group = content.bones.find((b) => b.id === id)?.group ?? 'forefoot';
-    return group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group);
+    const within = group === 'midfoot' ? (WITHIN_MIDFOOT[id] ?? CUNEIFORMS) : 0;
+    return (group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group)) + within;
   };
   const joints = content.joints.filter((j) => j.articular && j.bones.includes(inputs.bone));
   const order = (id: BoneId): number => content.bones.find((b) => b.id === id)?.order ?? 0;
@@ -56,9 +61,9 @@ export const neighbours = compute('where.neighbours', ({ content }, inputs: { re
   const here = row(inputs.bone);
   return message('neighbours', {
     bone: inputs.bone,
-    behind: others.filter((b) => row(b) < here),
-    beside: others.filter((b) => row(b) === here),
-    ahead: others.filter((b) => row(b) > here),
+    behind: others.filter((b) => row(b) < here - BESIDE),
+    beside: others.filter((b) => Math.abs(row(b) - here) <= BESIDE),
+    ahead: others.filter((b) => row(b) > here + BESIDE),
     joints: joints.map((j) => j.id),
   });
 });

@@ -4,7 +4,7 @@ import { QUESTION_IDS, type QuestionId, READERS, type Reader } from '../ids';
 export const PAGES = ['start', 'explain', 'new', 'known', 'say', 'hand', 'ask', 'show', 'walk'] as const;
 export type Page = (typeof PAGES)[number];
 
-export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner'] as const;
+export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner', 'demo-rider', 'demo-long-jumper'] as const;
 export type Demo = (typeof DEMOS)[number];
 
 export interface Address {

@@ -21,6 +21,8 @@ import type { Run } from './types';
 export interface Names {
   readonly bone: (id: BoneId) => readonly Run[];
   readonly region: (id: RegionId) => string;
+  /** Whether the name of a part says of which bone it is, so that the bone need not be named beside it. */
+  readonly namesBone: (id: RegionId, bone: BoneId) => boolean;
   readonly injury: (id: InjuryId) => string;
   readonly option: (id: OptionId) => string;
   readonly mechanism: (id: MechanismId) => string;
@@ -61,6 +63,12 @@ export const namesFor = (content: Content, reader: Reader): Names => {
       return named(content.regions, id, (region) =>
         study ? region.term : number === undefined ? region.plain : fill(PARTS.zone, { number, plain: region.plain }),
       );
+    },
+    namesBone: (id, bone) => {
+      const region = content.regions.find((r) => r.id === id);
+      const term = content.bones.find((b) => b.id === bone)?.term;
+      if (region === undefined || term === undefined) return false;
+      return study ? region.term.includes(term) : /\bbone\b/.test(region.plain);
     },
     injury: (id) => named(content.injuries, id, either),
     option: (id) => named(content.options, id, either),

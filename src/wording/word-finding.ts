@@ -93,7 +93,10 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const cracked = explanation.breakAt?.direction === 'incomplete';
       const key = explanation.injury === null ? 'hurt' : cracked ? 'cracked' : 'broken';
       return hedged(
-        clause(pen, `brokenHere.${key}`, { bone: names.bone(bone), region: region(message.args.region) }),
+        clause(pen, names.namesBone(message.args.region, bone) ? `brokenHere.${key}.part` : `brokenHere.${key}`, {
+          bone: names.bone(bone),
+          region: region(message.args.region),
+        }),
         claim.status,
         reader,
       );
@@ -143,7 +146,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'neighbours': {
       const { behind, beside, ahead } = message.args;
       const each = (ids: typeof behind): readonly Run[] =>
-        list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
+        ids.length === 0
+          ? [{ text: PARTS.noOtherBone }]
+          : list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
       return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
     }
     case 'zoneBorder':

@@ -34,6 +34,22 @@ export const SENTENCES = {
     broadcast: 'the {bone} is hurt in {region}',
     study: 'the {bone} is injured in {region}',
   },
+  // Where the name of the part names the bone.
+  'brokenHere.broken.part': {
+    patient: '{region} is broken',
+    broadcast: '{region} is broken',
+    study: 'the {region} is fractured',
+  },
+  'brokenHere.cracked.part': {
+    patient: '{region} is cracked',
+    broadcast: '{region} is cracked',
+    study: 'the {region} has an incomplete fracture',
+  },
+  'brokenHere.hurt.part': {
+    patient: '{region} is hurt',
+    broadcast: '{region} is hurt',
+    study: 'the {region} is injured',
+  },
   jointHurt: {
     patient: 'the joint is hurt at {region}',
     broadcast: 'the joint is hurt at {region}',
@@ -319,6 +335,7 @@ export const PARTS = {
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',
+  noOtherBone: 'no other bone of the foot',
   band: '{value} ({low} to {high})',
   stretch: '{from} to {to}',
   feedingPart: '{region}: {state}',
