@@ -92,8 +92,8 @@ export const SUPPORT_SENTENCES = {
       'Straight rod through the tuberosity in this bone’s own bowed canal, from the tip ({bone} long): {rods}. Advised: {advised} or less on average ({lengthSource}); less than {advisedShare} of the length, {advisedOfThis} here ({shareSource}).',
   },
   screwNotModelled: {
-    patient: 'What an operation does to the load is worked out here for the outer long bone only.',
-    broadcast: 'What an operation does to the load is worked out here for the outer long bone only.',
+    patient: 'Of all operations, only a screw in the outer long bone is worked out here.',
+    broadcast: 'Of all operations, only a screw in the outer long bone is worked out here.',
     study:
       'What fixation does to the load is not modelled here: of operations only a screw in the canal of the fifth metatarsal is.',
   },
