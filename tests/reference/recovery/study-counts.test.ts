@@ -59,6 +59,8 @@ const PRINTED: Readonly<Record<string, readonly string[]>> = {
   'headless-37-sport': ['returned 37/37'],
   'omalley-1996-performance': ['returned 35/35', 'delayed union 1/35', 'refracture 1/35'],
   'aynardi-2013': ['nonunion 3/142', 'delayed union 2/142'],
+  'omalley-1996-mt2-rest': ['refracture 8/64'],
+  'swords-2018-work': ['returned 23/27'],
 };
 
 const content = readContent();
