@@ -37,6 +37,8 @@ const UNSEEN = new Set([
   'since',
   'what',
   'branch',
+  'by',
+  'visit',
   'finding',
 ]);
 
