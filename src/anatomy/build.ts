@@ -187,6 +187,7 @@ export const assembleFoot = (
     scale: scaleOf(shape, parameters),
     regions: shape.regions,
     lookAlikes: shape.lookAlikes,
+    strands: shape.strands,
   },
 });
 

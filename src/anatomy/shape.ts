@@ -1,6 +1,6 @@
 /**
  * The shape parameters of the foot as kept in content/anatomy: one key a file, named like it (`scale`, `joints`, `hindfoot`,
- * `midfoot`, `metatarsals`, `toes`, `leg`, `defaults`, `meshing`, `pose`, `regions`, `lookAlikes`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
+ * `midfoot`, `metatarsals`, `toes`, `leg`, `defaults`, `meshing`, `pose`, `regions`, `lookAlikes`, `strands`, `outline`). Lengths in mm on the reference foot (`scale.referenceHMm`), everything scales with H.
  * Frame: right foot, as-scanned pose, +X medial, +Y dorsal, +Z towards the toes, ground y = 0, origin under the heel.
  */
 import * as v from 'valibot';
@@ -14,6 +14,7 @@ import { insideSchema } from './inside/schema';
 import { lookAlikeRules } from './look-alike-schema';
 import { regionRules } from './region-schema';
 import { poseSchema } from './stance/schema';
+import { strandRules } from './strand-schema';
 
 const figure = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
 const length = v.pipe(figure, v.minValue(0.05, 'a length is above 0'), v.maxValue(400, 'at most 400 mm'));
@@ -110,6 +111,7 @@ export const shapeSchema = v.strictObject({
   motions: motionsSchema,
   regions: regionRules,
   lookAlikes: lookAlikeRules,
+  strands: strandRules,
   pose: poseSchema,
   outline: v.strictObject({
     step: length,

@@ -7,6 +7,7 @@ import type { Vec3 } from '../units';
 import type { LookAlikeRules } from './look-alike-schema';
 import type { RegionRules } from './region-schema';
 import type { Motion } from './stance/motion';
+import type { StrandRule } from './strand-schema';
 
 /** A closed, outward triangle surface. positions: 3 numbers a vertex (mm); indices: 3 a triangle, counter-clockwise outside. */
 export interface Mesh {
@@ -66,6 +67,8 @@ export interface Reference {
   /** Rules of the named parts of the surfaces. */
   readonly regions: RegionRules;
   readonly lookAlikes: LookAlikeRules;
+  /** Ways of soft tissue beside the bones. */
+  readonly strands: readonly StrandRule[];
 }
 
 export interface Foot {

@@ -89,6 +89,7 @@ export const factsOf = (file: CaseFile): Facts => {
     treatments: current.filter(isAbout('treatment')).sort((a, b) => byDate(a.value.on, b.value.on)),
     followUps: current.filter(isAbout('followUp')).sort((a, b) => byDate(a.value.on, b.value.on)),
     outcomes: current.filter(isAbout('outcome')).sort((a, b) => byDate(a.value.on, b.value.on)),
+    measures: current.filter(isAbout('measure')),
     timetables: current.filter(isAbout('timetable')),
     clinic: clinicOf(file),
     riskFactors: current.filter(isAbout('riskFactor')),

@@ -4,7 +4,7 @@
  * protocol, the days that are asked about. No identifiers of a person: there is no field for one.
  */
 import * as v from 'valibot';
-import { type CaseId, type ClaimId, ENDPOINTS, FOLLOW_UP_FINDINGS } from '../ids';
+import { type CaseId, type ClaimId, ENDPOINTS, FILM_MEASURES, type FilmMeasure, FOLLOW_UP_FINDINGS } from '../ids';
 import {
   activityId,
   ageBand,
@@ -56,6 +56,35 @@ const place = v.variant('by', [
 ]);
 export type Place = v.InferOutput<typeof place>;
 
+/** How far each measure of a film can go, in its unit: mm, degrees, percent of the joint's surface, pieces. */
+export const MEASURE_BOUNDS = {
+  angulation: [0, 90],
+  gap: [0, 30],
+  'joint step': [0, 30],
+  diastasis: [0, 30],
+  'joint share': [0, 100],
+  'Boehler angle': [-60, 60],
+  fragments: [1, 20],
+} as const satisfies Readonly<Record<FilmMeasure, readonly [number, number]>>;
+
+const measure = v.pipe(
+  v.strictObject({
+    what: v.picklist(FILM_MEASURES),
+    // As told: a class decided by what nobody reads would contradict what is read.
+    value: v.pipe(
+      bounded(-60, 100, 'a measure is -60 to 100'),
+      v.transform((n) => Math.round(n * 10) / 10 + 0),
+    ),
+  }),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const { what, value } = dataset.value;
+    const [low, high] = MEASURE_BOUNDS[what];
+    if (value < low || value > high || (what === 'fragments' && !Number.isInteger(value)))
+      addIssue({ message: `the ${what} is ${low} to ${high}${what === 'fragments' ? ', a whole number' : ''}` });
+  }),
+);
+
 /** subject -> its value. The closed list of what a case can claim. "Not stated" = no current claim. */
 export const subjectValues = {
   side: v.picklist(['right', 'left']),
@@ -67,6 +96,8 @@ export const subjectValues = {
     displaced: v.boolean(),
     mm: v.optional(bounded(0, 30, 'displacement is 0 to 30 mm')),
   }),
+  /** What was measured on a film or a scan; displacement has a subject of its own. */
+  measure,
   onset: v.picklist(['single event', 'gradual', 'acute on gradual']),
   mechanism: mechanismId,
   injuryDate: isoDate,
@@ -93,6 +124,7 @@ export type SubjectValue<S extends Subject> = v.InferOutput<(typeof subjectValue
 /** Subjects of which several claims may hold at once. */
 export const MANY: ReadonlySet<Subject> = new Set<Subject>([
   'followUp',
+  'measure',
   'outcome',
   'riskFactor',
   'timetable',
@@ -118,6 +150,7 @@ export const claim = v.variant('subject', [
   claimOf('injury'),
   claimOf('direction'),
   claimOf('displacement'),
+  claimOf('measure'),
   claimOf('onset'),
   claimOf('mechanism'),
   claimOf('injuryDate'),
@@ -176,7 +209,10 @@ export type Fact<S extends Subject> =
       readonly ruledOut: readonly Claim[];
     };
 
-export type SingleSubject = Exclude<Subject, 'followUp' | 'outcome' | 'riskFactor' | 'timetable' | 'treatment'>;
+export type SingleSubject = Exclude<
+  Subject,
+  'followUp' | 'measure' | 'outcome' | 'riskFactor' | 'timetable' | 'treatment'
+>;
 
 export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   readonly caseId: CaseId;
@@ -187,12 +223,13 @@ export type Facts = { readonly [S in SingleSubject]: Fact<S> } & {
   readonly treatments: readonly Extract<Claim, { subject: 'treatment' }>[];
   readonly followUps: readonly Extract<Claim, { subject: 'followUp' }>[];
   readonly outcomes: readonly Extract<Claim, { subject: 'outcome' }>[];
+  readonly measures: readonly Extract<Claim, { subject: 'measure' }>[];
   readonly timetables: readonly Extract<Claim, { subject: 'timetable' }>[];
   /** The clinic's own protocol: no claim, and never mixed with what has a source. */
   readonly clinic: Clinic;
   readonly riskFactors: readonly Extract<Claim, { subject: 'riskFactor' }>[];
   /** Forecasts that were given, oldest first: never a fact of the injury, only held against the outcomes. */
   readonly keptForecasts: readonly KeptForecast[];
-  /** Current claims that rule out a treatment, a follow-up finding, an outcome or a risk factor. */
+  /** Current claims that rule out a treatment, a follow-up finding, a measure, an outcome or a risk factor. */
   readonly ruledOut: readonly Claim[];
 };

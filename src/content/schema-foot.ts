@@ -200,6 +200,8 @@ export const loadCheck = v.strictObject({
   published: text(160),
   /** Why the band, or what is asked for, is as wide as it is. */
   tolerance: text(300),
+  /** By how much of itself feet may differ in this: a draw of the figures beyond is no foot, and is dropped. */
+  heldWithin: v.optional(v.pipe(v.number(), v.gtValue(0), v.ltValue(1))),
   /** Follows from how the frame is made or loaded. */
   nearTautology: v.optional(v.literal(true)),
   /** No prediction in full: the foot of the calibration in another state. */

@@ -4,6 +4,7 @@ import type { ContradictionId, RateId } from '../ids';
 import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, tellings } from './schema-base';
+import { WALK_VIEWS } from './schema-foot';
 
 const percent = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
@@ -85,6 +86,10 @@ export const strand = v.strictObject({
   synonyms: v.array(text(60)),
   from: v.nullable(regionId),
   to: v.nullable(regionId),
+  /** From where it is looked at. */
+  view: v.picklist(WALK_VIEWS),
+  /** Lies between bones, where nothing of it could be seen: drawn over them. */
+  between: v.optional(v.boolean(), false),
   what: tellings,
   evidence,
 });

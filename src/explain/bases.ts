@@ -1,6 +1,7 @@
 /** Every registered computation by its id, and running one again: the answer to "how do you know?" that a test holds us to. */
 import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
+import * as against from './against-breaks';
 import * as back from './back-computes';
 import type { Compute } from './build';
 import * as claims from './claims';
@@ -29,6 +30,7 @@ const isCompute = (value: unknown): value is AnyCompute =>
 
 const registry: ReadonlyMap<string, AnyCompute> = new Map(
   [
+    against,
     where,
     how,
     why,

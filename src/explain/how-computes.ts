@@ -1,5 +1,4 @@
 /** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
-import { homeOn } from '../content/look-up';
 import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
 import {
   CONTRIBUTORS,
@@ -48,7 +47,7 @@ export interface BoneRun extends LoadRun {
 }
 
 /** Throws RangeError when the frame finds no answer: the caller has asked before. */
-const tableOf = (context: Context, run: BoneRun): StationTable => {
+export const tableOf = (context: Context, run: BoneRun): StationTable => {
   const told = toldLoads(context, run);
   const table = 'loads' in told ? told.loads.tables.find((t) => t.bone === run.bone) : undefined;
   if (table === undefined) throw new RangeError(`no stations for ${run.bone}`);
@@ -63,7 +62,7 @@ export const ranking = (context: Context, run: LoadRun): boolean => {
   });
 };
 
-const bandsOf = (context: Context, run: BoneRun): LoadBands => {
+export const bandsOf = (context: Context, run: BoneRun): LoadBands => {
   const ray = rayOf(run.bone);
   const bands = ray === null ? null : bandsFor(context, run, ray);
   if (bands === null) throw new RangeError(`no bands for ${run.bone}`);
@@ -104,7 +103,7 @@ const plateauOf = ({ stations, peakTension }: StationTable): Quantity => {
   };
 };
 
-const regionAt = (context: Context, run: BoneRun, sMm: number): RegionId | null =>
+export const regionAt = (context: Context, run: BoneRun, sMm: number): RegionId | null =>
   zoneAtStation(context.footFor(run.foot), run.bone, sMm);
 
 export interface Assumed {
@@ -173,35 +172,6 @@ export const loadMostOfFive = compute('how.loadMostOfFive', (context, inputs: Bo
   return message('loadMostOfFive', { bone: inputs.bone, most: mostOfFive.holds, agreed: agreed(mostOfFive.share) });
 });
 
-/** Where the model's plateau of pull lies, against where breaks of this class are found. Computed, either way. */
-export const pullAgainstBreaks = compute(
-  'how.pullAgainstBreaks',
-  (context, inputs: BoneRun & { readonly injury: InjuryId }) => {
-    const injury = context.content.injuries.find((i) => i.id === inputs.injury);
-    if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-    const table = tableOf(context, inputs);
-    const plateau = plateauOf(table);
-    const [from, to] = plateau.lowHigh ?? [plateau.value, plateau.value];
-    // Where the class lives on several bones, the part of this one stands for what was published of the others.
-    const on = context.content.regions.find((r) => r.id === injury.occursAt.region)?.bone;
-    const occursRegion =
-      on === inputs.bone
-        ? injury.occursAt.region
-        : (homeOn(context.content, injury, inputs.bone) ?? injury.occursAt.region);
-    const inside = table.stations.filter((s) => !s.outsideBeamTheory);
-    const there = inside.filter((s) => regionAt(context, inputs, s.sMm) === occursRegion);
-    const carries = there.some((s) => s.sMm >= from - 0.1 && s.sMm <= to + 0.1);
-    const [first, last] = [inside[0]?.sMm ?? 0, inside.at(-1)?.sMm ?? 0];
-    return message(there.length === 0 ? 'pullSilent' : carries ? 'pullAgrees' : 'pullDisagrees', {
-      plateau,
-      peakRegion: regionAt(context, inputs, table.peakTension.sMm),
-      occursRegion,
-      injury: injury.id,
-      // A plateau that reaches the first or last place of the theory goes on beyond it for all that is known.
-      edge: table.peakTension.atEdgeOfTheory || from <= first + 0.1 || to >= last - 0.1,
-    });
-  },
-);
 export const beamLeavesOut = compute('how.beamLeavesOut', (_, inputs: { readonly region: RegionId }) =>
   message('beamLeavesOut', inputs),
 );

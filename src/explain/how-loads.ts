@@ -1,5 +1,6 @@
 /** What the frame of the foot says of this case, as findings: told values at once, bands and contributors when they are computed. */
 import type { Evidence, LoadFactor } from '../content/schema';
+import { pullAgainstBreaks, pullPending } from './against-breaks';
 import { find } from './build';
 import type { ModelLimit } from './confidence';
 import type { Assumed, BoneRun } from './how-computes';
@@ -10,7 +11,8 @@ import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { BandsAsked, Finding } from './types';
 
-const WHAT_IFS = ['massKg', 'activity', 'carriedKg', 'soleBending', 'speed', 'tiltDeg'] as const;
+/** A speed counts only where the run has one. */
+const WHAT_IFS = ['massKg', 'activity', 'carriedKg', 'soleBending', 'tiltDeg'] as const;
 
 interface Shared {
   readonly depth: 'more';
@@ -21,14 +23,14 @@ interface Shared {
 }
 
 /** Where the plateau lies against where such breaks are found; with what a beam leaves out when the two do not meet. */
-const againstBreaks = (s: Situation, run: BoneRun, shared: Shared): readonly Finding[] => {
+const againstBreaks = (s: Situation, run: BoneRun, shared: Shared, bands: BandsAsked): readonly Finding[] => {
   const { context, injury } = s;
   if (injury === null) return [];
   const whatIf = shared.whatIf || injury.whatIf;
   const against = find(context, 'how', {
     ...shared,
     id: 'pullAgainstBreaks',
-    compute: computes.pullAgainstBreaks,
+    compute: bands === 'none' ? pullPending : pullAgainstBreaks,
     inputs: { ...run, injury: injury.value },
     evidence: [...shared.evidence, ...(s.injuryRecord === null ? [] : [s.injuryRecord.occursAt.evidence])],
     claims: [tagOf(injury)],
@@ -111,7 +113,7 @@ const bandFindings = (s: Situation, run: BoneRun, shared: Shared, all: boolean):
 export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: BandsAsked): readonly Finding[] => {
   const { context } = s;
   const { massAssumed: _mass, activityAssumed: _activity, ...run } = given;
-  const whatIf = s.shapeWhatIf || WHAT_IFS.some((name) => s.whatIf[name] !== undefined);
+  const whatIf = s.shapeWhatIf || run.speed !== null || WHAT_IFS.some((name) => s.whatIf[name] !== undefined);
   const evidence = evidenceOfLoads(context.content, run);
   const told = toldLoads(context, run);
   const activity = { activity: run.activity };
@@ -139,7 +141,7 @@ export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: Band
   const note = (id: string) => ({ id, depth: 'more', models: ['frame'], whatIf }) as const;
   return [
     find(context, 'how', { ...shared, id: 'loadPull', compute: computes.loadPull, inputs: given, claims }),
-    ...againstBreaks(s, run, shared),
+    ...againstBreaks(s, run, shared, bands),
     ...told.loads.flags.map((flag) =>
       find(context, 'how', {
         ...note(`loadFlagged.${flag}`),

@@ -48,6 +48,7 @@ export const loadRunOf = (s: Situation): (BoneRun & Assumed) | null => {
   const named = stated ?? cause.mechanism.activity ?? undefined;
   const chosen = named ?? s.context.content.activities[0]?.id;
   if (chosen === undefined) return null;
+  const task = s.context.content.activities.find(({ id }) => id === chosen);
   return {
     foot: s.parameters,
     bone,
@@ -55,7 +56,8 @@ export const loadRunOf = (s: Situation): (BoneRun & Assumed) | null => {
     massKg: massKg?.value ?? ASSUMED_MASS_KG,
     carriedKg: s.whatIf.carriedKg ?? 0,
     soleBending: s.whatIf.soleBending ?? 0,
-    speed: s.whatIf.speed ?? null,
+    // Only where a source says what speed does to the task: what is tried in running says nothing of walking.
+    speed: task?.speed === undefined ? null : (s.whatIf.speed ?? null),
     tiltDeg: s.whatIf.tiltDeg ?? null,
     massAssumed: massKg === null,
     activityAssumed: stated === undefined,

@@ -6,6 +6,7 @@ export type * from './messages';
 export { footOfCase } from './situation';
 export { textAt } from './texts';
 export {
+  type BandsAsked,
   type Basis,
   type BreakAt,
   CONFIDENCES,

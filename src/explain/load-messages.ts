@@ -1,4 +1,5 @@
 /** The messages of question 2 that the frame of the foot makes. */
+import type { Mark } from '../content/schema';
 import type { ActivityId, BoneId, InjuryId, RegionId } from '../ids';
 import type { ContributorId, LoadFlag } from '../mechanics';
 import type { Quantity } from '../units';
@@ -9,11 +10,16 @@ export type BoneFace = 'top' | 'topOuter' | 'outer' | 'soleOuter' | 'sole' | 'so
 export interface PullAgainstBreaks {
   /** From and to of nine tenths of the largest pull, from the tip. */
   readonly plateau: Quantity;
+  /** The part with the largest pull; null where the bone has no parts, or the draws do not agree on one. */
   readonly peakRegion: RegionId | null;
+  /** Whether they do. */
+  readonly onePeak: boolean;
   readonly occursRegion: RegionId;
   readonly injury: InjuryId;
-  /** The pull still grows where the theory ends, so that the plateau ends there too. */
+  /** In enough of the draws the pull still grows where the theory ends, so that the plateau ends there too. */
   readonly edge: boolean;
+  /** How many draws say the same as the told values. */
+  readonly agreed: Agreed;
 }
 
 /** Share of the draws that say the same as the told values; below four fifths the model cannot tell. */
@@ -52,10 +58,17 @@ export interface LoadMessages {
   };
   loadSide: { readonly side: BoneFace; readonly agreed: Agreed };
   loadMostOfFive: { readonly bone: BoneId; readonly most: boolean; readonly agreed: Agreed };
+  /** Waits for the ensemble: what one run says the next may take back. */
+  pullPending: Pick<PullAgainstBreaks, 'occursRegion' | 'injury'>;
   pullAgrees: PullAgainstBreaks;
   pullDisagrees: PullAgainstBreaks;
+  /** Too few draws agree. */
+  pullUnsure: PullAgainstBreaks;
   /** The model says nothing where such breaks lie: no station there is one of a beam. */
-  pullSilent: PullAgainstBreaks;
+  pullSilent: Pick<PullAgainstBreaks, 'occursRegion' | 'injury'> & {
+    /** Where the pull is highest beyond that; null until the draws have come. */
+    readonly beyond: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak'> | null;
+  };
   beamLeavesOut: { readonly region: RegionId };
   outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };
   /** What one contributor does to the largest pull, and what has been published on it. */
@@ -93,5 +106,11 @@ export interface LoadMessages {
   loadPending: Record<string, never>;
 
   /** What so much more load a step does to damage over the range of exponents. */
-  repeatedLoad: { readonly more: Quantity; readonly exponent: Quantity; readonly damage: Quantity };
+  repeatedLoad: {
+    readonly more: Quantity;
+    readonly exponent: Quantity;
+    readonly damage: Quantity;
+    /** How the weakest constant is known: said with the numbers, not only in their basis. */
+    readonly mark: Mark;
+  };
 }

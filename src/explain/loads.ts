@@ -14,7 +14,11 @@ import {
   type FootProblem,
   FRAME_FIGURES,
   type FrameBands,
+  type HeldDraws,
+  type HeldWithin,
+  heldDraws,
   type LoadBands,
+  type LoadDraw,
   type LoadedFoot,
   loadBands,
   loadDraws,
@@ -170,30 +174,58 @@ export const referenceRun = (run: LoadRun): LoadRun => ({
 
 export const rayOf = (bone: BoneId): Ray | null => RAYS.find((ray) => bone === `metatarsal${ray}`) ?? null;
 
-const drawsFor = (context: Context, run: LoadRun) => {
-  const { content } = context;
-  const loadCase = bandedCase(activityIn(content, run.activity), run);
-  const reference = bandedCase(activityIn(content, REFERENCE_ACTIVITY), { speed: null, tiltDeg: null });
-  return { loadCase, reference, draws: loadDraws(frameBandsOf(content), loadCase, reference, DRAWS, SEED) };
+/** Throws RangeError for a content without the two lengthenings that the figures were calibrated on. */
+export const heldWithinOf = (content: Content): HeldWithin => {
+  const of = (id: 'lengtheningWhole' | 'lengtheningCut'): number => {
+    const within = content.loadChecks.find((check) => check.id === id)?.heldWithin;
+    if (within === undefined) throw new RangeError(`the content does not say how far feet may differ in ${id}`);
+    return within;
+  };
+  return { whole: of('lengtheningWhole'), cut: of('lengtheningCut') };
 };
+
+const heldFeet = new WeakMap<LoadedFoot, WeakMap<Content, HeldDraws>>();
+/** Sets of figures that the press allows, the told ones first: the same for every task, person and bone, so kept with the foot. */
+export const framesFor = (content: Content, on: LoadedFoot): HeldDraws => {
+  const known = heldFeet.get(on) ?? new WeakMap<Content, HeldDraws>();
+  heldFeet.set(on, known);
+  const before = known.get(content);
+  if (before !== undefined) return before;
+  const made = heldDraws(on, frameBandsOf(content), heldWithinOf(content), DRAWS, SEED);
+  known.set(content, made);
+  return made;
+};
+
+/** Draws of a task and of the reference; `count` of them, the told values apart. */
+export const drawsFor = (
+  content: Content,
+  on: LoadedFoot,
+  loadCase: BandedCase,
+  reference: BandedCase,
+  count: number,
+): readonly LoadDraw[] => loadDraws(framesFor(content, on).draws.slice(0, count + 1), loadCase, reference, SEED);
+
+const casesOf = ({ content }: Context, run: LoadRun) => ({
+  loadCase: bandedCase(activityIn(content, run.activity), run),
+  reference: bandedCase(activityIn(content, REFERENCE_ACTIVITY), { speed: null, tiltDeg: null }),
+});
 
 /** Over all that is assumed. Null where the told figures find no answer. */
 export const bandsFor = (context: Context, run: LoadRun, ray: Ray): LoadBands | null =>
   remembered(context, run, `bands ${ray}`, (foot) => {
-    const { loadCase, reference, draws } = drawsFor(context, run);
-    return loadBands(loaded(context, foot, true), draws, loadCase, reference, personOf(run), ray, SEED);
+    const { loadCase, reference } = casesOf(context, run);
+    const on = loaded(context, foot, true);
+    const draws = drawsFor(context.content, on, loadCase, reference, DRAWS);
+    const { tried } = framesFor(context.content, on);
+    return loadBands(on, draws, loadCase, reference, personOf(run), ray, { seed: SEED, tried });
   });
 
 export const contributorsFor = (context: Context, run: LoadRun, ray: Ray): readonly Contributor[] =>
   remembered(context, run, `contributors ${ray}`, (foot) => {
-    const { loadCase, draws } = drawsFor(context, run);
-    return contributorsOf(
-      loaded(context, foot, true),
-      draws.slice(0, CONTRIBUTOR_DRAWS + 1),
-      loadCase,
-      personOf(run),
-      ray,
-    );
+    const { loadCase, reference } = casesOf(context, run);
+    const on = loaded(context, foot, true);
+    const draws = drawsFor(context.content, on, loadCase, reference, CONTRIBUTOR_DRAWS);
+    return contributorsOf(on, draws, loadCase, personOf(run), ray);
   });
 
 /** Everything a run rests on: the weakest of it is said first. */

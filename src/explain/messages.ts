@@ -138,6 +138,13 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   nothingLocated: Record<string, never>;
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
+  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins. */
+  computedClass: {
+    readonly claim: ClaimTag;
+    readonly injury: InjuryId;
+    readonly index: number;
+    readonly onBorder: boolean;
+  };
   classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
   placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };
   neighbours: {

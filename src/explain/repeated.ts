@@ -4,6 +4,7 @@ import { damageRatio } from '../mechanics/repetition';
 import { compute, find, message } from './build';
 import type { Context } from './context';
 import { two } from './how-computes';
+import { markOfRepetition } from './repeated-load';
 import type { Situation } from './situation';
 import type { Finding } from './types';
 
@@ -17,12 +18,14 @@ const constantsIn = ({ content }: Context): Repetition => {
 };
 
 export const repeatedLoad = compute('how.repeatedLoad', (context) => {
-  const { exponent } = constantsIn(context);
+  const constants = constantsIn(context);
+  const { exponent } = constants;
   const { value, low = value, high = value } = exponent;
   const damage = (power: number): number => two(damageRatio(1, MORE, power));
   return message('repeatedLoad', {
     more: { value: MORE - 1, unit: 'share' },
     exponent: { value, unit: 'count', lowHigh: [low, high] },
+    mark: markOfRepetition(constants),
     damage: { value: damage(value), unit: 'times', lowHigh: [damage(low), damage(high)] },
   });
 });

@@ -1,18 +1,17 @@
 /** A share of body weight on the frame of the foot, fed from content: which shares, whose foot, the draws it has in common with supports. */
 import { type ActivityId, type BoneId, idOf } from '../ids';
-import { type LoadDraw, loadDraws, type ShareLoad, shareLoadsOf } from '../mechanics';
+import { type ShareLoad, shareLoadsOf } from '../mechanics';
 import type { Context } from './context';
 import {
   activityIn,
   bandedCase,
   CONTRIBUTOR_DRAWS,
-  frameBandsOf,
+  drawsFor,
   loaded,
   personOf,
   REFERENCE_ACTIVITY,
   rayOf,
   remembered,
-  SEED,
 } from './loads';
 import type { OnFoot } from './place';
 import { FLAT_ACTIVITY } from './support-loads';
@@ -44,14 +43,14 @@ export const shareLoadsFor = (context: Context, run: ShareRun): readonly ShareLo
     tiltDeg: null,
   };
   return remembered(context, plain, `shares ${ray} ${run.sMm} ${run.shares.join(' ')}`, (foot) => {
+    const on = loaded(context, foot, true);
     const asTold = { speed: null, tiltDeg: null };
     const pushOff = bandedCase(activityIn(content, REFERENCE_ACTIVITY), asTold);
     const casesOf = (activity: ActivityId) => {
       const banded = bandedCase(activityIn(content, activity), asTold);
-      const draws: readonly LoadDraw[] = loadDraws(frameBandsOf(content), banded, pushOff, CONTRIBUTOR_DRAWS, SEED);
-      return { banded, draws };
+      return { banded, draws: drawsFor(content, on, banded, pushOff, CONTRIBUTOR_DRAWS) };
     };
-    return shareLoadsOf(loaded(context, foot, true), {
+    return shareLoadsOf(on, {
       standing: casesOf(STANDING_ACTIVITY),
       flat: casesOf(FLAT_ACTIVITY),
       pushOff,

@@ -2,7 +2,7 @@
 
 import type { Fixation } from '../content/schema';
 import { type ActivityId, type BoneId, idOf } from '../ids';
-import { cutsAlong, loadDraws, type SectionLoad, type Support, sectionLoadsOf, supportsOf } from '../mechanics';
+import { cutsAlong, type LoadedFoot, type SectionLoad, type Support, sectionLoadsOf, supportsOf } from '../mechanics';
 import {
   type CanalPlace,
   type CutWalls,
@@ -16,14 +16,13 @@ import {
   activityIn,
   bandedCase,
   CONTRIBUTOR_DRAWS,
-  frameBandsOf,
+  drawsFor,
   type LoadRun,
   loaded,
   personOf,
   REFERENCE_ACTIVITY,
   rayOf,
   remembered,
-  SEED,
 } from './loads';
 import { ASSUMED_MASS_KG } from './mass';
 import type { OnFoot } from './place';
@@ -47,12 +46,11 @@ const runOf = ({ foot, massKg }: SupportRun): LoadRun => ({
   tiltDeg: null,
 });
 
-const drawsFor = (context: Context) => {
-  const { content } = context;
+const supportDraws = ({ content }: Context, on: LoadedFoot) => {
   const asTold = { speed: null, tiltDeg: null };
   const flat = bandedCase(activityIn(content, FLAT_ACTIVITY), asTold);
   const pushOff = bandedCase(activityIn(content, REFERENCE_ACTIVITY), asTold);
-  return { flat, pushOff, draws: loadDraws(frameBandsOf(content), flat, pushOff, CONTRIBUTOR_DRAWS, SEED) };
+  return { flat, pushOff, draws: drawsFor(content, on, flat, pushOff, CONTRIBUTOR_DRAWS) };
 };
 
 /** Empty where the told values find no answer for this bone. */
@@ -60,8 +58,9 @@ export const supportsFor = (context: Context, run: SupportRun): readonly Support
   const ray = rayOf(run.bone);
   if (ray === null) return [];
   return remembered(context, runOf(run), `supports ${ray}`, (foot) => {
-    const { flat, pushOff, draws } = drawsFor(context);
-    return supportsOf(loaded(context, foot, true), draws, flat, pushOff, personOf(runOf(run)), ray);
+    const on = loaded(context, foot, true);
+    const { flat, pushOff, draws } = supportDraws(context, on);
+    return supportsOf(on, draws, flat, pushOff, personOf(runOf(run)), ray);
   });
 };
 
@@ -77,8 +76,9 @@ const loadsAt = (context: Context, run: ScrewRun): readonly (SectionLoad | null)
   const ray = rayOf(run.bone);
   if (ray === null) return [];
   return remembered(context, runOf(run), `section ${ray} ${run.sMm}`, (foot) => {
-    const { pushOff, draws } = drawsFor(context);
-    return sectionLoadsOf(loaded(context, foot, true), draws, pushOff, personOf(runOf(run)), ray, run.sMm);
+    const on = loaded(context, foot, true);
+    const { pushOff, draws } = supportDraws(context, on);
+    return sectionLoadsOf(on, draws, pushOff, personOf(runOf(run)), ray, run.sMm);
   });
 };
 

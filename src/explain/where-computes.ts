@@ -4,6 +4,7 @@ import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
+import { classesOf, type Measured } from './classes';
 import { zoneNamed } from './context';
 import { assembleCode, type CodeFacts } from './icd10cm';
 import type { ClaimTag, Given } from './messages';
@@ -108,6 +109,16 @@ export const classFits = compute(
   'where.classFits',
   (_, inputs: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId }) =>
     message('classFits', inputs),
+);
+/** One class of an injury by its rules; throws RangeError when they do not all hold. */
+export const computedClass = compute(
+  'where.computedClass',
+  ({ content }, inputs: { readonly injury: InjuryId; readonly index: number; readonly measured: Measured }) => {
+    const record = content.injuries.find((i) => i.id === inputs.injury);
+    const found = classesOf(record ?? { classification: [] }, inputs.measured).find((c) => c.index === inputs.index);
+    if (found === undefined) throw new RangeError(`class ${inputs.index} of ${inputs.injury} does not hold`);
+    return message('computedClass', { injury: inputs.injury, ...found });
+  },
 );
 export const classOpen = compute(
   'where.classOpen',

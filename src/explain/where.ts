@@ -3,7 +3,8 @@ import type { Facts } from '../cases/schema';
 import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
-import { factFindings } from './claims';
+import { factFindings, manyFindings } from './claims';
+import { classesOf, measuredIn } from './classes';
 import type { CodeFacts } from './icd10cm';
 import { type Known, knownOf, tagOf } from './resolve';
 import { drawnSide } from './side';
@@ -19,6 +20,7 @@ import {
   classFits,
   classOpen,
   code,
+  computedClass,
   jointHurt,
   neighbours,
   nothingLocated,
@@ -147,6 +149,14 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
     );
   found.push(...factFindings(context, 'where', 'direction', facts, { shows: brokenShown(s), silent: s.ofJoint }));
   found.push(...factFindings(context, 'where', 'displacement', facts));
+  found.push(...manyFindings(context, 'where', facts.measures));
+  found.push(
+    ...manyFindings(
+      context,
+      'where',
+      facts.ruledOut.filter((c) => c.subject === 'measure'),
+    ).map((f) => ({ ...f, id: `${f.id}.ruledOut` as Finding['id'] })),
+  );
 
   if (bone !== null) found.push(...boneDetail(s, bone));
   if (bone !== null && region !== null) found.push(...zoneDetail(s, bone.value, region));
@@ -249,6 +259,20 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
     ...textFinding(context, 'where', { id: 'className', at: at('what'), ...shared }),
     ...textFinding(context, 'where', { id: 'nameCaveat', at: at('nameCaveat'), ...shared }),
   ];
+  const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
+  const measured = measuredIn(s.facts, where);
+  for (const { index, claim } of record === null ? [] : classesOf(record, measured))
+    found.push(
+      find(context, 'where', {
+        id: `computedClass.${index + 1}`,
+        depth: 'claim',
+        compute: computedClass,
+        inputs: { injury: injury.value, index, measured },
+        evidence: record === null ? [] : [record.classification[index]].flatMap((c) => c?.evidence ?? []),
+        claims: [claim],
+        whatIf: injury.whatIf || (s.region?.whatIf ?? false),
+      }),
+    );
   record?.classification.forEach((_, index) => {
     found.push(
       ...textFinding(context, 'where', {

@@ -2,6 +2,7 @@
 export { type BandedCase, type FrameBands, type LoadDraw, loadBands, loadDraws } from './foot/bands';
 export { type LoadedFoot, loadedFoot, type Person, runCase } from './foot/case-draw';
 export { contributorsOf, STEPS } from './foot/contributors';
+export { type FrameDraw, type HeldDraws, type HeldWithin, heldDraws } from './foot/held-draws';
 export { RAYS, type Ray } from './foot/landmarks';
 export { CASE_FIGURES } from './foot/load-case';
 export { loadsOf } from './foot/loads';
@@ -19,7 +20,9 @@ export {
   type JointLoad,
   type LoadBands,
   type LoadFlag,
+  type PartBand,
   type PathPart,
+  type PullPlace,
   ranksOnly,
   SHARE_WAYS,
   type ShareLoad,

@@ -15,8 +15,16 @@ export const findingsOf = <K extends MessageId>(explanation: Explanation | null,
 /** The model's largest pull held against where breaks of the class lie; null where no beam speaks. */
 export const beamAgainstBreaks = (
   explanation: Explanation | null,
-): FindingOf<'pullAgrees'> | FindingOf<'pullDisagrees'> | FindingOf<'pullSilent'> | null =>
+):
+  | FindingOf<'pullPending'>
+  | FindingOf<'pullAgrees'>
+  | FindingOf<'pullDisagrees'>
+  | FindingOf<'pullUnsure'>
+  | FindingOf<'pullSilent'>
+  | null =>
+  findingsOf(explanation, 'pullPending')[0] ??
   findingsOf(explanation, 'pullAgrees')[0] ??
   findingsOf(explanation, 'pullDisagrees')[0] ??
+  findingsOf(explanation, 'pullUnsure')[0] ??
   findingsOf(explanation, 'pullSilent')[0] ??
   null;

@@ -58,7 +58,7 @@ export interface LiveSession extends Session {
 }
 
 /** Standing, with nothing measured on it and nothing beside it. */
-const PLAIN_FOOT = { pose: 'standing', angle: null, lookAlike: null } as const;
+const PLAIN_FOOT = { pose: 'standing', angle: null, lookAlike: null, strand: null } as const;
 /** The bone beside something that can be taken for a fracture was chosen with it, and goes with it. */
 const plainAgain = ({ lookAlike, selectedBone }: SessionState): Partial<SessionState> => ({
   ...PLAIN_FOOT,
@@ -224,6 +224,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     setPose: (pose) => setState({ pose }),
     showAngle: (angle) => setState({ angle }),
     showLookAlike: (lookAlike) => setState({ lookAlike }),
+    showStrand: (strand) => setState({ strand }),
     plainFoot: () => setState(plainAgain),
     lookFrom: (view) => setState(({ viewTick }) => ({ view, near: false, viewTick: viewTick + 1 })),
     walkTo: (asked) => {

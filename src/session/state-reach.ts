@@ -29,6 +29,7 @@ export const STATE_REACH = {
   pose: NOWHERE,
   angle: NOWHERE,
   lookAlike: NOWHERE,
+  strand: NOWHERE,
   /** Each question opens with its own view. */
   view: NOWHERE,
   near: NOWHERE,

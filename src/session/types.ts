@@ -6,7 +6,7 @@ import type { ClaimableKey, Said } from '../cases';
 import type { CaseFile, Claim } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { Explanation, WhatIf } from '../explain/types';
-import type { BoneId, ClaimId, QuestionId, Reader, RegionId } from '../ids';
+import type { BoneId, ClaimId, QuestionId, Reader, RegionId, StrandId } from '../ids';
 import type { CareCommands } from './care-commands';
 
 export const VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back', 'close'] as const;
@@ -46,6 +46,8 @@ export interface SessionState {
   readonly angle: string | null;
   /** Something that can be taken for a fracture, drawn where it lies, by its id. */
   readonly lookAlike: string | null;
+  /** A ligament, tendon, vessel or nerve, drawn where it runs. */
+  readonly strand: StrandId | null;
   readonly view: ViewId;
   /** `view` from near the selected bone instead of over the whole foot. */
   readonly near: boolean;
@@ -88,6 +90,7 @@ export interface SessionCommands extends CareCommands {
   readonly setPose: (pose: PoseName) => void;
   readonly showAngle: (angle: string | null) => void;
   readonly showLookAlike: (lookAlike: string | null) => void;
+  readonly showStrand: (strand: StrandId | null) => void;
   /** Standing again, with nothing measured on it and nothing beside it: what was tried there goes with the place it was tried at. */
   readonly plainFoot: () => void;
   readonly lookFrom: (view: ViewId) => void;

@@ -49,7 +49,8 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const { engine, failed, size, canvas } = useEngine(surface, foot);
   const { tokens, measure, textScale } = useLook(surface, state.theme, size);
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
-  const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike } = state;
+  const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike, strand } =
+    state;
   // The walk is over the plain foot: nothing of the case stands in its picture.
   const inWalk = walkStop !== null;
   const inQuiz = quiz !== null;
@@ -77,6 +78,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       dragMm,
       measured,
       lookAlike,
+      strand,
       tokens,
       measure,
       labelPx,
@@ -94,6 +96,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     dragMm,
     measured,
     lookAlike,
+    strand,
     tokens,
     measure,
     narrow,

@@ -19,6 +19,7 @@ import { type PenPoint, type PenStroke, penPointAt } from './pen/stroke';
 import { besideStrokes } from './scene/aside';
 import type { LoadNumber } from './scene/load-path';
 import { breakSignOf, breakStrokes, type StageScene, showsRing } from './scene/scene';
+import { strandStrokes } from './scene/strand';
 import { Viewpoint } from './viewpoint';
 
 export interface Showing {
@@ -227,7 +228,7 @@ export class Engine {
           dimOthers,
           mirrored,
           contourPx: showing.contourPx,
-          strokes: [...scene.borders, ...besideStrokes(scene.beside), ...broken],
+          strokes: [...scene.borders, ...besideStrokes(scene.beside), ...strandStrokes(scene.strand), ...broken],
           beside: scene.beside?.is === 'ossicle' ? scene.beside.mesh : null,
         },
         tokens,

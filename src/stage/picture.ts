@@ -61,6 +61,7 @@ export const drawPicture = (input: PictureInput): Picture => {
     dragMm: null,
     measured: null,
     lookAlike: null,
+    strand: null,
     measure: measureWith(context),
   });
   const showing: Showing =

@@ -3,7 +3,7 @@ import { fromBone, partAxis } from '../anatomy';
 import type { Angle } from '../anatomy/angles';
 import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
-import type { BoneId, QuestionId, Reader } from '../ids';
+import type { BoneId, QuestionId, Reader, StrandId } from '../ids';
 import type { SessionState } from '../session/types';
 import type { MainLoad } from '../wording/load-scale';
 import { formatNumber } from '../wording/quantities';
@@ -13,6 +13,7 @@ import { boneLabels, capital } from './labels/choose';
 import type { LabelText } from './overlay/labels';
 import { fontsFor, type Measure } from './overlay/shapes';
 import { type BreakScene, sceneOf } from './scene/scene';
+import type { StrandScene } from './scene/strand';
 import type { Content, Explanation } from './types';
 import { type StageSay, type StageWord, stageSay } from './words';
 
@@ -27,6 +28,7 @@ export interface ShowingInput {
   readonly dragMm: number | null;
   readonly measured: Angle | null;
   readonly lookAlike: string | null;
+  readonly strand: StrandId | null;
   readonly tokens: Tokens;
   readonly measure: Measure;
   readonly labelPx: number;
@@ -50,6 +52,7 @@ export const NOTHING_ASKED = {
   dragMm: null,
   measured: null,
   lookAlike: null,
+  strand: null,
 } as const satisfies Partial<ShowingInput>;
 
 export const isMirrored = (explanation: Explanation | null): boolean =>
@@ -100,6 +103,15 @@ const jointLabel = (foot: Foot, e: Explanation | null, say: StageSay): LabelText
   };
 };
 
+/** Named at the middle of its way. */
+const strandLabel = (strand: StrandScene | null, content: Content, reader: Reader): LabelText | null => {
+  const record = content.strands.find(({ id }) => id === strand?.id);
+  const at = strand?.way[Math.floor(strand.way.length / 2)];
+  if (record === undefined || at === undefined) return null;
+  const text = capital(reader === 'study' ? record.term : record.plain);
+  return { id: 'strand', text, second: null, tag: null, spot: { at, outMm: 1 }, priority: 890 };
+};
+
 export const showingOf = (input: ShowingInput): Showing => {
   const scene = sceneOf(input.foot, input);
   const say = stageSay(input.content.words);
@@ -120,6 +132,8 @@ export const showingOf = (input: ShowingInput): Showing => {
   if (joint !== null) labels.push(joint);
   const beside = scene.beside === null ? null : besideLabel(scene.beside, input.foot, input.reader);
   if (beside !== null) labels.push(beside);
+  const strand = strandLabel(scene.strand, input.content, input.reader);
+  if (strand !== null) labels.push(strand);
   if (!scene.inQuiz) {
     const room = { narrow: input.narrow, latin: !input.narrow, path: scene.loadPath !== null };
     for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, scene, input.reader, room)) {

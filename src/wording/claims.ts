@@ -2,7 +2,7 @@
 import type { ClaimStatus, SourceKind } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { ClaimValue, Given } from '../explain/messages';
-import type { ClaimId, InjuryId, Reader } from '../ids';
+import type { ClaimId, FilmMeasure, InjuryId, Reader } from '../ids';
 import { CLAUSES, type ClauseKey, CONDITIONS, HEDGES, PIECES } from './en/clauses';
 import {
   DIRECTION_WORDS,
@@ -12,14 +12,30 @@ import {
   FOOT_SHAPE_WORDS,
   GIVEN_UP_WORDS,
   LEVEL_WORDS,
+  MEASURE_WORDS,
   ONSET_WORDS,
   REACHED_WORDS,
   WHO_WORDS,
 } from './en/lists';
 import { capitalRuns, fill, fillRuns, type Value } from './fill';
 import { namesFor } from './names';
-import { formatDate, formatQuantity } from './quantities';
+import { formatDate, formatNumber, formatQuantity } from './quantities';
 import { plainText, type Run } from './types';
+
+const MEASURE_UNITS = {
+  angulation: 'deg',
+  gap: 'mm',
+  'joint step': 'mm',
+  diastasis: 'mm',
+  'joint share': 'share',
+  'Boehler angle': 'deg',
+} as const;
+
+/** In its unit; pieces have none. */
+const measureText = (what: FilmMeasure, value: number): string =>
+  what === 'fragments'
+    ? formatNumber(value)
+    : formatQuantity({ value: what === 'joint share' ? value / 100 : value, unit: MEASURE_UNITS[what] });
 
 interface Clause {
   readonly key: ClauseKey;
@@ -48,6 +64,10 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader, ofJoint: 
         ? (['displaced.joint', 'notDisplaced.joint'] as const)
         : (['displaced', 'notDisplaced'] as const);
       return of.value.displaced ? { key: apart, values: { by } } : { key: inLine, values: {} };
+    }
+    case 'measure': {
+      const { what, value } = of.value;
+      return { key: 'measure', values: { what: MEASURE_WORDS[what][reader], value: measureText(what, value) } };
     }
     case 'onset':
       return { key: 'onset', values: { onset: ONSET_WORDS[of.value] } };

@@ -1,4 +1,5 @@
 /** Sentences about what the frame of the foot finds. */
+import type { PullAgainstBreaks } from '../explain/load-messages';
 import type { Message, MessageOf } from '../explain/messages';
 import { LARGE_TURN_DEG } from '../mechanics/foot/types';
 import { changeOf } from './change';
@@ -15,8 +16,10 @@ const LOAD_MESSAGES = [
   'loadRatio',
   'loadSide',
   'loadMostOfFive',
+  'pullPending',
   'pullAgrees',
   'pullDisagrees',
+  'pullUnsure',
   'pullSilent',
   'beamLeavesOut',
   'outsideBeam',
@@ -51,10 +54,22 @@ export const loadFactorName = (pen: Pen, id: string): { readonly name: string; r
   return { name: (pen.reader === 'study' ? factor?.term : factor?.plain) ?? id, step: factor?.step ?? '' };
 };
 
+/** Where the pull is highest: its stretch, and the part of the bone if the draws agree on one. */
+const plateauWords = (
+  pen: Pen,
+  { plateau, peakRegion, onePeak }: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak'>,
+) => ({
+  plateau: pen.number(stretch(plateau)),
+  peak: !onePeak
+    ? PARTS.partsInRuns
+    : peakRegion === null
+      ? PARTS.middleOfBone
+      : namesFor(pen.content, pen.reader).region(peakRegion),
+});
+
 export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
-  const region = (id: Parameters<typeof names.region>[0] | null): string =>
-    id === null ? PARTS.middleOfBone : names.region(id);
+  const { region } = names;
   const number = (value: number): Run => pen.number(formatNumber(value));
   switch (message.id) {
     case 'loadPull': {
@@ -98,18 +113,27 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const key = agreed.enough ? (most ? 'most' : 'notMost') : 'cannotTell';
       return sentence(pen, `loadMostOfFive.${key}`, { share: quantity(pen, agreed.share) });
     }
+    case 'pullPending':
+      return sentence(pen, 'pullPending', { occurs: region(message.args.occursRegion) });
+    case 'pullSilent': {
+      const { beyond, occursRegion } = message.args;
+      const occurs = region(occursRegion);
+      if (beyond === null) return sentence(pen, 'pullSilent.alone', { occurs });
+      return sentence(pen, beyond.onePeak ? 'pullSilent.beyond' : 'pullSilent.unsure', {
+        occurs,
+        ...plateauWords(pen, beyond),
+      });
+    }
     case 'pullAgrees':
     case 'pullDisagrees':
-    case 'pullSilent':
-      return sentence(
-        pen,
-        message.id === 'pullSilent' ? message.id : `${message.id}.${message.args.edge ? 'edge' : 'inside'}`,
-        {
-          plateau: pen.number(stretch(message.args.plateau)),
-          peak: region(message.args.peakRegion),
-          occurs: region(message.args.occursRegion),
-        },
-      );
+    case 'pullUnsure': {
+      const { occursRegion, edge, agreed } = message.args;
+      return sentence(pen, message.id === 'pullUnsure' ? message.id : `${message.id}.${edge ? 'edge' : 'inside'}`, {
+        ...plateauWords(pen, message.args),
+        occurs: region(occursRegion),
+        share: quantity(pen, agreed.share),
+      });
+    }
     case 'beamLeavesOut':
       return sentence(pen, 'beamLeavesOut', { region: region(message.args.region) });
     case 'outsideBeam':

@@ -3,7 +3,7 @@ import type { Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
 import { changeOf } from './change';
 import { SAYS_WORDS } from './en/lists';
-import { SUPPORT_PARTS } from './en/support-messages';
+import { CONSTANTS_KNOWN, SUPPORT_PARTS } from './en/support-messages';
 import { fillRuns, joined, listRuns, type Value } from './fill';
 import { loadFactorName } from './load-runs';
 import { namesFor } from './names';
@@ -170,11 +170,12 @@ export const supportRuns = (pen: Pen, message: SupportMessage): readonly Run[] =
       });
     }
     case 'repeatedLoad': {
-      const { more, exponent, damage } = message.args;
+      const { more, exponent, damage, mark } = message.args;
       return sentence(pen, 'repeatedLoad', {
         more: quantity(pen, more),
         exponent: quantity(pen, exponent),
         damage: times(pen, damage),
+        known: CONSTANTS_KNOWN[mark],
       });
     }
     case 'supportPending':

@@ -137,6 +137,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const key = injuries.length === 0 ? 'classOpen.none' : injuries.length === 1 ? 'classOpen.one' : 'classOpen';
       return sentence(pen, key, { region: region(message.args.region), injuries: list(injuries.map(names.injury)) });
     }
+    case 'computedClass': {
+      const { claim, injury, index, onBorder } = message.args;
+      const found = content.injuries.find((i) => i.id === injury)?.classification[index];
+      const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
+      return hedged(clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values), claim.status, reader);
+    }
     case 'placeAgainstClass':
       return sentence(pen, 'placeAgainstClass', {
         stated: region(message.args.stated),

@@ -189,7 +189,7 @@ test('a patient reads the ratio, what raises it, and one step or many; no table 
   await expect(ratio(page)).toContainText('harder than');
   expect(await ratio(page).locator('p').first().textContent()).not.toMatch(/\d/);
   await fold(page, 'What raises the load here?').click();
-  await expect(page.locator('.contributors > li').first()).toBeVisible();
+  await expect(page.locator('.contributors > li').first()).toBeVisible({ timeout: BANDS_MS });
   await expect(page.getByRole('heading', { name: 'One step, or many?' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'The whole calculation, with its sources' })).toHaveCount(0);
   await expect(page.locator('table.stations, table.figures')).toHaveCount(0);

@@ -5,10 +5,12 @@ import { assembleFoot, DEFAULT_FOOT, decodeGlb } from '../../src/anatomy';
 import { readContent } from '../../src/cli/read-content';
 import { readShape } from '../../src/cli/read-shape';
 import type { Figure } from '../../src/content';
+import { heldWithinOf } from '../../src/explain/loads';
 import type { BandedCase, CaseBands, FrameBands } from '../../src/mechanics/foot/bands';
 import { type LoadedFoot, loadedFoot } from '../../src/mechanics/foot/case-draw';
 import { CHECK_CASES, type CheckCase } from '../../src/mechanics/foot/checks-trial';
-import type { Band } from '../../src/mechanics/foot/draws';
+import { type Band, drawsOf } from '../../src/mechanics/foot/draws';
+import type { FrameDraw } from '../../src/mechanics/foot/held-draws';
 import { CASE_FIGURES, type LoadCase } from '../../src/mechanics/foot/load-case';
 import { FRAME_FIGURES, type FrameFigures } from '../../src/mechanics/foot/parameter-names';
 
@@ -32,6 +34,12 @@ export const FRAME_BANDS = Object.fromEntries(
     return [name, bandOf(record.figure)];
   }),
 ) as FrameBands;
+
+export const HELD_WITHIN = heldWithinOf(content);
+
+/** Draws that nothing is held against, the told values first: for tests that only need some. */
+export const freeFrames = (count: number, seed: number): readonly FrameDraw[] =>
+  drawsOf(FRAME_FIGURES, FRAME_BANDS, count, seed);
 
 export const TOLD = Object.fromEntries(FRAME_FIGURES.map((name) => [name, FRAME_BANDS[name].value])) as FrameFigures;
 

@@ -74,9 +74,9 @@ const joint = (
   radiiMm: [0, 0],
 });
 
-const { regions, lookAlikes } = readShape();
+const { regions, lookAlikes, strands } = readShape();
 /** A foot whose bones lie as they are told on the reference foot. */
-export const UNMOVED: Reference = { motions: new Map(), scale: 1, regions, lookAlikes };
+export const UNMOVED: Reference = { motions: new Map(), scale: 1, regions, lookAlikes, strands };
 
 /**
  * A foot with a fifth metatarsal only: an elliptic bar 70 long, 12 x 13 at the base, 9 x 11 at two thirds, 12 x 13 at the head,

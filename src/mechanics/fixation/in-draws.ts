@@ -3,8 +3,8 @@
  * and ratios leave this.
  */
 import { integralsOf, type Loop2, type Point2 } from '../../anatomy/inside/polygon';
-import { spreadOf } from '../foot/bands';
 import type { SectionLoad } from '../foot/section-loads';
+import { spreadOf } from '../foot/spread';
 import type { Spread } from '../foot/types';
 import { bridgeOf } from './bridge';
 import { type Screw, yieldMomentOf } from './screw';

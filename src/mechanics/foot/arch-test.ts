@@ -17,6 +17,9 @@ export const NO_LOADS = Object.fromEntries(CASE_FIGURES.map((name) => [name, 0])
 /** A heel whose pad is cut away, as in the tests of Ker 1987: as stiff as the machine. N/mm. Drawn; tenfold changes 0.01 %. */
 export const BARE_HEEL = 1e5;
 
+/** The load of Arangio's models, N, at which the figures of the frame were fixed. */
+export const PRESS_N = 683;
+
 /** A tie that is cut, N/mm or as a share of all slips: it is not there. */
 export const CUT_TIE = 0;
 

@@ -1,19 +1,22 @@
 /**
- * What the frame says once everything that is assumed or uncertain is let loose: a seeded ensemble, each draw run twice, in the case
- * and in the reference activity, so that only ratios and signs leave it. Half the draws lie below each told value, half above.
+ * What the frame says once everything that is assumed or uncertain is let loose: a seeded ensemble of feet that the calibration does
+ * not rule out (`held-draws.ts`), each run twice, in the case and in the reference activity, so that only ratios and signs leave it.
  */
 
 import { peakOf } from '../stations';
 import { type LoadedFoot, type Person, runCase } from './case-draw';
-import { type Band, type Draw, drawsOf, inBand, quantile, rankCorrelation } from './draws';
+import { type Band, type Draw, drawsOf, inBand, rankCorrelation } from './draws';
+import type { FrameDraw } from './held-draws';
 import { RAYS, type Ray } from './landmarks';
 import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
 import { fasciaOf, flagsOf } from './loads';
 import { FRAME_FIGURES, type FrameFigure } from './parameter-names';
-import { tibiaOf } from './path';
-import { type RayStation, rayStations } from './recover';
+import { bandsOfParts } from './part-bands';
+import { type PathForce, pathForces, tibiaOf } from './path-forces';
+import { allStations, jointForces, type RayStation, rayStations } from './recover';
 import type { FootSolution } from './solve';
-import { type Agreement, type LoadBands, ranksOnly, type Spread } from './types';
+import { agreementOf, spreadOf } from './spread';
+import { type LoadBands, ranksOnly, type Spread } from './types';
 
 export type CaseBands = Readonly<Record<CaseFigure, Band>>;
 export type FrameBands = Readonly<Record<FrameFigure, Band>>;
@@ -23,30 +26,35 @@ export interface BandedCase extends Omit<LoadCase, 'figures'> {
   readonly figures: CaseBands;
 }
 
-/** Figures that only the case has are drawn for the case; those of the reference on their own, with the same seed's next numbers. */
-const NAMES = [
-  ...FRAME_FIGURES,
+const CASE_NAMES = [
   ...CASE_FIGURES.map((name) => `case.${name}` as const),
   ...CASE_FIGURES.map((name) => `reference.${name}` as const),
 ] as const;
+const NAMES = [...FRAME_FIGURES, ...CASE_NAMES] as const;
 type Name = (typeof NAMES)[number];
 export type LoadDraw = Draw<Name>;
 
+/** Figures of the tasks are drawn apart from those of the frame: a foot does not change with what it is asked about. */
+const TASKS_SEED = 1;
+
+/** `frames`: draws of the frame's figures, the told values first, each to be given a draw of both tasks. */
 export const loadDraws = (
-  frame: FrameBands,
+  frames: readonly FrameDraw[],
   loadCase: BandedCase,
   reference: BandedCase,
-  count: number,
   seed: number,
 ): readonly LoadDraw[] => {
   // The same task in both: one draw of it, or the ratio would not be one.
   const same = loadCase.id === reference.id;
   const bands = Object.fromEntries([
-    ...FRAME_FIGURES.map((name) => [name, frame[name]] as const),
     ...CASE_FIGURES.map((name) => [`case.${name}`, loadCase.figures[name]] as const),
     ...CASE_FIGURES.map((name) => [`reference.${name}`, reference.figures[name]] as const),
-  ]) as Record<Name, Band>;
-  const draws = drawsOf(NAMES, bands, count, seed);
+  ]) as Record<(typeof CASE_NAMES)[number], Band>;
+  const tasks = drawsOf(CASE_NAMES, bands, frames.length - 1, seed + TASKS_SEED);
+  const draws = frames.map((frame, i): LoadDraw => {
+    const task = tasks[i] as Draw<(typeof CASE_NAMES)[number]>;
+    return { shares: { ...frame.shares, ...task.shares }, values: { ...frame.values, ...task.values } };
+  });
   if (!same) return draws;
   return draws.map(({ shares, values }) => {
     const both = (of: (name: CaseFigure) => number) =>
@@ -82,6 +90,7 @@ interface Answer {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
+  readonly parts: readonly PathForce[];
 }
 
 /** Nine tenths of the largest pull: told as a plateau, for a peak's own place is the cortex guess talking. */
@@ -111,12 +120,11 @@ const answerOf = (
   });
   if (!isSolved(solved) || !isSolved(base)) return null;
   const wall = draw.values.wall;
-  const stations = rayStations(solved, foot.sections, ray, wall);
+  const rays = allStations(solved, foot.sections, wall);
+  const stations = rays[ray];
   const peak = peakOf(stations, 'tensionMPa');
   const referencePeak = peakOf(rayStations(base, foot.sections, ray, wall), 'tensionMPa');
-  const others = RAYS.filter((other) => other !== ray).map(
-    (other) => peakOf(rayStations(solved, foot.sections, other, wall), 'tensionMPa').mpa,
-  );
+  const others = RAYS.filter((other) => other !== ray).map((other) => peakOf(rays[other], 'tensionMPa').mpa);
   if (!(peak.mpa > 0 && referencePeak.mpa > 0)) return null;
   return {
     draw,
@@ -130,23 +138,9 @@ const answerOf = (
     fasciaN: fasciaOf(solved),
     achillesN: solved.achillesN,
     tibiaN: tibiaOf(solved),
+    parts: pathForces(solved, jointForces(solved), rays, ofCase.figures),
   };
 };
-
-const LOW = 0.1;
-const HIGH = 0.9;
-
-export const spreadOf = (told: number, values: readonly number[]): Spread => ({
-  told,
-  low: quantile(values, LOW),
-  high: quantile(values, HIGH),
-});
-
-/** A draw without an answer agrees with nothing: `draws` counts it too. */
-export const agreementOf = (told: boolean, values: readonly boolean[], draws: number): Agreement => ({
-  holds: told,
-  share: values.filter((value) => value === told).length / draws,
-});
 
 const QUARTER_RAD = Math.PI / 4;
 const apart = (a: number, b: number): number => Math.abs(Math.atan2(Math.sin(a - b), Math.cos(a - b)));
@@ -178,7 +172,7 @@ export const loadBands = (
   reference: BandedCase,
   person: Person,
   ray: Ray,
-  seed: number,
+  from: Pick<LoadBands, 'seed' | 'tried'>,
 ): LoadBands | null => {
   const all = draws.map((draw) => answerOf(foot, draw, loadCase, reference, person, ray));
   const [told, ...rest] = all;
@@ -186,8 +180,8 @@ export const loadBands = (
   if (!told || drawn.length === 0) return null;
   const spread = (of: (a: Answer) => number): Spread => spreadOf(of(told), drawn.map(of));
   return {
+    ...from,
     draws: rest.length,
-    seed,
     ray,
     ratio: spread((a) => a.ratio),
     more: agreementOf(
@@ -210,9 +204,15 @@ export const loadBands = (
       rest.length,
     ),
     plateauMm: [spread((a) => a.plateau[0]), spread((a) => a.plateau[1])],
+    places: drawn.map(({ peakAtMm, plateau: [fromMm, toMm] }) => ({ peakMm: peakAtMm, fromMm, toMm })),
     fascia: spread((a) => a.fasciaN),
     achilles: spread((a) => a.achillesN),
     tibia: spread((a) => a.tibiaN),
+    parts: bandsOfParts(
+      told.parts,
+      drawn.map((a) => a.parts),
+      rest.length,
+    ),
     sensitivity: sensitivityOf(drawn),
     beyond: 1 - drawn.filter((a) => !a.ranks).length / rest.length,
     beyondItself: 1 - drawn.filter((a) => !a.ranksItself).length / rest.length,

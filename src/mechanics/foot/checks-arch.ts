@@ -1,14 +1,13 @@
 /** Checks of the arch as a spring: how it gives way under a press, and what each tie does for it. Sources with the records. */
 import { dot } from '../../units';
-import { BARE_HEEL, CUT_TIE } from './arch-test';
+import { BARE_HEEL, CUT_TIE, PRESS_N } from './arch-test';
 import { CHECK_WEIGHT_N, type CheckOf, NoAnswer, type Trial } from './checks-trial';
 import { firstRayTravel } from './first-ray-test';
 import { headHeights, midfootHinge, overTheLine } from './midfoot-test';
 import type { FrameFigures } from './parameter-names';
 import { pathLength } from './ties';
 
-/** The load of Arangio's models and the loads of Huang's cadaver feet, N. */
-const PRESS_N = 683;
+/** The loads of Huang's cadaver feet, N. */
 const HUANG_N = [230, 460, 690] as const;
 
 const NO_FASCIA: Partial<FrameFigures> = { fasciaTotal: CUT_TIE };

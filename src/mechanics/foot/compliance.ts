@@ -50,6 +50,15 @@ export const complianceOf = ({ rows, first }: Halves, n: number): Float64Array =
   return matrix;
 };
 
+/** What a unit force along one row of its own (`gauge`) does to each of the others: B K^-1 g^T, m. */
+export const complianceWith = ({ rows, first }: Halves, gauge: Halves, n: number): Float64Array =>
+  Float64Array.from(first, (from, i) => {
+    let sum = 0;
+    for (let k = Math.max(from, gauge.first[0] as number); k < n; k++)
+      sum += (rows[i * n + k] as number) * (gauge.rows[k] as number);
+    return sum;
+  });
+
 /** How far a load alone would stretch each row: B K^-1 load, m. */
 export const reachOf = (factor: Factor, { rows, first, root }: Halves, load: Float64Array): Float64Array => {
   const { n } = factor;

@@ -27,13 +27,17 @@ export interface Draw<K extends string> {
   readonly values: Readonly<Record<K, number>>;
 }
 
-/** `count` draws after the told values. Names are drawn in the order of `names`, so that the same seed gives the same draws. */
-export const drawsOf = <K extends string>(
+/** Draws one after the other: names are drawn in the order of `names`, so that the same seed gives the same draws. */
+export interface Drawer<K extends string> {
+  readonly told: Draw<K>;
+  readonly next: () => Draw<K>;
+}
+
+export const drawerOf = <K extends string>(
   names: readonly K[],
   bands: Readonly<Record<K, Band>>,
-  count: number,
   seed: number,
-): readonly Draw<K>[] => {
+): Drawer<K> => {
   const random = seededRandom(seed);
   const draw = (share: (name: K) => number): Draw<K> => {
     const shares = Object.fromEntries(names.map((name) => [name, share(name)])) as Record<K, number>;
@@ -43,7 +47,18 @@ export const drawsOf = <K extends string>(
     >;
     return { shares, values };
   };
-  return [draw(() => 0.5), ...Array.from({ length: count }, () => draw(() => random()))];
+  return { told: draw(() => 0.5), next: () => draw(() => random()) };
+};
+
+/** `count` draws after the told values. */
+export const drawsOf = <K extends string>(
+  names: readonly K[],
+  bands: Readonly<Record<K, Band>>,
+  count: number,
+  seed: number,
+): readonly Draw<K>[] => {
+  const { told, next } = drawerOf(names, bands, seed);
+  return [told, ...Array.from({ length: count }, next)];
 };
 
 /** Quantile of unsorted numbers, between neighbours in proportion (Hyndman and Fan 1996, type 7; from memory). */

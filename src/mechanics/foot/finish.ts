@@ -41,7 +41,7 @@ export const finish = (
   achillesN: number,
   applied: readonly PointForce[],
   passes: number,
-): FootSolution | FootProblem => {
+): Omit<FootSolution, 'toeN'> | FootProblem => {
   const { assembled, factor, rows } = ready;
   const { n } = assembled;
   const forces = [...pass.tieN, ...pass.padN];

@@ -5,7 +5,8 @@ import { peakOf } from '../stations';
 import type { StationTable } from '../types';
 import { metatarsalOf, RAYS, type Ray } from './landmarks';
 import type { LoadCase, LoadCaseFigures } from './load-case';
-import { pathOf, tibiaOf } from './path';
+import { pathOf } from './path';
+import { tibiaOf } from './path-forces';
 import { allStations, type JointForce, jointForces, type RayStation } from './recover';
 import type { FootSolution, FrameOf } from './solve';
 import { type FootLoads, type JointLoad, LARGE_TURN_DEG, type LoadFlag } from './types';
@@ -93,7 +94,6 @@ export const loadsOf = (frame: FrameOf, solution: FootSolution, loadCase: LoadCa
   const joints = jointForces(solution);
   const stations = allStations(solution, frame.sections, 0);
   const fasciaN = fasciaOf(solution);
-  const toeN = loadCase.contact === 'forefoot' ? g.toeShare * g.total * solution.weightN : 0;
   const largestTurnRad = largestTurn(solution);
   const sidewaysShare = sidewaysOf(g);
   const flags = flagsOf(solution, g);
@@ -105,7 +105,7 @@ export const loadsOf = (frame: FrameOf, solution: FootSolution, loadCase: LoadCa
       const heldTo = stops.length > 2 ? (stops.at(-2) ?? 0) : 0;
       return tableOf(frame, ray, stations[ray], [knots[0]?.sMm ?? 0, knots[heldTo]?.sMm ?? 0]);
     }),
-    path: pathOf(solution, joints, stations, g, toeN),
+    path: pathOf(solution, joints, stations, g),
     joints: jointLoads(solution, joints),
     fasciaN,
     achillesN: solution.achillesN,

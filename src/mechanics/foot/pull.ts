@@ -1,11 +1,12 @@
 /** The largest pull in one metatarsal in one run of one draw, and what a change does to it over all draws. */
 import type { FootForm } from '../../anatomy/types';
 import { peakOf } from '../stations';
-import { agreementOf, isSolved, type LoadDraw, spreadOf } from './bands';
+import { isSolved, type LoadDraw } from './bands';
 import { type KeptFrames, type LoadedFoot, type Person, runCase } from './case-draw';
 import type { Ray } from './landmarks';
 import type { LoadCase } from './load-case';
 import { rayStations } from './recover';
+import { agreementOf, spreadOf } from './spread';
 import type { Agreement, Spread } from './types';
 
 /** What one run of the frame is told besides the draw. */

@@ -4,7 +4,7 @@
  * the load; with none of it the frame has nothing to tell.
  */
 import { peakOf } from '../stations';
-import { agreementOf, type BandedCase, caseOf, isSolved, type LoadDraw, spreadOf } from './bands';
+import { type BandedCase, caseOf, isSolved, type LoadDraw } from './bands';
 import { type KeptFrames, type LoadedFoot, type Person, runCase } from './case-draw';
 import { STEPS } from './contributors';
 import type { Ray } from './landmarks';
@@ -12,6 +12,7 @@ import type { LoadCase } from './load-case';
 import { flagsOf } from './loads';
 import type { FrameRun } from './pull';
 import { rayStations } from './recover';
+import { agreementOf, spreadOf } from './spread';
 import { ranksOnly, SHARE_WAYS, type ShareLoad, type ShareWay } from './types';
 
 /** The same load case under a share of body weight: what is told as a force goes with the total, where it acts stays. */

@@ -67,6 +67,8 @@ export interface FootSolution {
   readonly tieN: Float64Array;
   readonly padN: Float64Array;
   readonly achillesN: number;
+  /** What was put on the first toe with the heel up, across the ground. */
+  readonly toeN: number;
   /** Forces at places: tendons, calf, leg on the talus, the ground's shear and the first toe's share. */
   readonly applied: readonly PointForce[];
   readonly passes: number;
@@ -253,7 +255,10 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
       (x, i) => x - (guess[i] as number),
     );
     const change = off.reduce((most, x, i) => Math.max(most, Math.abs(x) * (weights[i] as number)), 0);
-    if (change < SETTLED) return finish(ready, weightN, pass, achillesN, applied(achillesN, sheared), passes);
+    if (change < SETTLED) {
+      const done = finish(ready, weightN, pass, achillesN, applied(achillesN, sheared), passes);
+      return isProblem(done) ? done : { ...done, toeN: toePart * totalN };
+    }
     // What was learnt elsewhere, with other ties and pads at work, no longer helps where it leads away.
     tried = [...(change < least ? tried : []), { at: guess, off }].slice(-MEMORY);
     least = Math.min(least, change);

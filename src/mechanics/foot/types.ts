@@ -78,6 +78,17 @@ export interface Spread {
   readonly high: number;
 }
 
+/**
+ * One part of the way of the load over the draws, by the name it has in the path. `ground`: all pads together; what one of them
+ * carries is told of none.
+ */
+export interface PartBand {
+  readonly id: string;
+  readonly forceN: Spread;
+  /** Whether it is pressed, pulled or sheared in the draws as it is told. */
+  readonly sense: Agreement;
+}
+
 /** A statement that each draw affirms or denies. Below `enough` the page says that the model cannot tell. */
 export interface Agreement {
   readonly holds: boolean;
@@ -145,9 +156,18 @@ export interface FigureShare {
   readonly share: number;
 }
 
+/** Where one draw pulls on the bone, mm from the tip: its largest pull, and the stretch that carries nine tenths of it. */
+export interface PullPlace {
+  readonly peakMm: number;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
 export interface LoadBands {
   readonly draws: number;
   readonly seed: number;
+  /** Sets of figures drawn to keep these; the others lengthen in the press as the calibrated foot does not. */
+  readonly tried: number;
   readonly ray: Ray;
   /** Largest pull in the bone over the same bone's in the reference activity. */
   readonly ratio: Spread;
@@ -161,9 +181,13 @@ export interface LoadBands {
   readonly mostOfFive: Agreement;
   /** Ends of the stretch that carries nine tenths of the largest pull. */
   readonly plateauMm: readonly [from: Spread, to: Spread];
+  /** The same draw by draw, those without an answer left out: to be held against any place. */
+  readonly places: readonly PullPlace[];
   readonly fascia: Spread;
   readonly achilles: Spread;
   readonly tibia: Spread;
+  /** Every part of the path that the told run has, in its order. */
+  readonly parts: readonly PartBand[];
   readonly sensitivity: readonly FigureShare[];
   /** Share of the draws in which the ratio is beyond what may be stated as a size (`ranksOnly`, in the task or in the reference). */
   readonly beyond: number;

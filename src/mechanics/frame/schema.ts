@@ -14,7 +14,18 @@ import * as v from 'valibot';
 import { DOFS, type Dof } from './dofs';
 import { type FrameProblem, problem } from './problem';
 
-const number = v.pipe(v.number('expected a number'), v.finite('expected a finite number'));
+/**
+ * Forces and moments are compared by their squares, and those of much larger numbers are infinite: the frame would then be blamed for
+ * its load. Levers and sums have room between this and 1e154, whose square is the last number.
+ */
+const MOST = 1e100;
+const TOO_LARGE = `is too large to be reckoned with: at most ${MOST.toExponential(0).replace('+', '')} either way`;
+const number = v.pipe(
+  v.number('expected a number'),
+  v.finite('expected a finite number'),
+  v.maxValue(MOST, TOO_LARGE),
+  v.minValue(-MOST, TOO_LARGE),
+);
 const positive = v.pipe(number, v.gtValue(0, 'must be more than 0'));
 const notNegative = v.pipe(number, v.minValue(0, 'must not be less than 0'));
 const three = v.strictTuple([number, number, number], 'expected three numbers');

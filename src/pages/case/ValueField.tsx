@@ -84,7 +84,7 @@ export const ValueField = ({ subject, raw, onChange }: Properties) => {
           />
         </p>
       )}
-      {(field === 'place' || field === 'displacement') && (
+      {(field === 'place' || field === 'displacement' || field === 'measure') && (
         <p className="field">
           <label htmlFor={`${id}mm`}>{say(`field.${subject}`)}</label>
           <input

@@ -1,7 +1,7 @@
 /** The choices a subject offers, with their words: names from content, closed lists from the words of the screens. */
 import { FOLLOW_UP_FINDINGS, OUTCOME_RESULTS, type Subject, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
-import { AGE_BANDS, ENDPOINTS, type Reader } from '../../ids';
+import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, type Reader } from '../../ids';
 import { type Say, wordKey } from '../words';
 
 export interface Choice {
@@ -42,6 +42,8 @@ export const choicesFor = (content: Content, subject: Subject, reader: Reader, s
     case 'footShape':
     case 'level':
       return closed(say, subjectValues[subject].options, subject);
+    case 'measure':
+      return closed(say, FILM_MEASURES, 'measure');
     case 'followUp':
       return closed(say, FOLLOW_UP_FINDINGS, 'followUp');
     case 'outcome':

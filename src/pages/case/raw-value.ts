@@ -4,14 +4,14 @@ import type { Place, Subject } from '../../cases';
 import { FOLLOW_UP_FINDINGS, OUTCOME_RESULTS, subjectValues } from '../../cases';
 import type { Content } from '../../content/schema';
 import type { ClaimValue } from '../../explain/messages';
-import { AGE_BANDS, ENDPOINTS } from '../../ids';
+import { AGE_BANDS, ENDPOINTS, FILM_MEASURES } from '../../ids';
 import type { IsoDate } from '../../units';
 
 export interface Raw {
   /** A choice from a list, a number or a date as typed. */
   readonly main: string;
   readonly date: string;
-  /** Distance in mm where a subject has one beside its choice. */
+  /** Distance in mm, or a measure in its unit, where a subject has one beside its choice. */
   readonly mm: string;
   /** How an outcome ended, beside its endpoint. */
   readonly result: string;
@@ -27,6 +27,7 @@ export type Field =
   | 'date'
   | 'place'
   | 'displacement'
+  | 'measure'
   | 'choiceAndDate'
   | 'choiceAndNeededDate'
   | 'outcome'
@@ -39,6 +40,7 @@ export const FIELDS: Readonly<Record<Subject, Field>> = {
   injury: 'choice',
   direction: 'choice',
   displacement: 'displacement',
+  measure: 'measure',
   onset: 'choice',
   mechanism: 'choice',
   injuryDate: 'date',
@@ -95,6 +97,10 @@ export const valueFromRaw = (content: Content, subject: Subject, raw: Raw): Clai
       if (raw.main !== 'yes' && raw.main !== 'no') return null;
       return { subject, value: { displaced: raw.main === 'yes', ...(mm === null ? {} : { mm }) } };
     }
+    case 'measure': {
+      const what = pick(FILM_MEASURES, raw.main);
+      return what === null ? null : as(numberOf(raw.mm), (value) => ({ subject, value: { what, value } }));
+    }
     case 'onset':
       return as(pick(subjectValues.onset.options, raw.main), (value) => ({ subject, value }));
     case 'mechanism':
@@ -146,6 +152,8 @@ export const rawFromValue = (of: ClaimValue): Raw => {
         : { ...EMPTY_RAW, mm: String(of.value.mm) };
     case 'displacement':
       return { ...EMPTY_RAW, main: of.value.displaced ? 'yes' : 'no', mm: String(of.value.mm ?? '') };
+    case 'measure':
+      return { ...EMPTY_RAW, main: of.value.what, mm: String(of.value.value) };
     case 'injuryDate':
       return { ...EMPTY_RAW, date: of.value };
     case 'treatment':

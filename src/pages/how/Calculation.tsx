@@ -32,7 +32,11 @@ const Pages = ({ loads }: { readonly loads: Loads }) => {
         </p>
       )}
       <h2>{say('path.title')}</h2>
-      <PathTable told={loads.loads.told} sized={!loads.loads.forcesRank} />
+      <PathTable
+        told={loads.loads.told}
+        bands={loads.current ? (loads.banded?.loads?.bands?.parts ?? null) : null}
+        sized={!loads.loads.forcesRank}
+      />
       <h2>{say('figures.title')}</h2>
       <FrameFigures loads={loads} />
       <h2>{say('figures.caseTitle')}</h2>

@@ -1,11 +1,11 @@
 /** The way of the load from leg to ground, part by part: newtons, body weights, pulled or pressed, and the joints by their facets. */
-import type { FootLoads, PathPart } from '../../mechanics/foot/types';
+import { ENOUGH_AGREEMENT, type FootLoads, type PartBand, type PathPart } from '../../mechanics/foot/types';
 import { usePages, useSession } from '../context';
 import { ColumnHeads } from '../parts/ColumnHeads';
 import { ScrollBox } from '../parts/ScrollBox';
 import { jointsLeftOut, PATH_KINDS, partName } from './path-names';
 
-const COLUMNS = ['part', 'force', 'weights', 'sense', 'facet'] as const;
+const COLUMNS = ['part', 'force', 'band', 'weights', 'sense', 'facet'] as const;
 export const PATH_COLUMNS: readonly string[] = COLUMNS;
 
 /** N per mm2 of the facet as measured, for bones that are pressed together there; null where none was measured or none is pressed. */
@@ -15,15 +15,38 @@ export const facetPressure = (told: FootLoads, part: PathPart): number | null =>
   return -joint.normalN / joint.facetMm2;
 };
 
-interface RowsProperties {
+/** All pads together, as the bands name them. */
+const GROUND = 'ground';
+
+interface Banded {
   readonly told: FootLoads;
+  /** Of what is told now; null while they are being worked out. */
+  readonly bands: readonly PartBand[] | null;
+}
+
+/** From the low to the high end of the inner eight tenths of the draws, in newtons; what waits for them says so. */
+const BandCell = ({ bands, id }: { readonly bands: Banded['bands']; readonly id: string }) => {
+  const { say } = usePages();
+  if (bands === null) return <td>{say('path.bandPending')}</td>;
+  const band = bands.find((each) => each.id === id)?.forceN;
+  if (band === undefined) return <td />;
+  return <td>{say('path.band', { low: Math.round(band.low), high: Math.round(band.high) })}</td>;
+};
+
+/** Which way it acts, where enough draws agree with what is told. */
+const senseWord = (bands: Banded['bands'], { id, sense }: PathPart): string => {
+  const agreed = bands?.find((each) => each.id === id)?.sense;
+  return agreed === undefined || agreed.share >= ENOUGH_AGREEMENT ? `path.${sense}` : 'path.senseOpen';
+};
+
+interface RowsProperties extends Banded {
   readonly kind: PathPart['kind'];
   readonly parts: readonly PathPart[];
   /** False where only more and less may be told. */
   readonly sized: boolean;
 }
 
-const Rows = ({ told, kind, parts, sized }: RowsProperties) => {
+const Rows = ({ told, bands, kind, parts, sized }: RowsProperties) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
   const study = useSession((state) => state.reader === 'study');
@@ -41,8 +64,9 @@ const Rows = ({ told, kind, parts, sized }: RowsProperties) => {
           <tr key={part.id}>
             <th scope="row">{partName(say, content, study, part)}</th>
             <td>{sized ? Math.round(part.forceN) : say('path.noSize')}</td>
+            {sized ? <BandCell bands={bands} id={part.id} /> : <td />}
             <td>{sized ? (part.forceN / told.weightN).toFixed(2) : say('path.noSize')}</td>
-            <td>{say(`path.${part.sense}`)}</td>
+            <td>{say(senseWord(bands, part))}</td>
             <td>{pressure === null || !sized ? '' : pressure.toFixed(1)}</td>
           </tr>
         );
@@ -52,7 +76,7 @@ const Rows = ({ told, kind, parts, sized }: RowsProperties) => {
 };
 
 /** How the heads share is the least certain of all: nobody is told what a single one carries. */
-const GroundInAll = ({ told }: { readonly told: FootLoads }) => {
+const GroundInAll = ({ told, bands }: Banded) => {
   const { say } = usePages();
   const all = told.path.filter(({ kind }) => kind === 'ground').reduce((sum, { forceN }) => sum + forceN, 0);
   return (
@@ -60,6 +84,7 @@ const GroundInAll = ({ told }: { readonly told: FootLoads }) => {
       <tr className="trial-row">
         <th scope="row">{say('path.groundInAll')}</th>
         <td>{Math.round(all)}</td>
+        <BandCell bands={bands} id={GROUND} />
         <td>{(all / told.weightN).toFixed(2)}</td>
         <td>{say('path.pressed')}</td>
         <td />
@@ -92,7 +117,7 @@ const LeftOut = ({ told }: { readonly told: FootLoads }) => {
 };
 
 /** `sized`: where only more and less may be told, no part of the way has a number; what the ground takes in all was given. */
-export const PathTable = ({ told, sized }: { readonly told: FootLoads; readonly sized: boolean }) => {
+export const PathTable = ({ told, bands, sized }: Banded & { readonly sized: boolean }) => {
   const { say } = usePages();
   return (
     <>
@@ -107,12 +132,13 @@ export const PathTable = ({ told, sized }: { readonly told: FootLoads; readonly 
             <Rows
               key={kind}
               told={told}
+              bands={bands}
               sized={sized}
               kind={kind}
               parts={told.path.filter((part) => part.kind === kind)}
             />
           ))}
-          <GroundInAll told={told} />
+          <GroundInAll told={told} bands={bands} />
         </table>
       </ScrollBox>
       <LeftOut told={told} />

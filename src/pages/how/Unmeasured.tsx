@@ -46,7 +46,11 @@ export const FrameFigures = ({ loads }: Properties) => {
           calibrated: counts.calibrated,
         })}
       </p>
-      <p className="small-print">{say('figures.shares', { draws: bands?.draws ?? '…' })}</p>
+      <p className="small-print">
+        {say('figures.shares', { draws: bands?.draws ?? '…' })}{' '}
+        {bands !== null &&
+          say('figures.held', { tried: bands.tried, dropped: bands.tried - bands.draws, draws: bands.draws })}
+      </p>
       <FigureTable title={say('figures.title')} groups={groups} held={!loads.current} />
     </>
   );

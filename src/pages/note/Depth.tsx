@@ -3,6 +3,7 @@ import type { QuestionId } from '../../ids';
 import { StageFold, WeeksPart } from '../back/BackPart';
 import { ForecastPart } from '../back/ForecastPart';
 import { FootPart } from '../foot/FootPart';
+import { Strands } from '../foot/Strands';
 import { HowPart } from '../how/HowPart';
 import { MoveBreak } from '../how/MoveBreak';
 import { Ratio } from '../how/Ratio';
@@ -30,6 +31,7 @@ export const Depth = ({ question }: { readonly question: QuestionId }) => {
     return (
       <>
         <MoveBreak />
+        <Strands />
         <FootPart />
       </>
     );

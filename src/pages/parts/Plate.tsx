@@ -35,10 +35,15 @@ const useTried = (): string => {
   const reader = useSession((state) => state.reader);
   const lookAlike = useSession((state) => state.lookAlike);
   const rule = foot?.reference.lookAlikes.find(({ id }) => id === lookAlike);
-  const what = rule === undefined ? null : reader === 'study' ? rule.term : rule.plain;
+  const id = useSession((state) => state.strand);
+  const strand = useSession((state) => state.content.strands).find((each) => each.id === id);
+  const nameOf = (each: { readonly term: string; readonly plain: string } | undefined): string | null =>
+    each === undefined ? null : reader === 'study' ? each.term : each.plain;
+  const [what, runs] = [nameOf(rule), nameOf(strand)];
   return [
     foot === null || foot.pose === 'standing' ? '' : `${say(`foot.pose.${foot.pose}`)}.`,
     what === null ? '' : say('plate.beside', { what }),
+    runs === null ? '' : say('plate.strand', { what: runs }),
   ]
     .filter((part) => part !== '')
     .join(' ');

@@ -3,6 +3,7 @@ import { QUESTION_IDS } from '../../ids';
 import { WeeksPart } from '../back/BackPart';
 import { usePages, useSession } from '../context';
 import { useAgainstBreaks } from '../how/use-against-breaks';
+import { useBands } from '../how/use-bands';
 import { OfThisAge } from '../note/Cautions';
 import { Legend } from '../note/Legend';
 import { useQuestionWords } from '../note/Note';
@@ -42,6 +43,8 @@ export const PatientFoot = () => {
   const question = useSession((state) => state.question);
   const explanation = useSession((state) => state.explanation);
   const words = useQuestionWords();
+  // Where the pull lies is told from the ensemble.
+  useBands(question === 'how');
   const against = useAgainstBreaks();
   const nothingKnown = useNothingKnown();
   const index = QUESTION_IDS.indexOf(question);

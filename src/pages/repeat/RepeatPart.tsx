@@ -3,8 +3,8 @@
  * probability; nothing typed here leaves the panel or is kept.
  */
 import { useMemo, useState } from 'react';
-import { MARKS, type Mark, type Repetition } from '../../content/schema';
-import { REPEATED_LOAD } from '../../explain/repeated-load';
+import type { Mark, Repetition } from '../../content/schema';
+import { markOfRepetition, REPEATED_LOAD } from '../../explain/repeated-load';
 import type { Quantity } from '../../units';
 import { fillRuns } from '../../wording/fill';
 import { usePages, useSession } from '../context';
@@ -28,10 +28,6 @@ const useTaskRatio = (): Quantity | null => {
   return { value: told, unit: 'times', lowHigh: [low, high] };
 };
 
-const weakestOf = ({ exponent, repairDays, repairExponent }: Repetition): Mark =>
-  MARKS[Math.max(...[exponent, repairDays, repairExponent].map((f) => MARKS.indexOf(f.evidence.mark)))] ??
-  'from memory';
-
 const Sentence = ({ weeks, mark }: { readonly weeks: readonly WearWeek[]; readonly mark: Mark }) => {
   const { say } = usePages();
   const reader = useSession((state) => state.reader);
@@ -52,7 +48,7 @@ const Panel = ({ constants }: { readonly constants: Repetition }) => {
   const [state, setState] = useState<DiaryState>(FIRST_DIARY);
   const task = useTaskRatio();
   const weeks = useMemo(() => wearOf(state, constants, task), [state, constants, task]);
-  const mark = weakestOf(constants);
+  const mark = markOfRepetition(constants);
   return (
     <>
       <p className="repeat-mark">

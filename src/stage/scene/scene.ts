@@ -8,7 +8,7 @@ import { fromBone, meshOf } from '../../anatomy/bone-axis';
 import type { LookAlike } from '../../anatomy/look-alikes';
 import { partAxis, partsOf } from '../../anatomy/parts';
 import type { BoneAxis, Foot, Zone } from '../../anatomy/types';
-import type { BoneId, QuestionId, Reader, RegionId } from '../../ids';
+import type { BoneId, QuestionId, Reader, RegionId, StrandId } from '../../ids';
 import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import { walkingScale } from '../../wording/load-scale';
@@ -22,10 +22,11 @@ import { besideOn } from './aside';
 import { bloodField, stressField, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 import { type LoadPathScene, loadPathOf } from './load-path';
+import { type StrandScene, strandScene } from './strand';
 
 /** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
 export interface SceneInput {
-  readonly content: Pick<Content, 'shape'>;
+  readonly content: Pick<Content, 'shape' | 'strands'>;
   readonly reader: Reader;
   /** Little is shown where there is little room. */
   readonly narrow: boolean;
@@ -40,6 +41,8 @@ export interface SceneInput {
   readonly measured: Angle | null;
   /** Something that can be taken for a fracture, by its id. */
   readonly lookAlike: string | null;
+  /** Soft tissue, by its id. */
+  readonly strand: StrandId | null;
 }
 
 export interface BreakScene {
@@ -73,6 +76,7 @@ export interface StageScene {
   readonly loadPath: LoadPathScene | null;
   readonly measured: Angle | null;
   readonly beside: LookAlike | null;
+  readonly strand: StrandScene | null;
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly inQuiz: boolean;
@@ -147,6 +151,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     loadPath: null,
     measured: null,
     beside: null,
+    strand: null,
     explanation: input.explanation,
     question: input.question,
     inQuiz: true,
@@ -201,6 +206,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     loadPath: null,
     measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
+    strand: strandScene(foot, input.content.strands, input.strand),
     explanation: e,
     question,
     inQuiz: false,

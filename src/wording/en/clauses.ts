@@ -47,6 +47,7 @@ export const CLAUSES = {
     broadcast: 'the bones of the joint are in line',
     study: 'the joint is not displaced',
   },
+  measure: { patient: '{what} is {value}', broadcast: '{what} is {value}', study: '{what} is {value}' },
   onset: { patient: '{onset}', broadcast: '{onset}', study: '{onset}' },
   mechanism: {
     patient: 'it happened like this: {mechanism}',

@@ -177,6 +177,36 @@ export const FACE_WORDS = {
   topInner: 'upper inner side',
 } as const;
 
+export const MEASURE_WORDS = {
+  angulation: { patient: 'the bend in the bone', broadcast: 'the bend in the bone', study: 'the angulation' },
+  gap: { patient: 'the gap in the break', broadcast: 'the gap in the break', study: 'the gap of the fracture' },
+  'joint step': {
+    patient: 'the step in the joint surface',
+    broadcast: 'the step in the joint surface',
+    study: 'the step of the joint surface',
+  },
+  diastasis: {
+    patient: 'the space between the bones',
+    broadcast: 'the space between the bones',
+    study: 'the diastasis',
+  },
+  'joint share': {
+    patient: 'the part of the joint surface that is broken',
+    broadcast: 'the part of the joint surface that is broken',
+    study: 'the share of the joint surface involved',
+  },
+  'Boehler angle': {
+    patient: 'the angle of the heel bone on the film',
+    broadcast: 'the angle of the heel bone on the film',
+    study: 'the Boehler angle',
+  },
+  fragments: {
+    patient: 'the number of pieces',
+    broadcast: 'the number of pieces',
+    study: 'the number of fragments',
+  },
+} as const;
+
 export const SUBJECT_WORDS = {
   side: 'the side',
   bone: 'the bone',
@@ -184,6 +214,7 @@ export const SUBJECT_WORDS = {
   injury: 'the kind of injury',
   direction: 'which way the break runs',
   displacement: 'whether the ends have moved apart',
+  measure: 'what was measured on a film',
   onset: 'whether it came on at once or bit by bit',
   mechanism: 'how it happened',
   injuryDate: 'the day it began',
@@ -251,20 +282,24 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
   'where.classFits':
     'The only class of the content that fits this place, where the place alone decides it or the stated way of breaking is one of its own.',
+  'where.computedClass':
+    'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
   'where.classOpen': 'All classes of the content that fit this place.',
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
-  'where.code': 'The root of the code list; side, displacement and visit are added by whoever codes.',
+  'where.code':
+    'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
   'how.unknown': 'The case states neither the way it happened nor a class.',
   'how.usual': 'The ways of breaking that the content lists for this class.',
   'how.model': 'The kind of model that the content states for this way of breaking.',
   'how.loadPull':
     'The whole foot is solved as a frame: bones, joints as springs, ties that only pull, pads that only press, the calf from balance. Sections are cut from the bone on the plate, less its canal; N, V, M and T follow by balance from the frame, and stress = N/A + M·c/I on both axes, the largest on the outline.',
   'how.loadRatio':
-    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
+    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain whose arch lengthens under load as the calibrated foot’s; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
   'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
   'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
   'how.pullAgainstBreaks':
-    'Stations that carry nine tenths of the largest tension or more, against the part where published breaks of this class lie.',
+    'Stations that carry nine tenths of the largest tension or more, in every draw, against the part where published breaks of this class lie; in how many draws it is as with the told values.',
+  'how.pullPending': 'The ensemble runs after the told values.',
   'how.beamLeavesOut': 'What a beam has no part for.',
   'how.outsideBeam':
     'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',

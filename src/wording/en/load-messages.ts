@@ -72,17 +72,29 @@ export const LOAD_SENTENCES = {
     broadcast: 'Which of the five metatarsals is stretched most, the model cannot tell.',
     study: 'The model cannot tell whether this metatarsal is stretched most: {share} of the draws agree.',
   },
+  pullPending: {
+    patient: 'Such breaks are found in {occurs}. Whether the bone is pulled hardest there is being worked out.',
+    broadcast: 'These breaks are found in {occurs}; whether the bone is pulled hardest there is being worked out.',
+    study: 'Breaks of this class lie in {occurs}; where the plateau of tension lies waits for the draws.',
+  },
+  pullUnsure: {
+    patient: 'Such breaks are found in {occurs}. Whether the hardest pull is there too, the model cannot tell.',
+    broadcast: 'These breaks are found in {occurs}; whether the hardest pull is there too, the model cannot tell.',
+    study:
+      'The model cannot tell whether the plateau of tension ({plateau} from the tip as told) takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
+  },
   'pullAgrees.inside': {
     patient: 'In the model a long stretch is pulled hard. It takes in {occurs}, where such breaks are found.',
     broadcast:
       'In the model a long stretch of the bone is pulled hard, and {occurs}, where these breaks are found, is part of it.',
-    study: 'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie.',
+    study:
+      'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws.',
   },
   'pullAgrees.edge': {
     patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
     broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
     study:
-      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie. Tension still rises beyond its edge.',
+      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Tension still rises beyond its edge.',
   },
   'pullDisagrees.inside': {
     patient:
@@ -90,7 +102,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model puts the hardest pull in {peak}, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The plateau of tension lies {plateau} from the tip, around {peak}; breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
+      'The plateau of tension lies {plateau} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
   },
   'pullDisagrees.edge': {
     patient:
@@ -98,15 +110,28 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model puts the hardest pull in {peak}, where the model ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The plateau of tension that beam theory can state lies {plateau} from the tip, at the edge of the theory, around {peak}; tension still rises beyond. Breaks of this class lie in {occurs}: no agreement, bending alone does not explain this site.',
+      'The plateau of tension that beam theory can state lies {plateau} from the tip, at the edge of the theory, in {peak}; tension still rises beyond. Breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
   },
-  pullSilent: {
+  'pullSilent.alone': {
+    patient: 'The model has nothing to say in {occurs}, where such breaks are found.',
+    broadcast: 'The model has nothing to say in {occurs}, where these breaks are found.',
+    study: 'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there.',
+  },
+  'pullSilent.beyond': {
     patient:
       'The model has nothing to say in {occurs}, where such breaks are found. Beyond it, the hardest pull is in {peak}.',
     broadcast:
       'The model has nothing to say in {occurs}, where these breaks are found; beyond it, the hardest pull is in {peak}.',
     study:
-      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. The tension that it can state is highest {plateau} from the tip, around {peak}. Neither agreement nor disagreement.',
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. The tension that it can state is highest {plateau} from the tip, in {peak}. Neither agreement nor disagreement.',
+  },
+  'pullSilent.unsure': {
+    patient:
+      'The model has nothing to say in {occurs}, where such breaks are found. Beyond it, it cannot tell where the pull is hardest.',
+    broadcast:
+      'The model has nothing to say in {occurs}, where these breaks are found; beyond it, it cannot tell where the pull is hardest.',
+    study:
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension (as told {plateau} from the tip). Neither agreement nor disagreement.',
   },
   beamLeavesOut: {
     patient:

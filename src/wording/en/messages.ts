@@ -75,6 +75,16 @@ export const SENTENCES = {
     broadcast: 'it is {injury}',
     study: 'the class that fits {region} is {injury}',
   },
+  computedClass: {
+    patient: 'by what was measured, it counts as {term}',
+    broadcast: 'by the rules of the scheme, it counts as {term}',
+    study: 'by its rules, {scheme}: {term}',
+  },
+  'computedClass.onBorder': {
+    patient: 'what was measured lies just on a border, and counts as {term}',
+    broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
+    study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
+  },
   classOpen: {
     patient: 'More than one kind of injury fits this spot: {injuries}.',
     broadcast: 'More than one kind of injury fits this spot: {injuries}.',
@@ -332,6 +342,7 @@ export const PARTS = {
   whenOwn: ' The clinic’s own weeks: {weeks}.',
   whenOwnDates: ' The clinic’s own weeks: {weeks} ({from} to {to}).',
   middleOfBone: 'this bone',
+  partsInRuns: 'one part in some runs and another in others',
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',

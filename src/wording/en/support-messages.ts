@@ -1,5 +1,5 @@
 /** Sentences of question 4 about supports and screws, and of question 2 about repeated load. */
-import type { Tellings } from '../../content/schema';
+import type { Mark, Tellings } from '../../content/schema';
 
 export const SUPPORT_SENTENCES = {
   'support.raises': {
@@ -99,13 +99,21 @@ export const SUPPORT_SENTENCES = {
   },
   repeatedLoad: {
     patient:
-      'A tenth more steps wears the bone about a tenth more. But a tenth more load in each step does {damage} the wear.',
+      'A tenth more steps wears the bone about a tenth more. But a tenth more load in each step does {damage} the wear. {known}',
     broadcast:
-      'A tenth more steps is about a tenth more wear on the bone; a tenth more load in each step is {damage} the wear.',
+      'A tenth more steps is about a tenth more wear on the bone; a tenth more load in each step is {damage} the wear. {known}',
     study:
-      'Damage goes with cycles and with strain to the power {exponent}, from tibial models and pieces of bone: {more} more strain, {damage} the damage. No constant is known for a metatarsal; ratios only.',
+      'Damage goes with cycles and with strain to the power {exponent}, from tibial models and pieces of bone: {more} more strain, {damage} the damage. No constant is known for a metatarsal; ratios only. {known}',
   },
 } as const satisfies Record<string, Tellings>;
+
+/** How the constants of repeated load are known. */
+export const CONSTANTS_KNOWN = {
+  seen: 'Each of these constants was read at its source.',
+  weak: 'These constants are second hand.',
+  'common practice': 'These constants are common practice.',
+  'from memory': 'This is from memory: not one constant was read at its source.',
+} as const satisfies Record<Mark, string>;
 
 /** Small pieces of these sentences. */
 export const SUPPORT_PARTS = {

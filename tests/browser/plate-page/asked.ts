@@ -47,6 +47,7 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
     contourPx: CONTOUR_PX,
     measured: null,
     lookAlike: null,
+    strand: null,
   });
   const mirrored = isMirrored(explanation);
   const noLabels = { widest: 0, tallest: 0, totalWidth: 0 };

@@ -10,8 +10,8 @@ import {
   SUBJECTS,
   type Subject,
 } from '../../../src/cases';
-import { subjectValues } from '../../../src/cases/schema';
-import { AGE_BANDS, BONE_IDS, ENDPOINTS, LEVELS } from '../../../src/ids';
+import { MEASURE_BOUNDS, subjectValues } from '../../../src/cases/schema';
+import { AGE_BANDS, BONE_IDS, ENDPOINTS, FILM_MEASURES, LEVELS } from '../../../src/ids';
 import { anyClinic, anyFixture, anyForecast } from './any-care';
 import { anyDate as date, anyId as id } from './any-parts';
 
@@ -30,6 +30,12 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   ),
   injury: id,
   direction: fc.constantFrom(...subjectValues.direction.options),
+  measure: fc.constantFrom(...FILM_MEASURES).chain((what) => {
+    const [low, high] = MEASURE_BOUNDS[what];
+    const value =
+      what === 'fragments' ? fc.integer({ min: low, max: high }) : fc.double({ min: low, max: high, noNaN: true });
+    return value.map((number) => ({ what, value: Math.round(number * 10) / 10 + 0 }));
+  }),
   displacement: merged(fc.record({ displaced: fc.boolean() }), maybe('mm', upTo(30))),
   onset: fc.constantFrom(...subjectValues.onset.options),
   mechanism: id,

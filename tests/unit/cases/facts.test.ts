@@ -41,11 +41,12 @@ const made = (id: string, subject: Subject, value: unknown, status: string, more
 
 const SUBJECT_AND_STATUS = SUBJECTS.flatMap((subject) => STATUSES.map((status) => ({ subject, status })));
 const listOf = (file: CaseFile, subject: Subject): readonly Claim[] => {
-  const { treatments, followUps, outcomes, riskFactors, timetables } = factsOf(file);
+  const { treatments, followUps, measures, outcomes, riskFactors, timetables } = factsOf(file);
   const lists = {
     treatment: treatments,
     followUp: followUps,
     outcome: outcomes,
+    measure: measures,
     riskFactor: riskFactors,
     timetable: timetables,
   };
@@ -231,6 +232,7 @@ describe('properties', () => {
           facts.treatments,
           facts.followUps,
           facts.outcomes,
+          facts.measures,
           facts.riskFactors,
           facts.timetables,
           facts.ruledOut,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { emptyCase } from '../../../src/cases';
-import { CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
+import { type BandsAsked, CONFIDENCES, EXPLANATION_VERSION } from '../../../src/explain';
 import {
+  type ActivityId,
   type CaseId,
   type InjuryId,
   idOf,
@@ -81,7 +82,8 @@ describe('how', () => {
     ['mechanism', idOf<MechanismId>('repeated-load'), REPORTED],
     ['massKg', 66],
   );
-  const against = (file = runner) => findingNamed(explained(file), 'how.pullAgainstBreaks');
+  const against = (file = runner, bands: BandsAsked = 'ratio') =>
+    findingNamed(explained(file, {}, { bands }), 'how.pullAgainstBreaks');
   /** The same load, said of a class whose breaks lie where the frame's plateau does not reach. */
   const elsewhere = caseOf(
     ['injury', injury('mt5-metaphyseal')],
@@ -97,14 +99,32 @@ describe('how', () => {
     };
     expect(against()?.message).toMatchObject({ id: 'pullAgrees', args: { occursRegion: 'mt5-zone-3' } });
     expect(against(elsewhere)?.message).toMatchObject({ id: 'pullSilent', args: { occursRegion: 'mt5-zone-2' } });
+    // Where the theory has no place at all no draw is needed; where it has one, one run says nothing.
+    expect(against(elsewhere, 'none')?.message).toMatchObject({ id: 'pullSilent', args: { beyond: null } });
+    expect(against(runner, 'none')?.message).toMatchObject({ id: 'pullPending', args: { occursRegion: 'mt5-zone-3' } });
     expect(sentence(runner)).toMatch(/where (such breaks|breaks of this kind) are found/);
     // Their part is all hatched: neither agreement nor disagreement.
     expect(sentence(elsewhere)).toContain('has nothing to say');
   });
 
+  it('takes a speed only in a task of which a source says what it does', () => {
+    const pull = (activity: string) => {
+      const file = caseOf(
+        ['injury', injury('mt5-proximal-shaft')],
+        ['mechanism', idOf<MechanismId>('repeated-load'), REPORTED],
+        ['activity', idOf<ActivityId>(activity), REPORTED],
+      );
+      const finding = findingNamed(explained(file, { speed: 3.9 }), 'how.loadPull');
+      if (finding === undefined) throw new Error('no run');
+      return [(finding.basis.inputs as { speed: unknown }).speed, finding.whatIf];
+    };
+    expect(pull('running')).toEqual([3.9, true]);
+    expect(pull('walking')).toEqual([null, false]);
+  });
+
   it('says what a beam leaves out exactly when the two do not agree', () => {
     expect(findingNamed(explained(elsewhere), 'how.beamLeavesOut')).toBeDefined();
-    expect(findingNamed(explained(runner), 'how.beamLeavesOut')).toBeUndefined();
+    expect(findingNamed(explained(runner, {}, { bands: 'ratio' }), 'how.beamLeavesOut')).toBeUndefined();
   });
 
   it('says which mass it took and whether anybody stated it', () => {

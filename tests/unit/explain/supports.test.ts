@@ -83,6 +83,7 @@ describe('repeated load', () => {
     const tired = explained(caseOf(['mechanism', REPEATED_LOAD]));
     const message = findingNamed(tired, 'how.repeatedLoad')?.message as MessageOf<'repeatedLoad'>;
     expect(message.args.damage).toEqual({ value: 1.9, unit: 'times', lowHigh: [1.7, 2.4] });
+    expect(message.args.mark).toBe('from memory');
     expect(findingNamed(explained(demoOnDefaultFoot('handball-zone-2')), 'how.repeatedLoad')).toBeUndefined();
   });
 });

@@ -2,14 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { loadDraws } from '../../../src/mechanics/foot/bands';
 import { shareLoadsOf, underShare } from '../../../src/mechanics/foot/share-loads';
-import { bandedCase, FRAME_BANDS, modelLoadedFoot, PERSON, toldCaseOf } from '../../tools/loaded-foot';
+import { bandedCase, freeFrames, modelLoadedFoot, PERSON, toldCaseOf } from '../../tools/loaded-foot';
 
 const foot = modelLoadedFoot(true);
 const pushOff = bandedCase('walking');
 const COUNT = 8;
 const drawsWith = (id: string) => ({
   banded: bandedCase(id),
-  draws: loadDraws(FRAME_BANDS, bandedCase(id), pushOff, COUNT, 1),
+  draws: loadDraws(freeFrames(COUNT, 1), bandedCase(id), pushOff, 1),
 });
 const asked = (shares: readonly number[], sMm: number | null) =>
   shareLoadsOf(foot, {

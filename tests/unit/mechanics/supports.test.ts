@@ -1,10 +1,11 @@
 /** Boot, sole and wedge on the frame of the shipped foot: what the same change alone does, by another way round. */
 import { describe, expect, test } from 'vitest';
 import { shapeOf } from '../../../src/explain/context';
-import { activityIn, bandedCase, frameBandsOf } from '../../../src/explain/loads';
+import { activityIn, bandedCase } from '../../../src/explain/loads';
 import { type ActivityId, idOf } from '../../../src/ids';
 import { contributorsOf, loadDraws, loadedFoot, sectionLoadsOf, supportsOf } from '../../../src/mechanics';
 import { content, foot } from '../../tools/explained';
+import { freeFrames } from '../../tools/loaded-foot';
 
 const MANY_RUNS_MS = 180_000;
 const asTold = { speed: null, tiltDeg: null };
@@ -14,14 +15,13 @@ const person = { massKg: 70, carriedKg: 0, soleBending: 0 };
 
 describe('supports', () => {
   const on = loadedFoot(shapeOf(content), foot, true);
-  const bands = frameBandsOf(content);
-  const draws = loadDraws(bands, flat, pushOff, 4, 1);
+  const draws = loadDraws(freeFrames(4, 1), flat, pushOff, 1);
 
   test(
     'the outer wedge is the same step as the contributor takes, told alone',
     () => {
       const supports = supportsOf(on, draws, flat, pushOff, person, 5);
-      const contributors = contributorsOf(on, loadDraws(bands, pushOff, pushOff, 1, 1), pushOff, person, 5);
+      const contributors = contributorsOf(on, loadDraws(freeFrames(1, 1), pushOff, pushOff, 1), pushOff, person, 5);
       const told = (id: string) => contributors.find((c) => c.id === id)?.ratio.told;
       const ratio = (id: string) => supports.find((s) => s.id === id)?.ratio.told;
       expect(supports.map((s) => s.id)).toEqual(['boot', 'stiffSole', 'outerWedge', 'innerWedge']);

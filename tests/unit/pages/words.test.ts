@@ -1,4 +1,5 @@
 /** Every text of the screens is in content/words.yaml, every key of that file is used, and no screen holds a text of its own. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseAst } from 'vite';
@@ -15,7 +16,8 @@ import {
 } from '../../../src/cases';
 import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
-import { AGE_BANDS, ENDPOINTS, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
+import { strand } from '../../../src/content/schema';
+import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
@@ -90,6 +92,9 @@ const made = new Set([
   ...each('sourceKind', SOURCE_KINDS),
   ...each('followUp', FOLLOW_UP_FINDINGS),
   ...each('outcome', OUTCOME_RESULTS),
+  ...each('measure', FILM_MEASURES),
+  ...each('strand', strand.entries.kind.options),
+  'field.measure',
   ...each('side', []),
   ...each('direction', subjectValues.direction.options),
   ...each('onset', subjectValues.onset.options),

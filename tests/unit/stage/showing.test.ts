@@ -54,6 +54,7 @@ const words = {
   'stage.here.zone': '{here}, zone {number}',
 };
 const content = {
+  strands: [],
   words,
   bones: [...foot.bones.keys()].map((id) => ({ id, plain: `plain ${id}`, term: id, latin: `os ${id}` })),
 } as unknown as Content;

@@ -29,6 +29,7 @@ const VALUES: { readonly [S in Subject]: Extract<ClaimValue, { subject: S }>['va
   injury: idOf<InjuryId>('mt5-metaphyseal'),
   direction: 'transverse',
   displacement: { displaced: true, mm: 2 },
+  measure: { what: 'gap', value: 3 },
   onset: 'gradual',
   mechanism: idOf<MechanismId>('repeated-load'),
   injuryDate: day,

@@ -16,6 +16,14 @@ describe('a patient’s sentences', () => {
   });
 });
 
+test('that the wear is told from memory stands in the sentence, for every reader', () => {
+  const runner = explained(demoOnDefaultFoot('hill-runner'));
+  const finding = findingNamed(runner, 'how.repeatedLoad');
+  if (finding === undefined) throw new Error('no repeated load');
+  for (const reader of ['patient', 'broadcast', 'study'] as const)
+    expect(plainText(wordFinding(content, runner, finding, reader))).toContain('from memory');
+});
+
 describe('the handball case', () => {
   const explanation = explained(demoOnDefaultFoot('handball-zone-2'), {}, { bands: 'all' });
   const found = findingsOf(explanation, 'options').filter((f) => /^options\.(support|screw)/.test(f.id));

@@ -53,6 +53,8 @@ describe('the form', () => {
     ['E of 0', (m) => (m.materials.bone.E = 0), ['material "bone"', 'E']],
     ['a negative G', (m) => (m.materials.bone.G = -1), ['material "bone"', 'G']],
     ['E that is no number', (m) => (m.materials.bone.E = 'stiff'), ['material "bone"', 'E', 'expected a number']],
+    ['a load beyond reckoning', (m) => (m.nodalLoads[0].F[1] = -1e300), ['load at node "b"', 'F.1', 'too large']],
+    ['a modulus beyond reckoning', (m) => (m.materials.bone.E = 1e300), ['material "bone"', 'E', 'too large']],
     ['a place that is not finite', (m) => (m.nodes[1].xyz[2] = Number.POSITIVE_INFINITY), ['node "b"', 'finite']],
     ['a place that is NaN', (m) => (m.nodes[1].xyz[2] = Number.NaN), ['node "b"', 'expected a number']],
     ['two coordinates', (m) => m.nodes[2].xyz.pop(), ['node "c"', 'xyz.2']],

@@ -1,0 +1,98 @@
+/**
+ * Classes that geometry decides: the rules of an injury's classification (content) held against what the case says of place,
+ * displacement and measures of films. A value on a border belongs to the class that begins there, and that is said. What is not
+ * stated decides nothing, and two claims of one measure that differ decide nothing either.
+ */
+import type { Claim, Facts } from '../cases/schema';
+import type { ClassRule, Injury } from '../content/schema';
+import type { FilmMeasure, RegionId } from '../ids';
+import type { ClaimTag } from './messages';
+import { knownOf, weakest } from './resolve';
+
+interface MeasureKnown {
+  readonly what: FilmMeasure | 'displacement';
+  readonly value: number;
+  readonly tag: ClaimTag;
+}
+
+/** What a rule is held against, with the claims that say so. Plain data: it is the input of a computation. */
+export interface Measured {
+  readonly region: { readonly value: RegionId; readonly tag: ClaimTag } | null;
+  readonly displaced: { readonly value: boolean; readonly tag: ClaimTag } | null;
+  /** One value a measure; a measure on which claims differ has none. */
+  readonly measures: readonly MeasureKnown[];
+}
+
+type MeasureClaim = Extract<Claim, { subject: 'measure' }>;
+
+const byMeasure = (claims: readonly MeasureClaim[]): Measured['measures'] => {
+  const found = new Map<FilmMeasure, { value: number; tag: ClaimTag } | null>();
+  for (const claim of claims) {
+    if (claim.status === 'ruledOut') continue;
+    const { what, value } = claim.value;
+    const before = found.get(what);
+    if (before === null || (before !== undefined && before.value !== value)) found.set(what, null);
+    else {
+      const tags = before === undefined ? [] : [before.tag];
+      const status = weakest(claim.status, ...tags.flatMap((t) => (t.status === 'ruledOut' ? [] : [t.status])));
+      found.set(what, { value, tag: { status, claims: [...tags.flatMap((t) => t.claims), claim.id] } });
+    }
+  }
+  return [...found].flatMap(([what, known]) => (known === null ? [] : [{ what, ...known }]));
+};
+
+export const measuredIn = (facts: Facts, region: Measured['region']): Measured => {
+  const displacement = knownOf(facts.displacement);
+  const tag: ClaimTag | null = displacement && { status: displacement.status, claims: displacement.claims };
+  const measures = byMeasure(facts.measures);
+  const mm = displacement?.value.mm;
+  return {
+    region,
+    displaced: displacement === null || tag === null ? null : { value: displacement.value.displaced, tag },
+    measures: mm === undefined || tag === null ? measures : [...measures, { what: 'displacement', value: mm, tag }],
+  };
+};
+
+interface Held {
+  readonly holds: boolean;
+  /** On the border at which the class begins. */
+  readonly onBorder: boolean;
+  readonly tag: ClaimTag;
+}
+
+/** Null where nothing was stated that the rule asks for. */
+const heldAgainst = (rule: ClassRule, m: Measured): Held | null => {
+  if (rule.by === 'place')
+    return m.region && { holds: m.region.value === rule.region, onBorder: false, tag: m.region.tag };
+  if (rule.by === 'displaced')
+    return m.displaced && { holds: m.displaced.value === rule.displaced, onBorder: false, tag: m.displaced.tag };
+  const known = m.measures.find(({ what }) => what === rule.what);
+  if (known === undefined) return null;
+  const { value, tag } = known;
+  const holds = (rule.from === undefined || value >= rule.from) && (rule.below === undefined || value < rule.below);
+  return { holds, onBorder: holds && value === rule.from, tag };
+};
+
+export interface ComputedClass {
+  /** Its place in the injury's classification. */
+  readonly index: number;
+  readonly onBorder: boolean;
+  readonly claim: ClaimTag;
+}
+
+/** The classes whose rules all hold, at most one a scheme as long as rules of a scheme do not overlap (checked with the content). */
+export const classesOf = ({ classification }: Pick<Injury, 'classification'>, m: Measured): readonly ComputedClass[] =>
+  classification.flatMap(({ rules }, index) => {
+    if (rules === undefined) return [];
+    const held = rules.map((rule) => heldAgainst(rule, m));
+    if (held.some((h) => h === null || !h.holds)) return [];
+    const all = held.flatMap((h) => h ?? []);
+    const statuses = all.flatMap(({ tag }) => (tag.status === 'ruledOut' ? [] : [tag.status]));
+    return [
+      {
+        index,
+        onBorder: all.some((h) => h.onBorder),
+        claim: { status: weakest(...statuses), claims: [...new Set(all.flatMap(({ tag }) => tag.claims))] },
+      },
+    ];
+  });
