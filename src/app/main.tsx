@@ -24,7 +24,7 @@ const linked = location.hash;
 const plain = linked.length <= 1;
 const asked: Address = { ...readAddress(linked), ...(plain ? { page: 'start' } : {}) };
 /** Who comes to these begins with no case: an invented one would only have to be cleared away. */
-const begins = (['start', 'new', 'walk'] as const).some((page) => page === asked.page);
+const begins = (['start', 'new', 'walk', 'find'] as const).some((page) => page === asked.page);
 /** What this device has kept is there before the first screen is, unless reading it takes longer than this, ms. */
 const KEPT_WITHIN_MS = 800;
 const usual = usualFoot(content.shape, 'display');

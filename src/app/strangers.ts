@@ -3,8 +3,13 @@ import { makeSay, strangersIn } from '../pages';
 import type { Session } from '../session/types';
 
 export const reportStrangers = (session: Session, hash: string, search = ''): void => {
-  const strangers = strangersIn(hash, search);
+  const { cards, words } = session.getState().content;
+  const strangers = strangersIn(
+    hash,
+    search,
+    cards.map(({ id }) => id),
+  );
   if (strangers.length === 0) return;
-  const say = makeSay(session.getState().content.words);
+  const say = makeSay(words);
   session.commands.report({ what: say('link.strange'), where: strangers.join(', '), remedy: say('link.remedy') });
 };

@@ -14,7 +14,7 @@ export interface ContentFault {
   readonly got: string;
 }
 
-type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'shape' | 'injuries' | 'cards'>;
+type Checked = Pick<Content, 'bones' | 'joints' | 'regions' | 'injuries' | 'cards' | 'shape'>;
 
 const fault = (where: string, expected: string, got: string): ContentFault => ({ where, expected, got });
 
@@ -59,10 +59,9 @@ const checkRegions = (content: Checked, foot: Foot): ContentFault[] => {
   });
 };
 
-/** An injury lives on its own bones, and what a film can show instead is known to the builder. */
-const checkInjuries = (content: Checked, foot: Foot): ContentFault[] => {
-  const known = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
-  const homes = content.injuries.flatMap((injury) =>
+/** An injury lives on its own bones. */
+const checkHomes = (content: Checked): ContentFault[] =>
+  content.injuries.flatMap((injury) =>
     homesOf(injury).flatMap((home) => {
       const bone = content.regions.find((r) => r.id === home)?.bone;
       return bone === undefined || bonesOf(injury).includes(bone)
@@ -70,16 +69,28 @@ const checkInjuries = (content: Checked, foot: Foot): ContentFault[] => {
         : [fault(`injuries ${injury.id}`, `parts of ${bonesOf(injury).join(', ')}`, `${home} of ${bone}`)];
     }),
   );
+
+/** A card's place is on a bone of it, and a look-alike that something is told from is drawn on the foot. */
+const checkCards = (content: Checked, foot: Foot): ContentFault[] => {
+  const drawn = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
+  const onBones = content.cards.flatMap(({ id, bones, region }) => {
+    const bone = content.regions.find((record) => record.id === region)?.bone;
+    return bone === undefined || bones.includes(bone)
+      ? []
+      : [fault(`cards ${id}`, `a place on ${bones.join(' or ')}`, `${region} of ${bone}`)];
+  });
   const told = [
-    ...content.injuries.map(({ id, tellApart }) => ({ where: `injuries ${id}`, tellApart })),
-    ...content.cards.map(({ id, tellApart }) => ({ where: `cards ${id}`, tellApart })),
+    ...content.injuries.map((record) => ({ ...record, kind: 'injuries' })),
+    ...content.cards.map((record) => ({ ...record, kind: 'cards' })),
   ];
-  const unknown = told.flatMap(({ where, tellApart }) =>
+  const undrawn = told.flatMap(({ kind, id, tellApart }) =>
     tellApart.flatMap(({ from }) =>
-      from.is === 'lookAlike' && !known.has(from.id) ? [fault(where, 'a look-alike that the foot knows', from.id)] : [],
+      from.is !== 'lookAlike' || drawn.has(from.id)
+        ? []
+        : [fault(`${kind} ${id}`, 'a look-alike of the foot', from.id)],
     ),
   );
-  return [...homes, ...unknown];
+  return [...onBones, ...undrawn];
 };
 
 /** Empty when the content fits the foot. References inside the content are checked when it is compiled. */
@@ -88,5 +99,6 @@ export const checkContent = (content: Checked, foot: Foot): readonly ContentFaul
   ...checkBones(content, foot),
   ...checkJoints(content, foot),
   ...checkRegions(content, foot),
-  ...checkInjuries(content, foot),
+  ...checkHomes(content),
+  ...checkCards(content, foot),
 ];

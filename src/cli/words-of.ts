@@ -37,7 +37,18 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'madeFor',
   'findBy',
   'p',
+  // What somebody may type, and is told back.
+  'findBy',
+  'words',
 ]);
+
+/** Printed in records of one kind only: elsewhere these keys hold closed words. */
+const SEEN_IN_KIND: Readonly<Partial<Record<string, readonly string[]>>> = {
+  rates: ['group', 'type', 'span'],
+  contradictions: ['topic', 'says'],
+  decisionRules: ['what', 'of'],
+};
+const seenOfKind = (kind: string): ReadonlySet<string> => new Set([...SEEN_FIELDS, ...(SEEN_IN_KIND[kind] ?? [])]);
 
 /** What is printed of the measures and look-alikes of the foot: there a source is the reference itself. */
 const SEEN_OF_FOOT: ReadonlySet<string> = new Set([
@@ -72,7 +83,9 @@ export const wordsOfContent = (content: Content): ListedWord[] => {
   return [
     ...Object.entries(words).map(([key, text]) => ({ where: `content/words/${key}`, text })),
     ...Object.entries(kinds).flatMap(([kind, records]) =>
-      records.flatMap((record: unknown, i: number) => seenIn(record, `content/${kind}/${idIn(record, i)}`, false)),
+      records.flatMap((record: unknown, i: number) =>
+        seenIn(record, `content/${kind}/${idIn(record, i)}`, false, seenOfKind(kind)),
+      ),
     ),
     ...WORDS_OF_FOOT.flatMap((key) =>
       recordsOf(shape, key).flatMap((record, i) =>

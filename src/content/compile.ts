@@ -9,7 +9,8 @@ import { KIND_NAMES, KINDS, type Kind, kindOf, nameOf } from './kinds';
 import { byPlace, type ContentProblem } from './problems';
 import { referencesOf } from './references';
 import { breachesOf } from './rules';
-import { type Content, type Review, review, screenWords } from './schema';
+import { edgesOf, lostEdges } from './rules-vessels';
+import { type Content, type Review, review, screenWords, type Vessel } from './schema';
 import { readYaml, type YamlFile } from './yaml-file';
 
 export type Compiled =
@@ -124,6 +125,7 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
     }
     ids?.add(id);
   }
+  const edges = new Set(loaded.flatMap(({ kind, record }) => (kind === 'vessels' ? edgesOf(record as Vessel) : [])));
   for (const { kind, file, index, record } of loaded) {
     for (const r of referencesOf(kind, record)) {
       if (known.get(r.to)?.has(r.id)) continue;
@@ -131,7 +133,7 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
         problemAt(file, ['records', index, ...r.path], `an id found in ${KINDS[r.to].file} (${r.to})`, r.id),
       );
     }
-    for (const b of breachesOf(kind, record)) {
+    for (const b of [...breachesOf(kind, record), ...lostEdges(record, edges)]) {
       problems.push(problemAt(file, ['records', index, ...b.path], b.expected, b.got));
     }
   }

@@ -4,12 +4,15 @@ import type {
   Activity,
   Attachment,
   Bone,
+  BoneSupply,
   Card,
   Caution,
   Contradiction,
   DailyTopic,
+  DecisionRule,
   Evidence,
   Factor,
+  FindWord,
   Fixation,
   Injury,
   JointRecord,
@@ -24,6 +27,7 @@ import type {
   Strand,
   Study,
   Vessel,
+  VesselPattern,
   WalkStop,
 } from './schema';
 import type { Path } from './yaml-file';
@@ -52,10 +56,12 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   regions: (r: RegionRecord) => [ref('bones', r.bone, 'bone')],
   attachments: (r: Attachment) => [ref('regions', r.region, 'region'), ref('bones', r.bone, 'bone')],
   vessels: (r: Vessel) => [
-    ref('bones', r.bone, 'bone'),
-    ref('regions', r.enters, 'enters'),
-    ...r.feeds.map((f, i) => ref('regions', f.region, 'feeds', i, 'region')),
+    ...r.from.map((f, i) => ref('vessels', f.vessel, 'from', i, 'vessel')),
+    ...r.ends.map((end, i) => (end.at === null ? null : ref('regions', end.at, 'ends', i, 'at'))),
+    ...r.said.map((s, i) => ref('regions', s.region, 'said', i, 'region')),
   ],
+  vesselPatterns: (r: VesselPattern) => r.choices.flatMap((c, i) => list('regions', c.bare, 'choices', i, 'bare')),
+  boneSupplies: (r: BoneSupply) => [ref('bones', r.id, 'id')],
   mechanisms: (r: Mechanism) => [r.activity ? ref('activities', r.activity, 'activity') : null],
   activities: (r: Activity) => [r.otherEdge ? ref('activities', r.otherEdge, 'otherEdge') : null],
   injuries: (r: Injury) => [
@@ -96,7 +102,20 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   contradictions: (r: Contradiction) => [
     ...list('injuries', r.injuries, 'injuries'),
     ...list('cards', r.cards, 'cards'),
+    ...r.sides.flatMap((side, i) => [
+      ...list('studies', side.studies, 'sides', i, 'studies'),
+      ...list('rates', side.rates, 'sides', i, 'rates'),
+    ]),
   ],
+  decisionRules: (r: DecisionRule) =>
+    r.steps.flatMap(({ at }, i) =>
+      at === null
+        ? []
+        : [
+            ref('bones', at.bone, 'steps', i, 'at', 'bone'),
+            at.region === null ? null : ref('regions', at.region, 'steps', i, 'at', 'region'),
+          ],
+    ),
   strands: (r: Strand) => [r.from ? ref('regions', r.from, 'from') : null, r.to ? ref('regions', r.to, 'to') : null],
   studies: (r: Study) => [
     ref('sources', r.source, 'source'),
@@ -104,6 +123,11 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
   ],
   walk: (r: WalkStop) => [ref('bones', r.bone, 'bone')],
+  findWords: (r: FindWord) => [
+    ...list('bones', r.bones, 'bones'),
+    ...list('regions', r.regions, 'regions'),
+    ...list('mechanisms', r.mechanisms, 'mechanisms'),
+  ],
   fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [
     ...list('injuries', r.injuries, 'injuries'),

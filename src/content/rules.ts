@@ -3,7 +3,8 @@ import type { Kind } from './kinds';
 import { evidenceIn } from './references';
 import { classBreaches } from './rules-classes';
 import { factorBreaches } from './rules-factor';
-import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study } from './schema';
+import { patternBreaches, vesselBreaches } from './rules-vessels';
+import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study, Vessel, VesselPattern } from './schema';
 import type { Path } from './yaml-file';
 
 export interface Breach {
@@ -124,5 +125,7 @@ export const breachesOf = (kind: Kind, record: object): Breach[] => [
   ...(kind === 'stageSheets' ? stageSheet(record as StageSheet) : []),
   ...(kind === 'cautions' ? caution(record as Caution) : []),
   ...(kind === 'studies' ? study(record as Study) : []),
+  ...(kind === 'vessels' ? vesselBreaches(record as Vessel) : []),
+  ...(kind === 'vesselPatterns' ? patternBreaches(record as VesselPattern) : []),
   ...(kind === 'factors' ? factorBreaches(record as Factor) : []),
 ];

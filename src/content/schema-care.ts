@@ -1,7 +1,7 @@
 /** Records about care and what became of people: options, studies, factors. Injuries: schema-injuries.ts. */
 import * as v from 'valibot';
 import { ENDPOINTS } from '../ids';
-import { factorId, injuryId, level, optionId } from '../ids/schema';
+import { factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
 
@@ -14,6 +14,8 @@ export const option = v.strictObject({
   /** What it does to the bone mechanically. */
   does: tellings,
   burdens: v.array(v.strictObject({ what: tellings, evidence })),
+  /** Edges of the graph of vessels that it takes away, as a source says. */
+  cuts: v.optional(v.array(vesselEdgeId)),
   evidence,
 });
 export type Option = v.InferOutput<typeof option>;
@@ -24,9 +26,19 @@ const finite = v.pipe(v.number(), v.finite());
 
 const pair = v.pipe(v.array(finite), v.length(2));
 
+export const eventName = v.picklist([
+  'failure',
+  'nonunion',
+  'delayed union',
+  'union',
+  'refracture',
+  'returned',
+  'not returned',
+]);
+
 /** What was counted, of `of` people. `percent` as printed when counts are not. */
 const event = v.strictObject({
-  what: v.picklist(['failure', 'nonunion', 'delayed union', 'union', 'refracture', 'returned', 'not returned']),
+  what: eventName,
   count: v.nullable(v.pipe(v.number(), v.integer())),
   of: v.nullable(v.pipe(v.number(), v.integer())),
   percent: v.nullable(finite),

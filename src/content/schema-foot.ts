@@ -1,8 +1,8 @@
-/** Records about the foot itself and how it is loaded: bones, joints, regions, attachments, vessels, mechanisms, load cases. */
+/** Records about the foot itself and how it is loaded: bones, joints, regions, attachments, mechanisms, load cases. */
 import * as v from 'valibot';
 import { activityId, boneId, mechanismId, regionId } from '../ids/schema';
 import { text } from '../units/schema';
-import { attachmentId, evidence, figure, jointId, mark, tellings, vesselId } from './schema-base';
+import { attachmentId, evidence, figure, jointId, mark, tellings } from './schema-base';
 
 export const bone = v.strictObject({
   id: boneId,
@@ -35,7 +35,8 @@ export type JointRecord = v.InferOutput<typeof joint>;
 export const region = v.strictObject({
   id: regionId,
   bone: boneId,
-  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen', 'groove', 'watershed']),
+  /** `spot`: a place that is spoken of and is none of the others. */
+  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen', 'groove', 'spot', 'watershed']),
   term: text(80),
   plain: text(80),
   /** How its border is found on the surface, in words. */
@@ -55,24 +56,6 @@ export const attachment = v.strictObject({
   evidence,
 });
 export type Attachment = v.InferOutput<typeof attachment>;
-
-export const vessel = v.strictObject({
-  id: vesselId,
-  term: text(100),
-  plain: text(100),
-  bone: boneId,
-  /** Region where it enters the bone, and the regions it feeds. `main` = the main feeder of that region. */
-  enters: regionId,
-  /** Which way blood runs inside the bone from the entry: a break between entry and part cuts it. */
-  feeds: v.array(v.strictObject({ region: regionId, main: v.boolean() })),
-  /** A net on the bone's surface that enters everywhere: no break cuts it off. */
-  net: v.optional(v.boolean()),
-  /** For the vessel and its entry. */
-  evidence,
-  /** For what it feeds inside the bone, where that is known less surely than the vessel itself. */
-  feedsEvidence: v.optional(evidence),
-});
-export type Vessel = v.InferOutput<typeof vessel>;
 
 /** What kind of model applies to a way of breaking. The explanation says so when none of ours does. */
 export const MODEL_KINDS = ['beam stress', 'pull-off', 'tie overload', 'joint force', 'not modelled'] as const;
@@ -257,3 +240,27 @@ export const walkStop = v.strictObject({
   evidence,
 });
 export type WalkStop = v.InferOutput<typeof walkStop>;
+
+/**
+ * Words by which people speak of a foot, and what is meant: a place by the bones and parts there; an event, by the ways of breaking
+ * that it can mean; who it happened to. `same`: one word and its others. `filler`: words that tell nothing apart.
+ */
+export const findWord = v.pipe(
+  v.strictObject({
+    id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
+    is: v.picklist(['place', 'event', 'who', 'same', 'filler']),
+    /** How it is told back; of `same`, the word that the others stand for. */
+    plain: text(60),
+    words: v.pipe(v.array(text(40)), v.minLength(1)),
+    groups: v.optional(v.array(bone.entries.group), []),
+    bones: v.optional(v.array(boneId), []),
+    regions: v.optional(v.array(regionId), []),
+    mechanisms: v.optional(v.array(mechanismId), []),
+  }),
+  v.check(
+    ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,
+    'a place has groups, bones or regions, and nothing else has',
+  ),
+  v.check(({ is, mechanisms }) => is === 'event' || mechanisms.length === 0, 'only an event has mechanisms'),
+);
+export type FindWord = v.InferOutput<typeof findWord>;

@@ -1,7 +1,18 @@
 /** Injuries: those done fully, and cards for those told in short. One injury a file, so that adding one is adding one file. */
 import * as v from 'valibot';
 import { FILM_MEASURES } from '../ids';
-import { boneId, cardId, codeId, factorId, injuryId, mechanismId, optionId, regionId, strandId } from '../ids/schema';
+import {
+  boneId,
+  cardId,
+  codeId,
+  factorId,
+  injuryId,
+  mechanismId,
+  optionId,
+  regionId,
+  strandId,
+  vesselEdgeId,
+} from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, stageId, tellings } from './schema-base';
 import { WALK_VIEWS } from './schema-foot';
@@ -37,6 +48,8 @@ const classification = v.strictObject({
   criteria: tellings,
   /** Absent: geometry does not decide it. Several: all of them. */
   rules: v.optional(v.pipe(v.array(rule), v.minLength(1))),
+  /** Edges of the graph of vessels that are torn in this class. */
+  cuts: v.optional(v.array(vesselEdgeId)),
   evidence,
 });
 

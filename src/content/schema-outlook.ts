@@ -1,9 +1,10 @@
 /** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
 import * as v from 'valibot';
-import type { ContradictionId, RateId } from '../ids';
+import { type ContradictionId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
 import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
-import { evidence, mark, sourceId, tellings } from './schema-base';
+import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
+import { eventName } from './schema-care';
 import { WALK_VIEWS } from './schema-foot';
 
 const percent = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
@@ -15,6 +16,14 @@ export const trouble = v.strictObject({
   term: text(60),
   plain: text(60),
   what: tellings,
+  /** Where it is told: of the spot, or of the way back. */
+  question: v.picklist(['why', 'back']),
+  /** Explained with every injury; else only where somebody counted it. */
+  always: v.boolean(),
+  /** What study arms call it: their counts stand in studies.yaml and are not written here again. */
+  events: v.array(eventName),
+  /** After "of these people, so many had ...", for patients and in study. */
+  counted: v.strictObject({ plain: text(80), study: text(80) }),
   evidence,
 });
 export type Trouble = v.InferOutput<typeof trouble>;
@@ -43,6 +52,7 @@ export const rate = v.pipe(
   }),
   v.check(({ count, percent: p }) => count !== null || p !== null, 'a rate has a count or a percentage'),
   v.check(({ count, of }) => count === null || (of !== null && count <= of), 'a count has its whole, and is no more'),
+  v.check(({ read, mark: m }) => read !== 'secondary' || m !== 'seen', 'what was read second-hand is not marked seen'),
 );
 export type Rate = v.InferOutput<typeof rate>;
 
@@ -52,10 +62,53 @@ export const contradiction = v.strictObject({
   topic: text(120),
   injuries: v.array(injuryId),
   cards: v.optional(v.array(cardId), []),
-  sides: v.pipe(v.array(v.strictObject({ says: text(300), evidence })), v.minLength(2)),
+  /** In whose fold it stands beside the injuries. */
+  question: v.picklist(QUESTION_IDS),
+  sides: v.pipe(
+    v.array(
+      v.strictObject({
+        says: text(300),
+        evidence,
+        /** Whose figures it rests on, where they stand already: they are shown from there. */
+        studies: v.optional(v.array(studyId), []),
+        rates: v.optional(v.array(id<RateId>()), []),
+      }),
+    ),
+    v.minLength(2),
+  ),
   weDo: tellings,
 });
 export type Contradiction = v.InferOutput<typeof contradiction>;
+
+/** A rule that decides on a film, as teaching: its steps, where it is felt, how well it was found to work, and what it is not for. */
+export const decisionRule = v.strictObject({
+  id: id<DecisionRuleId>(),
+  term: text(80),
+  what: tellings,
+  steps: v.array(
+    v.strictObject({
+      what: tellings,
+      /** Where on the foot; null: a step in words. */
+      at: v.nullable(v.strictObject({ bone: boneId, region: v.nullable(regionId), view: v.picklist(WALK_VIEWS) })),
+      evidence,
+    }),
+  ),
+  figures: v.array(
+    v.strictObject({
+      what: text(120),
+      percent,
+      lowHighPercent: v.nullable(v.pipe(v.array(percent), v.length(2))),
+      of: text(160),
+      evidence,
+    }),
+  ),
+  /** What was found beside the figures. */
+  found: v.array(v.strictObject({ what: tellings, evidence })),
+  /** For whom or what it does not hold, each looked up by its words. */
+  notFor: v.array(v.strictObject({ id: text(40), what: tellings, evidence })),
+  evidence,
+});
+export type DecisionRule = v.InferOutput<typeof decisionRule>;
 
 const sides = v.strictObject({ right: text(1), left: text(1), notStated: text(1) });
 

@@ -11,6 +11,7 @@ import type {
   Activity,
   Attachment,
   Bone,
+  FindWord,
   Fixation,
   FrameFigureRecord,
   JointRecord,
@@ -21,12 +22,12 @@ import type {
   RegionRecord,
   Repetition,
   StrainRecord,
-  Vessel,
   WalkStop,
 } from './schema-foot';
 import type { Card, Injury } from './schema-injuries';
-import type { Code, Contradiction, Rate, Strand, Trouble } from './schema-outlook';
+import type { Code, Contradiction, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
+import type { BoneSupply, Vessel, VesselPattern } from './schema-vessels';
 
 export * from './schema-base';
 export * from './schema-care';
@@ -35,6 +36,7 @@ export * from './schema-foot';
 export * from './schema-injuries';
 export * from './schema-outlook';
 export * from './schema-stages';
+export * from './schema-vessels';
 
 /** One item of CSL-JSON (citationstyles.org), the fields we use. */
 export const source = v.strictObject({
@@ -69,6 +71,10 @@ export interface Content {
   readonly regions: readonly RegionRecord[];
   readonly attachments: readonly Attachment[];
   readonly vessels: readonly Vessel[];
+  /** In which ways people's vessels differ, and how an injury tears them. */
+  readonly vesselPatterns: readonly VesselPattern[];
+  /** What was published of the supply of a bone. */
+  readonly boneSupplies: readonly BoneSupply[];
   readonly mechanisms: readonly Mechanism[];
   readonly activities: readonly Activity[];
   /** Stiffness of ties, joints and pads, and the bone: what the frame of the foot is told besides its shape. */
@@ -87,6 +93,7 @@ export interface Content {
   readonly troubles: readonly Trouble[];
   readonly rates: readonly Rate[];
   readonly contradictions: readonly Contradiction[];
+  readonly decisionRules: readonly DecisionRule[];
   readonly strands: readonly Strand[];
   readonly options: readonly Option[];
   readonly stages: readonly Stage[];
@@ -102,6 +109,8 @@ export interface Content {
   readonly factors: readonly Factor[];
   /** Stops of the walk from heel to toe, in walking order. */
   readonly walk: readonly WalkStop[];
+  /** How people speak of places and events. */
+  readonly findWords: readonly FindWord[];
   readonly sources: readonly Source[];
   readonly words: Readonly<Record<string, string>>;
   /** Raw, checked shape parameters for `src/anatomy` (its own schema). */

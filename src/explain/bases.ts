@@ -6,6 +6,7 @@ import * as back from './back-computes';
 import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
+import * as contradictions from './contradictions';
 import * as factors from './factor-findings';
 import * as films from './film-scores';
 import * as forecast from './forecast-computes';
@@ -19,6 +20,7 @@ import * as stages from './stage-computes';
 import * as supports from './support-computes';
 import * as texts from './texts';
 import * as timetable from './timetable';
+import * as troubles from './troubles';
 import type { Basis } from './types';
 import * as where from './where-computes';
 import * as why from './why';
@@ -47,6 +49,8 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     stages,
     claims,
     texts,
+    troubles,
+    contradictions,
   ]
     .flatMap((module): unknown[] => Object.values(module))
     .filter(isCompute)

@@ -3,10 +3,11 @@
  * their parameters, and what is derived from a foot is kept with it. Kept values are pure functions of their keys.
  */
 import * as v from 'valibot';
-import { buildFoot, isUsual, partAxis, partsOf, regionsOf, shapeSchema, startFrom, zoneAt } from '../anatomy';
+import { buildFoot, isUsual, meshOf, partAxis, partsOf, regionsOf, shapeSchema, startFrom, zoneAt } from '../anatomy';
 import type { BoneAxis, Foot, FootParameters, Region, Zone } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { BoneId, RegionId } from '../ids';
+import { type Ground, groundOf } from '../perfusion';
 
 export interface Context {
   readonly content: Content;
@@ -51,12 +52,13 @@ interface Derived {
   readonly zones: Map<BoneId, readonly Zone[]>;
   readonly regions: readonly Region[];
   readonly axes: Map<BoneId, BoneAxis>;
+  readonly grounds: Map<BoneId, Ground>;
 }
 const derived = new WeakMap<Foot, Derived>();
 const derivedFrom = (foot: Foot): Derived => {
   const kept = derived.get(foot);
   if (kept !== undefined) return kept;
-  const made: Derived = { zones: new Map(), regions: regionsOf(foot), axes: new Map() };
+  const made: Derived = { zones: new Map(), regions: regionsOf(foot), axes: new Map(), grounds: new Map() };
   derived.set(foot, made);
   return made;
 };
@@ -67,6 +69,13 @@ export const axisOn = (foot: Foot, bone: BoneId): BoneAxis => {
   const axis = axes.get(bone) ?? partAxis(foot, bone);
   axes.set(bone, axis);
   return axis;
+};
+/** The inside of a bone, for what spreads through it. */
+export const groundOn = (foot: Foot, bone: BoneId): Ground => {
+  const { grounds } = derivedFrom(foot);
+  const ground = grounds.get(bone) ?? groundOf(meshOf(foot, bone), axisOn(foot, bone));
+  grounds.set(bone, ground);
+  return ground;
 };
 /** The parts of a bone in order along `axisOn`; none where the content names none. */
 export const zonesOn = (foot: Foot, bone: BoneId): readonly Zone[] => {

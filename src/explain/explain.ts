@@ -8,7 +8,8 @@ import type { Content } from '../content/schema';
 import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
 import { zonesOn } from './context';
-import { feedingFor, isFed } from './feeding';
+import { contradictionFindings } from './contradictions';
+import { feedingFor, feedingRunOf, isFed } from './feeding';
 import { forecastsOf } from './forecast';
 import { howFindings, loadRunOf } from './how';
 import { tooManyBeyond, tooManyBeyondItself } from './how-computes';
@@ -17,6 +18,7 @@ import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, tol
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
+import { troubleFindings } from './troubles';
 import { type BandsAsked, type BreakAt, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
@@ -82,21 +84,25 @@ export const explain = (
     zones: bone === null ? [] : zonesOn(s.context.footFor(s.parameters), bone),
     stations: loads?.told.tables.find((table) => table.bone === bone) ?? null,
     loads,
-    feeding: isFed(content, bone)
-      ? feedingFor(s.context, {
-          foot: s.parameters,
-          bone,
-          place: s.breakAt === null ? null : (s.known.place?.value ?? null),
-        })
-      : null,
+    feeding: isFed(content, bone) ? feedingFor(s.context, feedingRunOf(s, bone)) : null,
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [
-      { id: 'where', findings: whereFindings(s) },
-      { id: 'how', findings: howFindings(s, bands) },
-      { id: 'why', findings: whyFindings(s) },
-      { id: 'options', findings: optionsFindings(s, bands === 'all') },
-      { id: 'back', findings: backFindings(s, forecasts, bands === 'all') },
+      { id: 'where', findings: [...whereFindings(s), ...contradictionFindings(s, 'where')] },
+      { id: 'how', findings: [...howFindings(s, bands), ...contradictionFindings(s, 'how')] },
+      { id: 'why', findings: [...whyFindings(s), ...troubleFindings(s, 'why'), ...contradictionFindings(s, 'why')] },
+      {
+        id: 'options',
+        findings: [...optionsFindings(s, bands === 'all'), ...contradictionFindings(s, 'options')],
+      },
+      {
+        id: 'back',
+        findings: [
+          ...backFindings(s, forecasts, bands === 'all'),
+          ...troubleFindings(s, 'back'),
+          ...contradictionFindings(s, 'back'),
+        ],
+      },
     ],
   };
 };

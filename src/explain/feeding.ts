@@ -1,42 +1,107 @@
-/** Who feeds which part of the bone, and what a break leaves: `src/perfusion` fed from content and the foot. */
-import { stationOf } from '../anatomy';
+/** Who feeds which part of the bone, and what a break and cut vessels leave: `src/perfusion` fed from content and the foot. */
 import type { Foot } from '../anatomy/types';
 import type { Place } from '../cases/schema';
 import type { Content, Evidence } from '../content/schema';
-import type { BoneId, RegionId } from '../ids';
+import { type BoneId, type VesselEdgeId, type VesselId, vesselEdge } from '../ids';
 import { feedingOf } from '../perfusion';
 import type { FeedingTable } from '../perfusion/types';
-import { axisOn, type Context, regionsOn, zoneNamed, zonesOn } from './context';
+import { type Context, groundOn, regionsOn, zonesOn } from './context';
 import { locate, type OnFoot } from './place';
+import type { Situation } from './situation';
+import { chosenAt, cutIn, type VesselChoices } from './vessel-choices';
 
 export interface FeedingRun extends OnFoot {
   readonly bone: BoneId;
   readonly place: Place | null;
+  readonly choices: VesselChoices;
+  /** Edges that an operation or the class of the injury takes away; what a choice tears comes on top. */
+  readonly cuts: readonly VesselEdgeId[];
 }
 
-/** Where a vessel goes in: the middle of the zone or region named. */
-const entryOn =
-  (foot: Foot, bone: BoneId) =>
-  (region: RegionId): number => {
-    const zone = zoneNamed(foot, bone, region);
-    if (zone !== null) return (zone.fromMm + zone.toMm) / 2;
-    const found = regionsOn(foot).find((r) => r.id === region && r.bone === bone);
-    if (found === undefined) throw new RangeError(`the drawn foot has no region ${region}`);
-    return stationOf(axisOn(foot, bone), found.centre);
-  };
+/** More tables than this are not kept for one foot: a break that is dragged makes one a step. */
+const KEPT = 64;
+const tables = new WeakMap<Foot, { readonly content: Content; readonly kept: Map<string, FeedingTable> }>();
+
+const keptOn = (foot: Foot, content: Content): Map<string, FeedingTable> => {
+  const known = tables.get(foot);
+  if (known?.content === content) return known.kept;
+  const kept = new Map<string, FeedingTable>();
+  tables.set(foot, { content, kept });
+  return kept;
+};
 
 export const feedingFor = (context: Context, run: FeedingRun): FeedingTable => {
-  const foot = context.footFor(run.foot);
-  const vessels = context.content.vessels.filter((v) => v.bone === run.bone);
-  const at = run.place === null ? null : locate(foot, run.bone, run.place);
-  return feedingOf(zonesOn(foot, run.bone), vessels, at === null ? null : { sMm: at.sMm }, entryOn(foot, run.bone));
+  const { content, footFor } = context;
+  const { bone, choices, cuts } = run;
+  const foot = footFor(run.foot);
+  const breakMm = run.place === null ? null : (locate(foot, bone, run.place)?.sMm ?? null);
+  const kept = keptOn(foot, content);
+  const key = JSON.stringify([bone, breakMm, Object.entries(choices).sort(), cuts]);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const { lacking, bare, torn } = chosenAt(content, bone, choices);
+  const whole = breakMm === null && cuts.length === 0;
+  const table = feedingOf(
+    {
+      bone,
+      ground: groundOn(foot, bone),
+      places: { zones: zonesOn(foot, bone), regions: regionsOn(foot).filter((r) => r.bone === bone) },
+      vessels: content.vessels,
+      lacking,
+      bare,
+      cuts: new Set([...cuts, ...torn]),
+      joined: content.boneSupplies.some(({ id, noBorder }) => id === bone && noBorder !== undefined),
+      breakMm,
+    },
+    whole ? undefined : feedingFor(context, { ...run, place: null, cuts: [] }).borders,
+  );
+  if (kept.size >= KEPT) kept.clear();
+  kept.set(key, table);
+  return table;
+};
+
+/** What one run of an explanation asks of a bone. */
+export const feedingRunOf = (s: Situation, bone: BoneId): FeedingRun => ({
+  foot: s.parameters,
+  bone,
+  // Without the line of a break nothing is cut off by one: a joint came apart, or may have.
+  place: s.breakAt === null ? null : (s.known.place?.value ?? null),
+  choices: s.whatIf.vessels ?? {},
+  cuts: cutIn(s).edges,
+});
+
+/** Vessels that lose an edge by what is torn or cut: the vessel that goes into a bone, or the one farther from the leg. */
+export const tornIn = (content: Content, run: FeedingRun): readonly VesselId[] => {
+  const edges = [...run.cuts, ...chosenAt(content, run.bone, run.choices).torn];
+  const names = new Map(content.vessels.map(({ id }) => [String(id), id]));
+  return [
+    ...new Set(
+      edges.flatMap((edge) => {
+        const [parent = '', child = ''] = edge.split('>');
+        const vessel = names.get(child) ?? names.get(parent);
+        return vessel === undefined ? [] : [vessel];
+      }),
+    ),
+  ];
 };
 
 /** Whether the content knows vessels of a bone. */
 export const isFed = (content: Content, bone: BoneId | null): bone is BoneId =>
-  content.vessels.some((v) => v.bone === bone);
+  content.vessels.some(({ ends }) => ends.some((end) => end.bone === bone));
 
-export const evidenceOfFeeding = (content: Content, bone: BoneId, regions?: readonly RegionId[]): readonly Evidence[] =>
-  content.vessels
-    .filter((v) => v.bone === bone && (regions === undefined || v.feeds.some((f) => regions.includes(f.region))))
-    .flatMap((v) => (v.feedsEvidence === undefined ? [v.evidence] : [v.evidence, v.feedsEvidence]));
+/** What the feeding of a bone rests on, or what that of a part of it does: ends, what sources say, the patterns chosen. */
+export const evidenceOfFeeding = (
+  content: Content,
+  { bone, choices }: Pick<FeedingRun, 'bone' | 'choices'>,
+  only?: readonly VesselId[],
+): readonly Evidence[] => {
+  const { lacking, evidence } = chosenAt(content, bone, choices);
+  const told = content.vessels.filter((v) => only === undefined || only.includes(v.id));
+  return [
+    ...told.flatMap(({ id, ends, said }) => {
+      const here = ends.filter((e) => e.bone === bone && !lacking.has(vesselEdge(id, e.at ?? e.bone)));
+      return here.length === 0 ? [] : [...here.map((e) => e.evidence), ...said.map((each) => each.evidence)];
+    }),
+    ...evidence,
+  ];
+};

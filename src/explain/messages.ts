@@ -28,6 +28,7 @@ import type {
   StageId,
   StudyId,
   TopicId,
+  TroubleId,
   VesselId,
   WeightPracticeId,
 } from '../ids';
@@ -38,6 +39,7 @@ import type { AssembledCode, Visit } from './icd10cm';
 import type { LoadMessages } from './load-messages';
 import type { StageMessages } from './stage-messages';
 import type { SupportMessages } from './support-messages';
+import type { TroubleMessages } from './trouble-messages';
 
 export interface ClaimTag {
   readonly status: ClaimStatus;
@@ -54,6 +56,7 @@ export type ModelKind = 'beam stress' | 'pull-off' | 'tie overload' | 'joint for
 /** A text of the content with three tellings, by address. */
 export type TextAddress =
   | { readonly kind: 'bone'; readonly bone: BoneId }
+  | { readonly kind: 'supply'; readonly bone: BoneId }
   | { readonly kind: 'attachment'; readonly attachment: AttachmentId }
   | { readonly kind: 'mechanism'; readonly mechanism: MechanismId }
   | { readonly kind: 'activity'; readonly activity: ActivityId }
@@ -63,6 +66,7 @@ export type TextAddress =
   | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
+  | { readonly kind: 'trouble'; readonly trouble: TroubleId }
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
   | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
@@ -117,7 +121,7 @@ export interface Comparison {
   readonly apart: boolean;
 }
 
-export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages {
+export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages, TroubleMessages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
   notStated: { readonly subject: Subject };
@@ -184,16 +188,30 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
 
   // Why
   whyUnknown: Record<string, never>;
+  /** The content has no vessels of the bone. */
+  feedingUnknown: { readonly bone: BoneId };
   fedBy: {
-    readonly region: RegionId;
+    /** Null: the whole bone, where it has no named parts. */
+    readonly region: RegionId | null;
     readonly main: readonly VesselId[];
     readonly others: readonly VesselId[];
+    /** Whether the main feeder follows from the nearest ways in or is named by a source, and whose way in is nearest then. */
+    readonly mainBy: 'territory' | 'source';
+    readonly nearest: VesselId | null;
   };
-  feedingBorder: { readonly bone: BoneId; readonly at: Quantity; readonly region: RegionId };
+  feedingBorder: {
+    readonly bone: BoneId;
+    readonly between: readonly [VesselId, VesselId];
+    readonly at: Quantity;
+    readonly halfWidth: Quantity;
+    readonly region: RegionId;
+  };
+  /** What a break leaves, and vessels torn besides, if any. */
   breakLeaves: {
     readonly given: Given;
+    readonly torn: readonly VesselId[];
     readonly parts: readonly {
-      readonly region: RegionId;
+      readonly region: RegionId | null;
       readonly state: FeedingState;
       readonly remaining: readonly VesselId[];
     }[];

@@ -24,6 +24,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.bones, (b) => b.id === at.bone);
       return r && { tellings: r.what, evidence: null };
     }
+    case 'supply':
+      return toldIn(inList(content.boneSupplies, (b) => b.id === at.bone));
     case 'attachment': {
       const r = inList(content.attachments, (a) => a.id === at.attachment);
       return r && { tellings: r.what, evidence: r.evidence };
@@ -63,6 +65,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.options, (o) => o.id === at.option)?.burdens[at.index];
       return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
     }
+    case 'trouble':
+      return toldIn(inList(content.troubles, (t) => t.id === at.trouble));
     case 'stage': {
       const r = inList(content.stages, (s) => s.id === at.stage);
       return r && { tellings: r.what, evidence: null };

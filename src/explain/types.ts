@@ -20,7 +20,9 @@ import type {
   RegionId,
   Side,
   SourceId,
+  VesselChoiceId,
   VesselId,
+  VesselPatternId,
 } from '../ids';
 import type { Contributor, FootLoads, LoadBands } from '../mechanics';
 import type { CheckAnswer } from '../mechanics/foot/checks';
@@ -134,6 +136,8 @@ export interface WhatIf {
   readonly speed?: number;
   /** Ground higher under the outer edge, deg. */
   readonly tiltDeg?: number;
+  /** How this person's vessels run, or what is torn, where another choice than the first of a pattern is tried. */
+  readonly vessels?: Readonly<Record<VesselPatternId, VesselChoiceId>>;
 }
 export const NO_WHAT_IF: WhatIf = {};
 

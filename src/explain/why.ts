@@ -1,96 +1,153 @@
 /** Question 3: why is this spot slow to heal? Who feeds it, the border between territories, what this break leaves. */
-import type { RegionId } from '../ids';
+import type { BoneId, RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
-import { zoneAtStation } from './context';
-import { evidenceOfFeeding, type FeedingRun, feedingFor, isFed } from './feeding';
+import { zoneAtStation, zonesOn } from './context';
+import { evidenceOfFeeding, type FeedingRun, feedingFor, feedingRunOf, isFed, tornIn } from './feeding';
 import type { Given } from './messages';
 import { tenth } from './place';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
+import { cutIn, triedAt } from './vessel-choices';
 
 export const whyUnknown = compute('why.unknown', () => message('whyUnknown', {}));
 
-export const fedBy = compute('why.fedBy', (context, inputs: FeedingRun & { readonly region: RegionId }) => {
-  const part = feedingFor(context, { ...inputs, place: null }).parts.find((p) => p.region === inputs.region);
+export const feedingUnknown = compute('why.noVessels', (_, inputs: { readonly bone: BoneId }) =>
+  message('feedingUnknown', inputs),
+);
+
+type FedRun = FeedingRun & { readonly region: RegionId | null };
+
+export const fedBy = compute('why.fedBy', (context, inputs: FedRun) => {
+  const part = feedingFor(context, { ...inputs, place: null, cuts: [] }).parts.find((p) => p.region === inputs.region);
   if (part === undefined) throw new RangeError(`no part ${inputs.region} in the feeding table`);
-  const main = context.content.vessels
-    .filter((v) => v.feeds.some((f) => f.region === inputs.region && f.main))
-    .map((v) => v.id);
+  const [largest] = part.territories;
   return message('fedBy', {
     region: inputs.region,
-    main: part.feeders.filter((id) => main.includes(id)),
-    others: part.feeders.filter((id) => !main.includes(id)),
+    main: part.main,
+    others: part.feeders.filter((id) => !part.main.includes(id)),
+    mainBy: part.mainBy,
+    nearest: largest === undefined || part.main.includes(largest.vessel) ? null : largest.vessel,
   });
 });
 
-export const feedingBorder = compute('why.border', (context, inputs: FeedingRun) => {
-  const { borderMm, bone } = feedingFor(context, inputs);
-  const region = borderMm === null ? null : zoneAtStation(context.footFor(inputs.foot), bone, borderMm.sMm);
-  if (borderMm === null || region === null) throw new RangeError('no border between territories on this bone');
-  return message('feedingBorder', { bone, at: { value: tenth(borderMm.sMm), unit: 'mm' }, region });
+export const feedingBorder = compute('why.border', (context, inputs: FeedingRun & { readonly index: number }) => {
+  const { borders, bone } = feedingFor(context, inputs);
+  const border = borders[inputs.index];
+  const region = border === undefined ? null : zoneAtStation(context.footFor(inputs.foot), bone, border.sMm);
+  if (border === undefined || region === null) throw new RangeError('no such border between territories on this bone');
+  return message('feedingBorder', {
+    bone,
+    between: border.between,
+    at: { value: tenth(border.sMm), unit: 'mm' },
+    halfWidth: { value: tenth(border.halfWidthMm), unit: 'mm' },
+    region,
+  });
 });
 
 export const breakLeaves = compute('why.breakLeaves', (context, inputs: FeedingRun & { readonly given: Given }) => {
   const { parts } = feedingFor(context, inputs);
   return message('breakLeaves', {
     given: inputs.given,
-    parts: parts.map(({ region, state, remaining }) => ({ region, state, remaining })),
+    torn: tornIn(context.content, inputs),
+    parts: parts.map(({ region, state, remaining, fromBorder }) => ({
+      region,
+      state,
+      remaining: [...remaining, ...fromBorder],
+    })),
   });
 });
+
+const noVessels = (s: Situation, bone: BoneId | null): readonly Finding[] =>
+  bone === null
+    ? []
+    : [
+        find(s.context, 'why', {
+          id: 'noVessels',
+          depth: 'more',
+          compute: feedingUnknown,
+          inputs: { bone },
+          unsure: 'notStated',
+        }),
+      ];
+
+const MODELS = ['feedingRule', 'drawnFoot'] as const;
+
+const fedByFinding = (s: Situation, run: FeedingRun, region: RegionId | null, whatIf: boolean): readonly Finding[] => {
+  const { context } = s;
+  const whole: FeedingRun = { ...run, place: null, cuts: [] };
+  const part = feedingFor(context, whole).parts.find((p) => p.region === region);
+  if (part === undefined) return [];
+  return [
+    find(context, 'why', {
+      id: 'fedBy',
+      depth: 'more',
+      shows: [
+        { kind: 'feeding', bone: run.bone },
+        ...part.feeders.map((vessel): Shown => ({ kind: 'vessel', bone: run.bone, vessel })),
+      ],
+      compute: fedBy,
+      inputs: { ...whole, region },
+      evidence: evidenceOfFeeding(context.content, run, part.feeders),
+      models: part.mainBy === 'source' ? ['drawnFoot'] : MODELS,
+      whatIf,
+    }),
+  ];
+};
+
+/** The first border is told to everybody; the others, far from most breaks, in study. */
+const borderFindings = (s: Situation, run: FeedingRun, whatIf: boolean): readonly Finding[] => {
+  const whole: FeedingRun = { ...run, place: null, cuts: [] };
+  return feedingFor(s.context, whole).borders.map((border, index) =>
+    find(s.context, 'why', {
+      id: index === 0 ? 'border' : `border.${index + 1}`,
+      depth: 'more',
+      shows: [{ kind: 'feeding', bone: run.bone }],
+      compute: feedingBorder,
+      inputs: { ...whole, index },
+      evidence: evidenceOfFeeding(s.context.content, run, border.between),
+      models: MODELS,
+      whatIf,
+      ...(index === 0 ? {} : { readers: ['study'] as const }),
+    }),
+  );
+};
 
 const feedingFindings = (s: Situation): readonly Finding[] => {
   const { context } = s;
   const bone = s.known.bone?.value ?? null;
-  if (!isFed(context.content, bone)) return [];
-  const whole: FeedingRun = { foot: s.parameters, bone, place: null };
-  const shows: readonly Shown[] = [{ kind: 'feeding', bone }];
-  const found: Finding[] = [];
-  const table = feedingFor(context, whole);
-  const whatIf = s.shapeWhatIf || (s.region?.whatIf ?? false);
-  if (s.region !== null && table.parts.some((p) => p.region === s.region?.value)) {
-    const region = s.region.value;
-    const feeders = table.parts.find((p) => p.region === region)?.feeders ?? [];
-    found.push(
-      find(context, 'why', {
-        id: 'fedBy',
-        depth: 'more',
-        shows: [...shows, ...feeders.map((vessel): Shown => ({ kind: 'vessel', bone, vessel }))],
-        compute: fedBy,
-        inputs: { ...whole, region },
-        evidence: evidenceOfFeeding(context.content, bone, [region]),
-        whatIf,
-      }),
-    );
-  }
-  if (table.borderMm !== null)
-    found.push(
-      find(context, 'why', {
-        id: 'border',
-        depth: 'more',
-        shows,
-        compute: feedingBorder,
-        inputs: whole,
-        evidence: evidenceOfFeeding(context.content, bone),
-        models: ['feedingRule', 'drawnFoot'],
-        whatIf: s.shapeWhatIf,
-      }),
-    );
-  if (s.breakAt !== null && s.known.place !== null)
+  if (!isFed(context.content, bone)) return noVessels(s, bone);
+  const run = feedingRunOf(s, bone);
+  const tried = s.shapeWhatIf || triedAt(context.content, bone, run.choices).length > 0;
+  const whatIf = tried || (s.region?.whatIf ?? false);
+  const named = zonesOn(context.footFor(s.parameters), bone).length > 0;
+  const found: Finding[] = [
+    ...(named && s.region === null ? [] : fedByFinding(s, run, s.region?.value ?? null, whatIf)),
+    ...borderFindings(s, run, tried),
+  ];
+  const torn = tornIn(context.content, run);
+  if ((s.breakAt !== null && run.place !== null) || torn.length > 0)
     found.push(
       find(context, 'why', {
         id: 'breakLeaves',
         depth: 'more',
-        shows: [...shows, { kind: 'break' }],
+        shows: [{ kind: 'feeding', bone }, ...(s.breakAt === null ? [] : [{ kind: 'break' } as const])],
         compute: breakLeaves,
-        inputs: { foot: s.parameters, bone, place: s.known.place.value, given: givenOf(s.breakTag) },
-        evidence: evidenceOfFeeding(context.content, bone),
-        claims: [s.breakTag],
-        models: ['feedingRule', 'drawnFoot'],
+        inputs: { ...run, given: givenOf(s.breakTag) },
+        evidence: evidenceOfFeeding(context.content, run),
+        claims: [s.breakTag, ...cutIn(s).claims],
+        models: MODELS,
         whatIf,
       }),
     );
+  found.push(
+    ...textFinding(context, 'why', {
+      id: 'supply',
+      at: { kind: 'supply', bone },
+      shows: [{ kind: 'feeding', bone }],
+    }),
+  );
   return found;
 };
 

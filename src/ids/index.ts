@@ -9,6 +9,11 @@ type Id<Name extends string> = string & { readonly [brand]: Name };
 export type JointId = Id<'Joint'>;
 export type RegionId = Id<'Region'>;
 export type VesselId = Id<'Vessel'>;
+/** One way of blood from a vessel to the next, or into a bone: `parent>child`. */
+export type VesselEdgeId = Id<'VesselEdge'>;
+/** A way in which people's vessels differ, or in which an injury tears them; and one of its kinds. */
+export type VesselPatternId = Id<'VesselPattern'>;
+export type VesselChoiceId = Id<'VesselChoice'>;
 export type AttachmentId = Id<'Attachment'>;
 export type InjuryId = Id<'Injury'>;
 export type MechanismId = Id<'Mechanism'>;
@@ -36,6 +41,8 @@ export type CodeId = Id<'Code'>;
 export type TroubleId = Id<'Trouble'>;
 export type RateId = Id<'Rate'>;
 export type ContradictionId = Id<'Contradiction'>;
+/** A rule that decides whether a film is taken, as teaching. */
+export type DecisionRuleId = Id<'DecisionRule'>;
 /** A ligament, tendon, vessel or nerve that is drawn beside the bones. */
 export type StrandId = Id<'Strand'>;
 export type ClaimId = Id<'Claim'>;
@@ -44,6 +51,9 @@ export type FindingId = Id<'Finding'>;
 
 /** Marks a checked string as an id. The only place where an id is made from a string. */
 export const idOf = <T extends Id<string>>(text: string): T => text as T;
+
+/** The edge from a vessel to the next one, to a place of a bone, or to a bone that it covers as a net. */
+export const vesselEdge = (from: VesselId, to: VesselId | RegionId | BoneId): VesselEdgeId => idOf(`${from}>${to}`);
 
 /** The 28 bones of the foot: 7 tarsals, 5 metatarsals, 14 phalanges, 2 hallux sesamoids, heel to toe. */
 export const BONE_IDS = [

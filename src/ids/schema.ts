@@ -15,6 +15,7 @@ import {
   SKELETON_IDS,
   type StrandId,
   type TroubleId,
+  type VesselEdgeId,
 } from '.';
 
 /** Letters and digits, words joined by hyphens; bone ids keep their camel case. */
@@ -40,5 +41,12 @@ export const cardId = id<CardId>();
 export const codeId = id<CodeId>();
 export const strandId = id<StrandId>();
 export const troubleId = id<TroubleId>();
+/** Two ids joined: an edge of the graph of vessels. */
+export const vesselEdgeId = v.pipe(
+  v.string('expected an edge'),
+  v.maxLength(121, 'an edge has at most 121 characters'),
+  v.regex(/^[a-zA-Z0-9-]+>[a-zA-Z0-9-]+$/, 'expected an edge: parent>child, or vessel>place'),
+  v.transform((s) => s as VesselEdgeId),
+);
 export const ageBand = v.picklist(AGE_BANDS);
 export const level = v.picklist(LEVELS);

@@ -7,6 +7,9 @@ import { AskPage } from './ask/AskPage';
 import { KnownPage } from './case/KnownPage';
 import { WayIn } from './case/WayIn';
 import { usePages, useSession } from './context';
+import { RulePage } from './evidence/RulePage';
+import { SourcesPage } from './evidence/SourcesPage';
+import { FindPage } from './find/FindPage';
 import { HandoutPage } from './hand/HandoutPage';
 import { HelpDialog } from './help/HelpDialog';
 import { Note } from './note/Note';
@@ -21,12 +24,17 @@ import { StartPage } from './start/StartPage';
 import { WalkPage } from './walk/WalkPage';
 import { WalkRule } from './walk/WalkRule';
 
+/** Beside them the picture is of the plain foot, or of a question of its own: the five questions lead nowhere there. */
+const WITHOUT_RULE: readonly Page[] = ['ask', 'rule', 'find'];
+
 const Beside = ({ page }: { readonly page: Page }) => {
   if (page === 'new') return <WayIn />;
   if (page === 'known') return <KnownPage />;
   if (page === 'say') return <ScriptPage />;
   if (page === 'ask') return <AskPage />;
   if (page === 'walk') return <WalkPage />;
+  if (page === 'rule') return <RulePage />;
+  if (page === 'find') return <FindPage />;
   return <Note />;
 };
 
@@ -57,15 +65,17 @@ const Screen = ({ page, caseTick }: { readonly page: Page; readonly caseTick: nu
       {!patient && <Bar />}
       <main className="main">
         {patient && <PatientTitle />}
-        <div className="figure-column" inert={page === 'hand'}>
+        <div className="figure-column" inert={page === 'hand' || page === 'sources'}>
           <Plate />
-          {page === 'walk' ? <WalkRule /> : !patient && page !== 'ask' && <FootRule />}
+          {page === 'walk' ? <WalkRule /> : !patient && !WITHOUT_RULE.includes(page) && <FootRule />}
         </div>
         {patient && <PatientWeeks />}
         {patient ? (
           <PatientFoot />
         ) : page === 'hand' ? (
           <HandoutPage key={caseTick} />
+        ) : page === 'sources' ? (
+          <SourcesPage />
         ) : (
           <section id="note" className="note" tabIndex={-1} aria-label={say('note.label')}>
             <ProblemPanel />

@@ -24,6 +24,7 @@ import type { CaseStorage } from './case-storage';
 import { type History, startOf, stepBack, stepForward, stepTo } from './history';
 import { keepingForecasts } from './keep-forecasts';
 import type { RunExplain } from './run-explain';
+import { PLAIN_FOOT, soughtAfter } from './seeking';
 import { reasonOf, sessionProblem } from './session-problems';
 import { sizeHeld } from './size-held';
 import type { Problem, Session, SessionCommands, SessionState } from './types';
@@ -57,8 +58,6 @@ export interface LiveSession extends Session {
   readonly close: () => void;
 }
 
-/** Standing, with nothing measured on it and nothing beside it. */
-const PLAIN_FOOT = { pose: 'standing', angle: null, lookAlike: null, strand: null } as const;
 /** The bone beside something that can be taken for a fracture was chosen with it, and goes with it. */
 const plainAgain = ({ lookAlike, selectedBone }: SessionState): Partial<SessionState> => ({
   ...PLAIN_FOOT,
@@ -80,6 +79,8 @@ const firstState = (content: Content, file: CaseFile): SessionState => ({
   near: false,
   viewTick: 0,
   walkStop: null,
+  lit: null,
+  seeking: null,
   theme: 'auto',
   problem: null,
   canUndo: false,
@@ -158,6 +159,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
       ...PLAIN_FOOT,
       near: false,
       walkStop: null,
+      seeking: null,
       quiz: null,
       quizPick: null,
     });
@@ -237,6 +239,16 @@ export const createSession = (options: SessionOptions): LiveSession => {
         viewTick: viewTick + (stop === undefined ? 0 : 1),
       }));
     },
+    light: (lit, view) =>
+      setState((state) => ({
+        ...PLAIN_FOOT,
+        lit,
+        selectedBone: null,
+        near: false,
+        view: view ?? state.view,
+        viewTick: state.viewTick + (view === undefined ? 0 : 1),
+      })),
+    seek: (change) => setState(soughtAfter(change)),
     setTheme: (theme) => setState({ theme }),
     setQuiz: (quiz) => setState({ quiz, quizPick: null }),
     pickForQuiz: (quizPick) => setState({ quizPick }),

@@ -36,6 +36,10 @@ export const STATE_REACH = {
   viewTick: NOWHERE,
   /** The walk begins at the heel each time. */
   walkStop: NOWHERE,
+  /** Of the page that teaches, and goes with it. */
+  lit: NOWHERE,
+  /** What is typed may be about somebody: it ends with the page. */
+  seeking: NOWHERE,
   theme: BROWSER,
   problem: NOWHERE,
   canUndo: NOWHERE,

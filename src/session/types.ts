@@ -6,7 +6,7 @@ import type { ClaimableKey, Said } from '../cases';
 import type { CaseFile, Claim } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { Explanation, WhatIf } from '../explain/types';
-import type { BoneId, ClaimId, QuestionId, Reader, RegionId, StrandId } from '../ids';
+import type { BoneId, CardId, ClaimId, QuestionId, Reader, RegionId, StrandId } from '../ids';
 import type { CareCommands } from './care-commands';
 
 export const VIEWS = ['outer', 'inner', 'top', 'sole', 'front', 'back', 'close'] as const;
@@ -23,6 +23,12 @@ export interface Problem {
   readonly what: string;
   readonly where: string | null;
   readonly remedy: string;
+}
+
+/** A place that a page lights on the plain foot: a part of a bone, or the whole of it. */
+export interface LitPlace {
+  readonly bone: BoneId;
+  readonly region: RegionId | null;
 }
 
 export interface SessionState {
@@ -55,6 +61,13 @@ export interface SessionState {
   readonly viewTick: number;
   /** Which stop of the walk from heel to toe is shown: while one is, the picture shows the plain foot and nothing of the case. */
   readonly walkStop: number | null;
+  /** Places lit on the plain foot while a page teaches of them: nothing of the case stands in its picture. */
+  readonly lit: readonly LitPlace[] | null;
+  /**
+   * While somebody looks for an injury: the words as typed, and the card that is open. The picture shows the plain foot then, and
+   * nothing of the case; a tap on it is part of the search.
+   */
+  readonly seeking: { readonly words: string; readonly card: CardId | null } | null;
   readonly theme: Theme;
   readonly problem: Problem | null;
   readonly canUndo: boolean;
@@ -96,6 +109,10 @@ export interface SessionCommands extends CareCommands {
   readonly lookFrom: (view: ViewId) => void;
   /** To a stop of the walk, its bone chosen and looked at from near; null leaves it. */
   readonly walkTo: (stop: number | null) => void;
+  /** Lights these places on the plain foot, looked at from there; null gives the case back. */
+  readonly light: (places: readonly LitPlace[] | null, view?: ViewId) => void;
+  /** Begins a search or changes it; null leaves it. A card that is opened is looked at from where it is best seen. */
+  readonly seek: (change: Partial<NonNullable<SessionState['seeking']>> | null) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setQuiz: (quiz: SessionState['quiz']) => void;
   readonly pickForQuiz: (bone: BoneId) => void;

@@ -51,10 +51,14 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const say = useMemo(() => stageSay(state.content.words), [state.content.words]);
   const { question, reader, selectedBone, quiz, content, view, near, viewTick, walkStop, stale, lookAlike, strand } =
     state;
-  // The walk is over the plain foot: nothing of the case stands in its picture.
-  const inWalk = walkStop !== null;
+  const { seeking, lit: places } = state;
+  const card = content.cards.find(({ id }) => id === seeking?.card) ?? null;
+  // The walk is over the plain foot, and so are a search and a page that teaches: nothing of the case stands in its picture.
+  const isPlain = walkStop !== null || seeking !== null || places !== null;
+  /** Somebody asked for this view of a bone, and comes back to it. */
+  const isPosed = walkStop !== null || card !== null || places !== null;
   const inQuiz = quiz !== null;
-  const explanation = inWalk ? null : state.explanation;
+  const explanation = isPlain ? null : state.explanation;
   const narrow = size !== null && size.width < NARROW_PX;
   const larger = Math.max(
     large ? LARGER[narrow ? 'narrow' : 'wide'] : 1,
@@ -75,10 +79,12 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       reader,
       selectedBone,
       quiz,
+      lit: places,
       dragMm,
       measured,
       lookAlike,
       strand,
+      card,
       tokens,
       measure,
       labelPx,
@@ -93,10 +99,12 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     reader,
     selectedBone,
     quiz,
+    places,
     dragMm,
     measured,
     lookAlike,
     strand,
+    card,
     tokens,
     measure,
     narrow,
@@ -110,7 +118,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   useEffect(() => setDragMm(null), [explanation]);
 
   useBreakSign(engine, session);
-  useReady(root, engine, inWalk || (explanation !== null && !stale), showing);
+  useReady(root, engine, isPlain || (explanation !== null && !stale), showing);
 
   useEffect(() => {
     if (engine === null || size === null || showing === null) return;
@@ -124,11 +132,11 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     [engine, animated],
   );
   const lit = quiz?.litBone ?? null;
-  const opening = inWalk ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
+  const opening = isPosed ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
   // What is asked about must be in sight.
   const open = useCallback(
-    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), inWalk || undefined),
-    [look, opening, inWalk, lit, engine],
+    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), isPosed || undefined),
+    [look, opening, isPosed, lit, engine],
   );
 
   // Each question opens with its own view; a named view asked for by command goes before it until the next question.
@@ -160,10 +168,10 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     }),
     [session, open],
   );
-  const pen = usePen(engine, `${state.caseTick} ${inWalk}`);
+  const pen = usePen(engine, `${state.caseTick} ${isPlain} ${seeking?.card}`);
   useEffect(() => engine?.setStrokes(pen.strokes), [engine, pen.strokes]);
   const gestures = useGestures(engine, surface, wishes, pen);
-  const figure = walkStop === null ? QUESTION_IDS.indexOf(question) + 1 : walkStop + 1;
+  const figure = walkStop !== null ? walkStop + 1 : seeking === null ? QUESTION_IDS.indexOf(question) + 1 : 1;
 
   return (
     <figure className="stage" ref={setRoot} data-ready="false" data-large={large || undefined}>
@@ -195,7 +203,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
         engine={engine}
         say={say}
         figure={figure}
-        side={inWalk ? say('stage.plain') : sideText(explanation, say)}
+        side={isPlain ? say('stage.plain') : sideText(explanation, say)}
         held={foot.pose === 'standing' ? null : say(`foot.pose.${foot.pose}`)}
         note={narrow ? null : say('stage.outlineNote')}
       >

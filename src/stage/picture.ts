@@ -58,10 +58,12 @@ export const drawPicture = (input: PictureInput): Picture => {
     ...input,
     selectedBone: null,
     quiz: null,
+    lit: null,
     dragMm: null,
     measured: null,
     lookAlike: null,
     strand: null,
+    card: null,
     measure: measureWith(context),
   });
   const showing: Showing =

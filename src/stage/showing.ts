@@ -3,6 +3,7 @@ import { fromBone, partAxis } from '../anatomy';
 import type { Angle } from '../anatomy/angles';
 import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
+import type { Card } from '../content/schema';
 import type { BoneId, QuestionId, Reader, StrandId } from '../ids';
 import type { SessionState } from '../session/types';
 import type { MainLoad } from '../wording/load-scale';
@@ -12,7 +13,7 @@ import type { Showing } from './engine';
 import { boneLabels, capital } from './labels/choose';
 import type { LabelText } from './overlay/labels';
 import { fontsFor, type Measure } from './overlay/shapes';
-import { type BreakScene, sceneOf } from './scene/scene';
+import { type BreakScene, type StageScene, sceneOf } from './scene/scene';
 import type { StrandScene } from './scene/strand';
 import type { Content, Explanation } from './types';
 import { type StageSay, type StageWord, stageSay } from './words';
@@ -25,10 +26,12 @@ export interface ShowingInput {
   readonly reader: Reader;
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
+  readonly lit: SessionState['lit'];
   readonly dragMm: number | null;
   readonly measured: Angle | null;
   readonly lookAlike: string | null;
   readonly strand: StrandId | null;
+  readonly card: Card | null;
   readonly tokens: Tokens;
   readonly measure: Measure;
   readonly labelPx: number;
@@ -49,10 +52,12 @@ export const NOTHING_ASKED = {
   reader: 'patient',
   selectedBone: null,
   quiz: null,
+  lit: null,
   dragMm: null,
   measured: null,
   lookAlike: null,
   strand: null,
+  card: null,
 } as const satisfies Partial<ShowingInput>;
 
 export const isMirrored = (explanation: Explanation | null): boolean =>
@@ -112,6 +117,15 @@ const strandLabel = (strand: StrandScene | null, content: Content, reader: Reade
   return { id: 'strand', text, second: null, tag: null, spot: { at, outMm: 1 }, priority: 890 };
 };
 
+/** The outlined place of an injury told in short, in the words of its region. */
+const placeLabel = ({ marked }: StageScene, content: Content, reader: Reader): LabelText | null => {
+  if (marked === null || marked.at === null) return null;
+  const region = content.regions.find(({ id }) => id === marked.region);
+  if (region === undefined) return null;
+  const text = capital(reader === 'study' ? region.term : region.plain);
+  return { id: 'place', text, second: null, tag: null, spot: { at: marked.at, outMm: 1 }, priority: 950 };
+};
+
 export const showingOf = (input: ShowingInput): Showing => {
   const scene = sceneOf(input.foot, input);
   const say = stageSay(input.content.words);
@@ -134,9 +148,12 @@ export const showingOf = (input: ShowingInput): Showing => {
   if (beside !== null) labels.push(beside);
   const strand = strandLabel(scene.strand, input.content, input.reader);
   if (strand !== null) labels.push(strand);
+  const place = placeLabel(scene, input.content, input.reader);
+  if (place !== null) labels.push(place);
   if (!scene.inQuiz) {
     const room = { narrow: input.narrow, latin: !input.narrow, path: scene.loadPath !== null };
-    for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, scene, input.reader, room)) {
+    const seen = { ...scene, also: input.card?.bones ?? [] };
+    for (const { bone, text, second, priority } of boneLabels(input.foot, input.content, seen, input.reader, room)) {
       labels.push({ id: bone, text, second, tag: null, spot: null, priority });
     }
   }

@@ -38,7 +38,7 @@ const OF_A_STAGE: ReadonlySet<string> = new Set([
 
 /**
  * Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead;
- * and no day of return: weeks only, as "what not to say" asks.
+ * and no day of return: weeks only, as "what not to say" asks; and no count of a trouble that was not read.
  */
 export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'sideDefault' &&
@@ -46,6 +46,7 @@ export const isForSpeech = ({ message }: Finding): boolean =>
   message.id !== 'backDates' &&
   message.id !== 'modelApplies' &&
   message.id !== 'modelMissing' &&
+  !(message.id === 'troubleCount' && message.args.mark !== 'seen') &&
   !(message.id === 'contentText' && ['factor', 'optionBurden', 'activity'].includes(message.args.at.kind)) &&
   // Its name says it already.
   !(message.id === 'contentText' && message.args.at.kind === 'option' && message.args.at.part === 'what') &&

@@ -25,6 +25,10 @@ const titleOf = (content: Content, at: TextAddress, reader: Reader): string | nu
     case 'factorLimit':
     case 'factorAgainst':
       return names.factor(at.factor);
+    case 'trouble': {
+      const record = content.troubles.find((t) => t.id === at.trouble);
+      return record === undefined ? null : reader === 'study' ? record.term : record.plain;
+    }
     case 'classification': {
       const record = content.injuries.find((i) => i.id === at.injury)?.classification[at.index];
       return record === undefined ? null : `${record.scheme}, ${record.term}`;

@@ -6,22 +6,23 @@ import { PARTS } from './en/messages';
 import { fill } from './fill';
 
 interface Part {
-  readonly region: RegionId;
+  /** Null: the whole bone. */
+  readonly region: RegionId | null;
   readonly state: FeedingState;
 }
 
 /** A part that the break runs through stands twice in the table, its back piece first. */
 const nameOf = (parts: readonly Part[], index: number, region: string): string => {
   const id = parts[index]?.region;
-  if (parts[index + 1]?.region === id) return fill(PARTS.behindBreak, { region });
-  return parts[index - 1]?.region === id ? fill(PARTS.aheadOfBreak, { region }) : region;
+  if (index + 1 < parts.length && parts[index + 1]?.region === id) return fill(PARTS.behindBreak, { region });
+  return index > 0 && parts[index - 1]?.region === id ? fill(PARTS.aheadOfBreak, { region }) : region;
 };
 
 export const feedingLine = (parts: readonly Part[], regionName: (id: RegionId) => string): string => {
   const told = parts.map((part, i) => ({
     ...part,
     line: fill(PARTS.feedingPart, {
-      region: nameOf(parts, i, regionName(part.region)),
+      region: nameOf(parts, i, part.region === null ? PARTS.middleOfBone : regionName(part.region)),
       state: FEEDING_WORDS[part.state],
     }),
   }));

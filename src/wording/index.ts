@@ -14,6 +14,7 @@ export { namesFor } from './names';
 export { capital, formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
 export { type Template, wordingTemplates } from './templates';
+export { contradictionSides, isTooFew, wordTroubleCount } from './trouble-runs';
 export { plainText, type Run, type Sentence } from './types';
 export { type BasisWords, wordBasis } from './word-basis';
 export { wordFinding } from './word-finding';

@@ -16,8 +16,11 @@ export interface Pen {
   readonly whatIf: boolean;
 }
 
-export const sentence = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>> = {}): readonly Run[] =>
-  capitalRuns(fillRuns((SENTENCES[key] as Tellings)[pen.reader], values));
+export const sentence = (
+  pen: Pick<Pen, 'reader'>,
+  key: SentenceKey,
+  values: Readonly<Record<string, Value>> = {},
+): readonly Run[] => capitalRuns(fillRuns((SENTENCES[key] as Tellings)[pen.reader], values));
 
 export const list = (items: readonly Value[]): readonly Run[] => listRuns(items, PARTS.and, PARTS.nothing);
 

@@ -6,6 +6,7 @@ import * as values from './en/lists';
 import { PARTS, SENTENCES } from './en/messages';
 import { STAGE_PARTS } from './en/stage-messages';
 import { SUPPORT_PARTS } from './en/support-messages';
+import { TROUBLE_PARTS } from './en/trouble-messages';
 
 export interface Template {
   readonly where: string;
@@ -25,6 +26,7 @@ export const wordingTemplates = (): readonly Template[] =>
     REACH_WORDS,
     STAGE_PARTS,
     SUPPORT_PARTS,
+    TROUBLE_PARTS,
     CLAUSES,
     HEDGES,
     CONDITIONS,

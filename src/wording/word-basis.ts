@@ -1,18 +1,18 @@
 /** "How do you know?": what was computed from what, why the confidence is no higher, and the sources with their marks. */
 import { archShapeOf } from '../anatomy';
-import type { Content, Mark } from '../content/schema';
+import type { Content } from '../content/schema';
 import type { ConfidenceReason, Explanation, Finding } from '../explain/types';
-import type { ActivityId, InjuryId, OptionId, RegionId, SourceId } from '../ids';
+import type { ActivityId, InjuryId, OptionId, RegionId } from '../ids';
 import { BASIS_LINES } from './en/basis';
 import { COMPUTE_WORDS, FOOT_SHAPE_WORDS, REASON_WORDS, type ReasonKey } from './en/lists';
 import { fill } from './fill';
 import { namesFor } from './names';
 import { formatQuantity } from './quantities';
-import { sourceLine } from './sources';
+import { type SourceBasis, sourceBasis } from './source-basis';
 
 export interface BasisWords {
   readonly lines: readonly string[];
-  readonly sources: readonly { readonly id: SourceId; readonly text: string; readonly mark: Mark }[];
+  readonly sources: readonly SourceBasis[];
 }
 
 const isText = (value: unknown): value is string => typeof value === 'string';
@@ -69,9 +69,6 @@ export const wordBasis = (content: Content, _explanation: Explanation, finding: 
       REASON_WORDS[reasonKey(confidence.reason)],
       ...(practice ? [BASIS_LINES.practice] : []),
     ],
-    sources: basis.sources.flatMap(({ source, mark }) => {
-      const record = content.sources.find((each) => each.id === source);
-      return source === null || record === undefined ? [] : [{ id: source, text: sourceLine(record), mark }];
-    }),
+    sources: basis.sources.flatMap((cited) => sourceBasis(content, finding, cited) ?? []),
   };
 };

@@ -30,6 +30,7 @@ import { formatDate, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
+import { isTroubleMessage, troubleRuns } from './trouble-runs';
 import type { Run, Sentence } from './types';
 
 /** The weakest mark a finding rests on: what its own numbers are underlined with. */
@@ -68,6 +69,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   if (isSupportMessage(message)) return supportRuns(pen, message);
   if (isForecastMessage(message)) return forecastRuns(pen, message);
   if (isStageMessage(message)) return stageRuns(pen, message);
+  if (isTroubleMessage(message)) return troubleRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
       return hedged(clauseOf(content, message.args.of, reader, ofJoint), message.args.claim.status, reader);
@@ -192,20 +194,36 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'mechanismUsual', { mechanisms: list(message.args.mechanisms.map(names.mechanism)) });
     case 'modelMissing':
       return sentence(pen, `modelMissing.${message.args.model}`);
-    case 'fedBy':
-      return sentence(pen, 'fedBy', {
-        region: region(message.args.region),
-        main: list(message.args.main.map(names.vessel)),
-        others: list(message.args.others.map(names.vessel)),
+    case 'feedingUnknown':
+      return sentence(pen, 'feedingUnknown', { bone: names.bone(message.args.bone) });
+    case 'fedBy': {
+      const { region: part, main, others, mainBy, nearest } = message.args;
+      const apart = mainBy === 'source' && nearest !== null;
+      const key = main.length === 0 ? 'fedBy.bare' : apart ? 'fedBy.sourceApart' : (`fedBy.${mainBy}` as const);
+      return sentence(pen, key, {
+        region: part === null ? PARTS.middleOfBone : region(part),
+        main: list(main.map(names.vessel)),
+        others: list(others.map(names.vessel)),
+        nearest: nearest === null ? PARTS.nothing : names.vessel(nearest),
       });
-    case 'feedingBorder':
+    }
+    case 'feedingBorder': {
+      const [near, far] = message.args.between;
       return sentence(pen, 'feedingBorder', {
+        near: names.vessel(near),
+        far: names.vessel(far),
         at: quantity(pen, message.args.at),
+        halfWidth: quantity(pen, message.args.halfWidth),
         region: region(message.args.region),
       });
+    }
     case 'breakLeaves': {
-      const values = { parts: feedingLine(message.args.parts, names.region) };
-      return after(conditional(clause(pen, 'breakLeaves', values), message.args.given, reader), '.');
+      const { parts, torn, given } = message.args;
+      const values = { parts: feedingLine(parts, names.region), torn: list(torn.map(names.vessel)) };
+      return after(
+        conditional(clause(pen, torn.length === 0 ? 'breakLeaves' : 'breakLeaves.torn', values), given, reader),
+        '.',
+      );
     }
 
     case 'optionsUsual':

@@ -149,7 +149,7 @@ const acrossOf = (page: Page) =>
       .map(({ element, box }) => `${element.outerHTML.slice(0, 80)} ${box.width} x ${box.height}`),
   }));
 
-for (const views of [PAGES.slice(0, 3), PAGES.slice(3, 6), PAGES.slice(6)]) {
+for (const views of [PAGES.slice(0, 3), PAGES.slice(3, 6), PAGES.slice(6, 9), PAGES.slice(9)]) {
   test(`nothing scrolls sideways, at any width and with text of twice the size, and every target is 24 px or more: ${views.join(', ')}`, async ({
     page,
     appUrl,

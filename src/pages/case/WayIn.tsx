@@ -11,7 +11,7 @@ import { boneName, bonesInOrder } from '../note/BoneList';
 import { PageLink } from '../parts/Bar';
 import { Defaults } from './Defaults';
 import { dateOf } from './raw-value';
-import { HEARD, type Heard, heardFrom, withHeard, withValues } from './way-in';
+import { HEARD, type Heard, heardFrom, injuryValues, withHeard, withValues } from './way-in';
 
 const saidAbout = (file: CaseFile, subject: Subject): ClaimValue | null => {
   const claim = currentClaims(file).find((each) => each.subject === subject);
@@ -49,7 +49,7 @@ const Radios = ({ name, legend, chosen, choices, onChoose }: RadiosProperties) =
 const NOT_STATED = 'notStated';
 
 export const WayIn = () => {
-  const { say, session } = usePages();
+  const { say, session, hrefOf } = usePages();
   const content = useSession((state) => state.content);
   const file = useSession((state) => state.file);
   const reader = useSession((state) => state.reader);
@@ -88,15 +88,7 @@ export const WayIn = () => {
 
   const chooseWhere = (value: string) => {
     const found = content.injuries.find((each) => each.id === value);
-    const values: ClaimValue[] =
-      found === undefined
-        ? []
-        : [
-            { subject: 'bone', value: found.bone },
-            { subject: 'place', value: { by: 'region', region: found.region } },
-            { subject: 'injury', value: found.id },
-          ];
-    put('where', ['bone', 'place', 'injury'], values);
+    put('where', ['bone', 'place', 'injury'], found === undefined ? [] : injuryValues(found));
   };
   const chooseBone = (value: string) => {
     const found = BONE_IDS.find((each) => each === value);
@@ -142,6 +134,9 @@ export const WayIn = () => {
         choices={[...names(content.injuries), notStated]}
         onChoose={chooseWhere}
       />
+      <p className="way-in-find">
+        <a href={hrefOf({ page: 'find', card: null })}>{say('seek.fromWayIn')}</a>
+      </p>
       <p className="field">
         <label htmlFor={`${id}bone`}>{say('wayIn.otherBone')}</label>
         <select

@@ -3,6 +3,7 @@
  * happened is always kept as told, because no film and no examination shows it.
  */
 import { type CaseFile, currentClaims, newClaim, type Said, type Subject, withClaim } from '../../cases';
+import type { Injury } from '../../content/schema';
 import type { ClaimValue } from '../../explain/messages';
 
 export const HEARD = ['told', 'outside', 'examined', 'film'] as const;
@@ -30,6 +31,13 @@ const OWN: ReadonlySet<Subject> = new Set<Subject>([
 
 const saidFor = (subject: Subject, heard: Heard): Said =>
   ALWAYS_TOLD.has(subject) ? (heard === 'outside' ? SAID.outside : SAID.told) : SAID[heard];
+
+/** What an injury says of where it is. */
+export const injuryValues = ({ id, bone, region }: Pick<Injury, 'id' | 'bone' | 'region'>): readonly ClaimValue[] => [
+  { subject: 'bone', value: bone },
+  { subject: 'place', value: { by: 'region', region } },
+  { subject: 'injury', value: id },
+];
 
 /** The case with its claims on `subjects` replaced by `values`; all other claims stay as they are. */
 export const withValues = (

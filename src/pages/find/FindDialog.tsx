@@ -1,8 +1,8 @@
-/** Type what you look for: a bone, a question, a page, a side. Enter takes the first. */
+/** Type what you look for: a bone, a question, an injury, a page, a side. Enter takes the first. */
 import { type FormEvent, useId, useMemo, useState } from 'react';
 import { usePages, useSession } from '../context';
 import { useDialog } from '../parts/use-dialog';
-import { type Act, entriesOf, found } from './entries';
+import { type Act, entriesOf, found, seekEntry } from './entries';
 import './find.css';
 
 const useAct = () => {
@@ -10,11 +10,15 @@ const useAct = () => {
   return (act: Act): void => {
     const { commands } = session;
     if (act.do === 'bone') {
-      if (address.page !== 'explain' && address.page !== 'walk') go({ page: 'explain' });
+      if (address.page !== 'explain' && address.page !== 'walk' && address.page !== 'find') go({ page: 'explain' });
       commands.selectBone(act.bone);
     } else if (act.do === 'question') go({ page: 'explain', question: act.question });
-    else if (act.do === 'page') go({ page: act.page });
-    else if (act.do === 'view') commands.lookFrom(act.view);
+    else if (act.do === 'page') go({ page: act.page, card: null });
+    else if (act.do === 'card') go({ page: 'find', card: act.card });
+    else if (act.do === 'seek') {
+      commands.seek({ words: act.words });
+      go({ page: 'find', card: null });
+    } else if (act.do === 'view') commands.lookFrom(act.view);
     else if (act.do === 'reader') commands.setReader(act.reader);
     else commands.setTheme(act.theme);
   };
@@ -27,7 +31,8 @@ const FindForm = ({ id, onClose }: { readonly id: string; readonly onClose: () =
   const [typed, setTyped] = useState('');
   const act = useAct();
   const entries = useMemo(() => entriesOf(content, reader, say), [content, reader, say]);
-  const hits = found(entries, typed);
+  const named = found(entries, typed);
+  const hits = [...named, ...seekEntry(typed, say)];
   const take = (index: number): void => {
     const hit = hits[index];
     if (hit === undefined) return;
@@ -55,7 +60,7 @@ const FindForm = ({ id, onClose }: { readonly id: string; readonly onClose: () =
         />
       </form>
       <p id={`${id}count`} className="small-print" role="status">
-        {hits.length === 0 ? say('find.none') : say('find.hint')}
+        {named.length === 0 ? say('find.none') : say('find.hint')}
       </p>
       <ul className="plain-list find-hits">
         {hits.map((hit, index) => (

@@ -1,15 +1,20 @@
-/** What can be found by typing: bones, the five questions, the pages, the sides to look from, wordings and looks. Pure. */
+/** What can be found by typing: bones, the five questions, injuries, the pages, the sides to look from, wordings and looks. Pure. */
 import type { Content } from '../../content/schema';
-import { type BoneId, QUESTION_IDS, type QuestionId, READERS, type Reader } from '../../ids';
+import { type BoneId, type CardId, QUESTION_IDS, type QuestionId, READERS, type Reader } from '../../ids';
 import { THEMES, type Theme, VIEWS, type ViewId } from '../../session/types';
 import { boneName, bonesInOrder } from '../note/BoneList';
 import { PAGES, type Page } from '../places';
 import type { Say } from '../words';
+import { nameFor } from './names';
 
 export type Act =
   | { readonly do: 'bone'; readonly bone: BoneId }
   | { readonly do: 'question'; readonly question: QuestionId }
   | { readonly do: 'page'; readonly page: Page }
+  /** An injury told in short. */
+  | { readonly do: 'card'; readonly card: CardId }
+  /** These words, among the injuries. */
+  | { readonly do: 'seek'; readonly words: string }
   | { readonly do: 'view'; readonly view: ViewId }
   | { readonly do: 'reader'; readonly reader: Reader }
   | { readonly do: 'look'; readonly theme: Theme };
@@ -34,6 +39,9 @@ const PAGE_WORDS: Readonly<Record<Page, string>> = {
   ask: 'bar.ask',
   show: 'bar.show',
   walk: 'walk.begin',
+  sources: 'evidence.title',
+  rule: 'rule.title',
+  find: 'seek.page',
 };
 
 export const entriesOf = (content: Content, reader: Reader, say: Say): readonly Entry[] => [
@@ -51,7 +59,22 @@ export const entriesOf = (content: Content, reader: Reader, say: Say): readonly 
     also: [bone.term, bone.plain, bone.latin, ...bone.synonyms],
     act: { do: 'bone', bone: bone.id } as const,
   })),
-  ...PAGES.map((page) => ({
+  ...content.injuries.map((injury) => ({
+    key: `injury ${injury.id}`,
+    text: nameFor(injury, reader),
+    sort: say('seek.sort'),
+    also: [injury.term, injury.plain, ...injury.synonyms],
+    act: { do: 'seek', words: nameFor(injury, reader) } as const,
+  })),
+  ...content.cards.map((card) => ({
+    key: `card ${card.id}`,
+    text: nameFor(card, reader),
+    sort: say('seek.short'),
+    also: [card.term, card.plain, ...card.synonyms],
+    act: { do: 'card', card: card.id } as const,
+  })),
+  // The rule is for those who learn or speak: a patient's screen has no way to it.
+  ...PAGES.filter((page) => page !== 'rule' || reader !== 'patient').map((page) => ({
     key: `page ${page}`,
     text: say(PAGE_WORDS[page]),
     sort: say('find.page'),
@@ -80,6 +103,20 @@ export const entriesOf = (content: Content, reader: Reader, say: Say): readonly 
     act: { do: 'look', theme } as const,
   })),
 ];
+
+/** Last, whatever was typed: a name that is not listed may still be words for an injury. */
+export const seekEntry = (words: string, say: Say): readonly Entry[] =>
+  words.trim() === ''
+    ? []
+    : [
+        {
+          key: 'seek',
+          text: say('seek.dialog', { words: words.trim() }),
+          sort: say('find.page'),
+          also: [],
+          act: { do: 'seek', words: words.trim() },
+        },
+      ];
 
 const plain = (text: string): string =>
   text

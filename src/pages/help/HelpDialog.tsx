@@ -47,7 +47,7 @@ const Pairs = ({
 );
 
 export const HelpDialog = () => {
-  const { say, help, setHelp } = usePages();
+  const { say, help, setHelp, hrefOf } = usePages();
   const [everywhere, setEverywhere] = useState(true);
   const titleId = useId();
   const [open] = useState(() => () => setHelp(true));
@@ -75,6 +75,11 @@ export const HelpDialog = () => {
             <Pairs title={say('help.everywhere')} pairs={worded(EVERYWHERE)} />
           </div>
           <p className="small-print">{say('help.buttons')}</p>
+          <p className="sources-link">
+            <a href={hrefOf({ page: 'sources' })} onClick={() => setHelp(false)}>
+              {say('evidence.link')}
+            </a>
+          </p>
           <label className="tick">
             <input
               type="checkbox"

@@ -9,6 +9,8 @@ const BESIDE_WITH_SURE = [...BESIDE, 'loadSide', 'loadMostOfFive', 'loadSensitiv
 const IN_STAGES = ['stage', 'danger'];
 /** And in folds of their own: what goes along with slow healing, what a review would change. */
 const IN_FOLDS = ['factor', 'review'];
+/** Of any question: troubles of healing, sources that disagree. */
+const IN_FOLDS_OF_ALL = ['trouble', 'sourcesDisagree'];
 
 /** Each line of that list has its source beside it. */
 export const inStages = (finding: FindingId): boolean => {
@@ -19,6 +21,7 @@ export const inStages = (finding: FindingId): boolean => {
 /** `how.contributor.tilt.published.1` is one of the contributors. */
 export const toldBeside = (finding: FindingId, reader: Reader): boolean => {
   const [question, name] = finding.split('.');
+  if (IN_FOLDS_OF_ALL.some((each) => each === name)) return true;
   if (question === 'back') return [...IN_FOLDS, ...IN_STAGES].some((each) => each === name);
   return question === 'how' && (reader === 'patient' ? BESIDE : BESIDE_WITH_SURE).some((each) => each === name);
 };

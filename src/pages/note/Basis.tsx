@@ -25,6 +25,12 @@ const Sources = ({ explanation, finding }: Properties) => {
       {sources.map((source) => (
         <li key={source.id}>
           {source.text} <Known mark={source.mark}>{say(markWordKey(source.mark))}</Known>
+          {source.people.map((line) => (
+            <p key={line} className="small-print">
+              {line}
+            </p>
+          ))}
+          <p className="small-print">{source.how}</p>
         </li>
       ))}
     </ul>

@@ -27,7 +27,7 @@ const STANDING = ['disclaimer'] as const;
 /** As many as are read at a glance; the others are one press away. */
 const IN_SIGHT = 3;
 
-const List = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
+const CautionList = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   const { say } = usePages();
   const reader = useSession((state) => state.reader);
   return (
@@ -47,25 +47,33 @@ const List = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   );
 };
 
-export const Cautions = ({ question }: { readonly question: QuestionId }) => {
+interface RedFlagsProperties {
+  readonly cautions: readonly Caution[];
+  readonly inSight: number;
+}
+
+export const RedFlags = ({ cautions, inSight }: RedFlagsProperties) => {
   const { say } = usePages();
-  const flags = useCautions(FLAGS);
-  const dangers = useCautions(DANGERS, question);
-  // Signs that cannot wait stand at every question; dangers of a treatment where that treatment is spoken of.
-  const cautions = [...flags, ...dangers];
-  if (cautions.length === 0) return null;
   return (
     <section className="red-flags">
       <h2>{say('cautions.title')}</h2>
-      <List cautions={cautions.slice(0, IN_SIGHT)} />
-      {cautions.length > IN_SIGHT && (
+      <CautionList cautions={cautions.slice(0, inSight)} />
+      {cautions.length > inSight && (
         <details>
-          <summary>{say('cautions.more', { count: cautions.length - IN_SIGHT })}</summary>
-          <List cautions={cautions.slice(IN_SIGHT)} />
+          <summary>{say('cautions.more', { count: cautions.length - inSight })}</summary>
+          <CautionList cautions={cautions.slice(inSight)} />
         </details>
       )}
     </section>
   );
+};
+
+export const Cautions = ({ question }: { readonly question: QuestionId }) => {
+  const flags = useCautions(FLAGS);
+  const dangers = useCautions(DANGERS, question);
+  // Signs that cannot wait stand at every question; dangers of a treatment where that treatment is spoken of.
+  const cautions = [...flags, ...dangers];
+  return cautions.length === 0 ? null : <RedFlags cautions={cautions} inSight={IN_SIGHT} />;
 };
 
 /** What the figures of others cannot say of somebody of this age: before the first of them. */

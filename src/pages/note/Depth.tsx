@@ -10,6 +10,7 @@ import { Ratio } from '../how/Ratio';
 import { OptionsPart } from '../options/OptionsPart';
 import { SupportsPart } from '../options/SupportsPart';
 import { RepeatPart } from '../repeat/RepeatPart';
+import { VesselChoices } from '../why/VesselChoices';
 
 /** Stands in sight, under the claims. */
 export const InSight = ({ question }: { readonly question: QuestionId }) => {
@@ -42,6 +43,7 @@ export const Depth = ({ question }: { readonly question: QuestionId }) => {
         <RepeatPart />
       </>
     );
+  if (question === 'why') return <VesselChoices />;
   if (question === 'options') return <SupportsPart />;
   if (question === 'back') return <StageFold />;
   return null;

@@ -3,6 +3,8 @@ import { useMemo } from 'react';
 import { QUESTION_IDS } from '../../ids';
 import { type QuestionWords, wordQuestion } from '../../wording';
 import { usePages, useSession } from '../context';
+import { ContradictionsFold } from '../evidence/ContradictionsFold';
+import { TroublesFold } from '../evidence/TroublesFold';
 import { WithCalculation } from '../how/Calculation';
 import { toldBeside } from '../how/told-beside';
 import { useAgainstBreaks } from '../how/use-against-breaks';
@@ -93,7 +95,9 @@ const UnderTheSentence = () => {
         <Disclosure title={say('note.how')}>
           <HowDoYouKnow question={question} />
         </Disclosure>
+        <TroublesFold question={question} />
         <Depth question={question} />
+        <ContradictionsFold question={question} />
         <BoneList />
         <LookFrom />
         <WalkLink />

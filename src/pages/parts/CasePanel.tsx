@@ -36,6 +36,21 @@ const Demos = ({ onDone }: { readonly onDone: () => void }) => {
   );
 };
 
+/** What stands behind the words; the rule only for those who learn or speak. */
+const Behind = () => {
+  const { say } = usePages();
+  const reader = useSession((state) => state.reader);
+  return (
+    <section>
+      <h2>{say('panel.behind')}</h2>
+      <div className="panel-links">
+        <PageLink page="sources">{say('evidence.title')}</PageLink>
+        {reader !== 'patient' && <PageLink page="rule">{say('rule.title')}</PageLink>}
+      </div>
+    </section>
+  );
+};
+
 const Looks = () => {
   const { say, session } = usePages();
   const theme = useSession((state) => state.theme);
@@ -105,6 +120,7 @@ export const CasePanel = ({ onFind }: { readonly onFind: () => void }) => {
             </button>
           </div>
         </section>
+        <Behind />
         <Demos onDone={close} />
         <Looks />
         <section>

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { Explanation } from '../../explain/types';
 import { describePicture } from '../../wording';
 import { usePages, useSession } from '../context';
+import { boneName } from '../note/BoneList';
 import type { Say } from '../words';
 
 /** Element that describes the picture to those who cannot see it; the stage points to it. */
@@ -49,21 +50,42 @@ const useTried = (): string => {
     .join(' ');
 };
 
+/** The one picture of an injury told in short, in words; null while none is open. */
+const useCardWords = (): string | null => {
+  const { say } = usePages();
+  const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
+  const open = useSession((state) => state.seeking?.card ?? null);
+  const card = content.cards.find(({ id }) => id === open);
+  const record = content.bones.find(({ id }) => id === card?.bones[0]);
+  if (card === undefined || record === undefined) return null;
+  const bone = boneName(record, reader);
+  const region = content.regions.find(({ id }) => id === card.region);
+  return region === undefined
+    ? say('plate.card', { bone })
+    : say('plate.cardPlace', { bone, place: reader === 'study' ? region.term : region.plain });
+};
+
 export const Plate = () => {
   const { say, stage } = usePages();
   const tried = useTried();
   const stale = useSession((state) => state.stale);
   const inQuiz = useSession((state) => state.quiz !== null);
-  const inWalk = useSession((state) => state.walkStop !== null);
+  const isPlain = useSession((state) => state.walkStop !== null || state.lit !== null || state.seeking !== null);
+  const cardWords = useCardWords();
   const tryingOut = useSession((state) => Object.keys(state.whatIf).length > 0);
-  const whatIf = tryingOut && !inWalk;
+  const whatIf = tryingOut && !isPlain;
   const words = usePictureWords();
   return (
     <div className="plate" data-what-if={whatIf || undefined} aria-busy={stale}>
       {stage}
       {whatIf && !inQuiz && <p className="plate-tag what-if-tag">{say('whatIf.tag')}</p>}
       <p id={PICTURE_WORDS_ID} className="unseen">
-        {inQuiz || inWalk || words === null ? say('plate.noWords') : `${words.short} ${tried}`.trim()}
+        {cardWords !== null
+          ? `${cardWords} ${tried}`.trim()
+          : inQuiz || isPlain || words === null
+            ? say('plate.noWords')
+            : `${words.short} ${tried}`.trim()}
       </p>
     </div>
   );

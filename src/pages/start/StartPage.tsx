@@ -103,6 +103,9 @@ export const StartPage = () => {
             </Door>
           </ol>
         </nav>
+        <p className="start-find">
+          <a href={to({ page: 'find', card: null })}>{say('seek.fromStart')}</a>
+        </p>
         <div className="start-foot">
           <p className="small-print">{say('start.limits')}</p>
           <OpenFile />

@@ -20,6 +20,9 @@ const MOST: Readonly<Record<Reader, { readonly wide: number; readonly narrow: nu
   study: { wide: 9, narrow: 5 },
 };
 
+/** Of many bones a few stand for all. */
+const MOST_ALSO = 3;
+
 /** The way of the load and its numbers take room, and are what the question is of. */
 const BESIDE_PATH = { wide: 5, narrow: 2 } as const;
 
@@ -36,7 +39,8 @@ const neighboursOf = (foot: Foot, bone: BoneId): BoneId[] => [
 export const boneLabels = (
   foot: Foot,
   content: Content,
-  seen: { readonly chosen: BoneId | null; readonly selected: BoneId | null },
+  /** `also`: further bones that the words are about. */
+  seen: { readonly chosen: BoneId | null; readonly selected: BoneId | null; readonly also?: readonly BoneId[] },
   reader: Reader,
   /** `path`: the way of the load is drawn. */
   room: { readonly narrow: boolean; readonly latin: boolean; readonly path: boolean },
@@ -47,6 +51,7 @@ export const boneLabels = (
   };
   want([seen.selected, seen.chosen].filter((bone) => bone !== null));
   const [near] = order;
+  want((seen.also ?? []).slice(0, MOST_ALSO));
   const width = room.narrow ? 'narrow' : 'wide';
   const most = Math.min(MOST[reader][width], room.path ? BESIDE_PATH[width] : Number.POSITIVE_INFINITY);
   // At least one landmark stays among the few: the heel is where people start.

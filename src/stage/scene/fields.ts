@@ -25,13 +25,13 @@ export const zoneField = (zones: readonly Zone[], lengthMm: number): Float32Arra
 /** Ink share of the four feeding states: a word each, never a flow. Steps wide enough to be told apart in black. */
 export const FEEDING_SHARES = { asBefore: 0.34, mainCut: 0.2, borderOnly: 0.09, none: 0 } as const;
 
-/** The border is drawn, not measured: a narrow bare line, so that it never passes for a part that nothing feeds. */
+/** A border is computed, never measured: a narrow bare line, so that it never passes for a part that nothing feeds. */
 const BORDER_HALF_MM = 1;
 
 export const bloodField = (feeding: FeedingTable, lengthMm: number): Float32Array =>
   table(lengthMm, (s) => {
-    const { borderMm, parts } = feeding;
-    if (borderMm !== null && Math.abs(s - borderMm.sMm) < Math.min(borderMm.halfWidthMm, BORDER_HALF_MM)) return [[0]];
+    const { borders, parts } = feeding;
+    if (borders.some(({ sMm }) => Math.abs(s - sMm) < BORDER_HALF_MM)) return [[0]];
     const part = parts.find(({ fromMm, toMm }) => s >= fromMm && s <= toMm);
     return [[part === undefined ? 0 : FEEDING_SHARES[part.state]]];
   });

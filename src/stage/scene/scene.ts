@@ -8,6 +8,7 @@ import { fromBone, meshOf } from '../../anatomy/bone-axis';
 import type { LookAlike } from '../../anatomy/look-alikes';
 import { partAxis, partsOf } from '../../anatomy/parts';
 import type { BoneAxis, Foot, Zone } from '../../anatomy/types';
+import type { Card } from '../../content/schema';
 import type { BoneId, QuestionId, Reader, RegionId, StrandId } from '../../ids';
 import type { BreakSign, SessionState } from '../../session/types';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../units';
@@ -23,6 +24,7 @@ import { bloodField, stressField, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 import { type LoadPathScene, loadPathOf } from './load-path';
 import { type StrandScene, strandScene } from './strand';
+import { type MarkedPlace, markedPlace, placeStrokes } from './told-in-short';
 
 /** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
 export interface SceneInput {
@@ -34,6 +36,8 @@ export interface SceneInput {
   readonly question: QuestionId;
   readonly selectedBone: BoneId | null;
   readonly quiz: SessionState['quiz'];
+  /** Places that a page lights on the plain foot. */
+  readonly lit: SessionState['lit'];
   /** The break under a dragging hand, ahead of the explanation. */
   readonly dragMm: number | null;
   readonly contourPx: number;
@@ -43,6 +47,8 @@ export interface SceneInput {
   readonly lookAlike: string | null;
   /** Soft tissue, by its id. */
   readonly strand: StrandId | null;
+  /** An injury told in short: then nothing of a case is in the picture. */
+  readonly card: Card | null;
 }
 
 export interface BreakScene {
@@ -77,6 +83,8 @@ export interface StageScene {
   readonly measured: Angle | null;
   readonly beside: LookAlike | null;
   readonly strand: StrandScene | null;
+  /** The place of an injury told in short. */
+  readonly marked: MarkedPlace | null;
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly inQuiz: boolean;
@@ -152,6 +160,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     measured: null,
     beside: null,
     strand: null,
+    marked: null,
     explanation: input.explanation,
     question: input.question,
     inQuiz: true,
@@ -174,6 +183,25 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
   return { ...base, chosen: bone, dimOthers: true, breakAt: breakScene(foot, at, axis, middle) };
 };
 
+/**
+ * Two places on the plain foot: the first that is a part of a bone is hatched as a zone is, with a line at its ends; another is a whole
+ * bone, chosen as by hand. More than that the plate cannot tell apart.
+ */
+const litScene = (foot: Foot, plain: StageScene, places: NonNullable<SessionState['lit']>): StageScene => {
+  const part = places.flatMap(({ region }) => (region === null ? [] : (partNamed(foot, region) ?? [])))[0];
+  const whole = places.find(({ region }) => region === null)?.bone ?? null;
+  const lit: StageScene = { ...plain, explanation: null, selected: whole, dimOthers: true };
+  if (part === undefined) return lit;
+  const axis = partAxis(foot, part.bone);
+  const ends = [part.part.fromMm, part.part.toMm].filter((s) => s > 0 && s < axis.lengthMm);
+  return {
+    ...lit,
+    chosen: part.bone,
+    layer: { kind: 'zones', axis, field: zoneField([part.part], axis.lengthMm) },
+    borders: zoneStrokes(foot, part.bone, axis, ends),
+  };
+};
+
 const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: boolean): Layer => {
   if (question === 'where' && e.zones.length > 0)
     return { kind: 'zones', axis, field: zoneField(e.zones, axis.lengthMm) };
@@ -189,6 +217,13 @@ const layerOf = (e: Explanation, question: QuestionId, axis: BoneAxis, screw: bo
 
 const pathOf = (foot: Foot, { content, reader, narrow }: SceneInput, explanation: Explanation): LoadPathScene | null =>
   loadPathOf({ foot, shape: content.shape, explanation, few: reader === 'patient' || narrow });
+
+const cardScene = (foot: Foot, plain: StageScene, card: Card): StageScene => {
+  const marked = markedPlace(foot, card);
+  const chosen = card.bones[0] ?? null;
+  const selected = plain.selected === chosen ? null : plain.selected;
+  return { ...plain, chosen, selected, dimOthers: true, borders: placeStrokes(marked), marked, explanation: null };
+};
 
 export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
   if (input.quiz !== null) return quizScene(foot, input, input.quiz);
@@ -207,10 +242,13 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
     strand: strandScene(foot, input.content.strands, input.strand),
+    marked: null,
     explanation: e,
     question,
     inQuiz: false,
   };
+  if (input.lit !== null) return litScene(foot, plain, input.lit);
+  if (input.card !== null) return cardScene(foot, plain, input.card);
   if (e === null || bone === null) return plain;
   const axis = partAxis(foot, bone);
   const inner = e.zones

@@ -13,6 +13,17 @@ export const BASIS_LINES = {
   tilt: 'Ground higher under the outer edge by {tilt}.',
   held: 'Held end moved to {share} of the bone, by hand.',
   practice: 'Common practice, without a source of its own.',
+  people: 'Studied: {group}; {n}.',
+  'people.n': '{n} counted',
+  'people.none': 'how many is not told in what was read',
+  noGroup: 'No group of people is kept with this statement.',
+  'read.read': 'Read in the source.',
+  'read.abstract': 'Read in its abstract.',
+  'read.secondary': 'Read second-hand, not in the source.',
+  'mark.seen': 'Read in the source or its abstract.',
+  'mark.weak': 'Read on a secondary or unreviewed page.',
+  'mark.common practice': 'Taken from common practice.',
+  'mark.from memory': 'From memory; it was not read.',
 } as const;
 
 /** The picture in words. */

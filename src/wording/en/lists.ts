@@ -251,7 +251,8 @@ export const REASON_WORDS = {
   'source.from memory': 'It rests on a figure from memory that nobody has checked.',
   'model.drawnFoot': 'The bones are modelled on few feet: another foot may differ by some millimetres.',
   'model.placeRule': 'It follows from the place alone, by the rule of the zones.',
-  'model.feedingRule': 'Who feeds what is told part by part; the border between the parts is drawn, not measured.',
+  'model.feedingRule':
+    'It takes it that the vessel whose entry is nearest along the inside of the bone feeds a spot; nobody has measured flow.',
   'model.forecast': 'It is a sum over few and different studies, and takes their counts as independent.',
   'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
   'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',
@@ -316,9 +317,18 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.loadFails': 'Why the frame finds no answer.',
   'how.loadPending': 'The ensemble runs after the told values.',
   'why.unknown': 'The case states no class and no place.',
-  'why.fedBy': 'Vessels of the content that feed this part, main feeder first.',
-  'why.border': 'Where the part fed by the nutrient artery ends and that of the base arteries begins.',
-  'why.breakLeaves': 'A break between the entry of a vessel and a part cuts that vessel off from that part.',
+  'trouble.count':
+    'What one group counted, as printed. Where no interval was printed it is worked out from count and whole (Wilson, 95 %). It is of that group, never of one person.',
+  'trouble.notCounted': 'Looked up among the rates and the study arms of the content for this class.',
+  'content.contradiction':
+    'Sources of the content that say different things, each with its mark, and what is done about it here.',
+  'why.noVessels': 'The content has no vessel that ends in this bone.',
+  'why.fedBy':
+    'The bone is filled with some 3,000 cells; each goes to the entry that is nearest through cells. The main feeder of a part is the one that takes most of it, unless a source names another: then the source goes before.',
+  'why.border':
+    'Where the cells of two feeders meet across the bone: the middle of that surface, and half the stretch that eight tenths of it take.',
+  'why.breakLeaves':
+    'The break takes away every way across it between cells; what is torn or operated takes edges of the graph of vessels away. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
   'options.unknown': 'The case states no class and no place.',
   'options.usual': 'The options that the content lists for this class.',
   'options.trial': 'Arms of one study, as printed.',

@@ -43,11 +43,13 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
     question: plan.question,
     selectedBone: null,
     quiz: null,
+    lit: null,
     dragMm: null,
     contourPx: CONTOUR_PX,
     measured: null,
     lookAlike: null,
     strand: null,
+    card: null,
   });
   const mirrored = isMirrored(explanation);
   const noLabels = { widest: 0, tallest: 0, totalWidth: 0 };

@@ -24,7 +24,6 @@ const PRINTED: Readonly<Record<string, readonly string[]>> = {
   'torg-1984-delayed': ['union 7/10'],
   'mologne-2005-cast-sport': ['failure 8/18', 'nonunion 5/18', 'delayed union 1/18', 'refracture 2/18'],
   'mologne-2005-screw-sport': ['failure 1/19'],
-  'mologne-2005-cast-union': ['nonunion 5/18'],
   'kadiyala-2024-no-surgery': [`nonunion ${only(6.1, 475, 1)}/475`],
   'marecek-2016': ['union 24/27'],
   'boot-news-boot': ['nonunion 3/47'],

@@ -40,6 +40,8 @@ const UNSEEN = new Set([
   'by',
   'visit',
   'finding',
+  'by',
+  'visit',
 ]);
 
 const textsIn = (value: unknown, key: string): string[] => {

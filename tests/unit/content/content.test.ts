@@ -8,10 +8,12 @@ import { readingOf, sentencesOf, wordsOf } from '../../tools/reading-grade';
 const content = readContent();
 const KINDS = [
   'bones',
+  'boneSupplies',
   'attachments',
   'mechanisms',
   'activities',
   'injuries',
+  'cards',
   'options',
   'stages',
   'stageSheets',
@@ -20,6 +22,9 @@ const KINDS = [
   'returnTests',
   'cautions',
   'factors',
+  'troubles',
+  'contradictions',
+  'decisionRules',
 ] as const;
 
 interface Told {

@@ -1,15 +1,21 @@
 /** An address carries listed keys and values only, and survives being written and read. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readContent } from '../../../src/cli/read-content';
 import { QUESTION_IDS, READERS } from '../../../src/ids';
 import { type Address, DEMOS, PAGES, readAddress, START, strangersIn, writeAddress } from '../../../src/pages/places';
 
-const address: fc.Arbitrary<Address> = fc.record({
-  page: fc.constantFrom(...PAGES),
-  question: fc.constantFrom(...QUESTION_IDS),
-  reader: fc.constantFrom(...READERS),
-  demo: fc.constantFrom(null, ...DEMOS),
-});
+const CARDS = readContent().cards.map(({ id }) => id);
+const address: fc.Arbitrary<Address> = fc
+  .record({
+    page: fc.constantFrom(...PAGES),
+    question: fc.constantFrom(...QUESTION_IDS),
+    reader: fc.constantFrom(...READERS),
+    demo: fc.constantFrom(null, ...DEMOS),
+    card: fc.constantFrom(null, ...CARDS),
+  })
+  // A card is open on its own page only.
+  .map((given) => ({ ...given, card: given.page === 'find' ? given.card : null }));
 
 describe('the address', () => {
   it('comes back as it was written', () => {
@@ -43,10 +49,25 @@ describe('the address', () => {
     expect(readAddress('#demo=demo-dancer&view=hand').page).toBe('hand');
   });
 
+  it('opens a card by its id, and says of one that is not there that it is a stranger', () => {
+    expect(readAddress('#card=talar-neck')).toEqual({ ...START, page: 'find', card: 'talar-neck' });
+    expect(writeAddress(readAddress('#card=talar-neck&reader=study'))).toBe(
+      '#card=talar-neck&question=where&reader=study',
+    );
+    expect(readAddress('#view=hand&card=talar-neck')).toMatchObject({ page: 'hand', card: null });
+    expect(strangersIn('#card=talar-neck', '', CARDS)).toEqual([]);
+    expect(strangersIn('#card=nowhere', '', CARDS)).toEqual(['card=nowhere']);
+    fc.assert(
+      fc.property(fc.string(), (typed) => {
+        expect(readAddress(`#${new URLSearchParams({ card: typed })}`).card ?? 'none').toMatch(/^[a-z][a-z0-9-]*$/);
+      }),
+    );
+  });
+
   it('says which keys and values are not listed, and nothing where all are', () => {
     fc.assert(
       fc.property(address, (given) => {
-        expect(strangersIn(writeAddress(given))).toEqual([]);
+        expect(strangersIn(writeAddress(given), '', CARDS)).toEqual([]);
       }),
     );
     expect(strangersIn('')).toEqual([]);

@@ -17,8 +17,11 @@ import {
 import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
 import { strand } from '../../../src/content/schema';
+import { TOPICS } from '../../../src/content/source-uses';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
+import { MARK_NAMES } from '../../../src/pages/evidence/mark-names';
+import { MATCHED_BY } from '../../../src/pages/find/why';
 import { MODEL_KINDS } from '../../../src/pages/foot/TakeAlong';
 import { FIGURE_COLUMNS } from '../../../src/pages/how/FigureTable';
 import { BASES, GROUPS } from '../../../src/pages/how/figure-rows';
@@ -107,6 +110,7 @@ const made = new Set([
   ...each('forecast.from', ['mean and SD', 'mean and range', 'median and range', 'median and quartiles']),
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
+  ...each('seek.by', MATCHED_BY),
   ...each('centre', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
@@ -167,6 +171,8 @@ const made = new Set([
   ...each('stages.act', URGENCIES),
   ...each('supports.column', SUPPORT_COLUMNS),
   ...each('screw.row', SCREW_ROWS),
+  ...each('topic', TOPICS),
+  ...each('evidence.mark', MARK_NAMES),
   ...each('bone.group', ['hindfoot', 'midfoot', 'forefoot', 'sesamoids', 'toes']),
   ...each('unit', [...new Set(STRIPS.map(({ unit }) => unit))]),
   ...each('foot', Object.keys(FORM_BOUNDS)),

@@ -5,7 +5,7 @@ import { boneAxis, inBone } from '../../../src/anatomy/bone-axis';
 import { decodeGlb } from '../../../src/anatomy/glb';
 import { DEFAULT_FOOT } from '../../../src/anatomy/parameters';
 import type { Foot, Zone } from '../../../src/anatomy/types';
-import { idOf, QUESTION_IDS, type RegionId } from '../../../src/ids';
+import { idOf, QUESTION_IDS, type RegionId, type VesselId } from '../../../src/ids';
 import { stressAt } from '../../../src/mechanics';
 import { bloodField, FEEDING_SHARES, stressField, zoneField } from '../../../src/stage/scene/fields';
 import { breakStrokes } from '../../../src/stage/scene/scene';
@@ -163,8 +163,18 @@ describe('textures along the bone', () => {
     const states = ['asBefore', 'mainCut', 'borderOnly', 'none', 'asBefore'] as const;
     const feeding: FeedingTable = {
       bone: 'metatarsal5',
-      parts: zones.map((zone, i) => ({ ...zone, feeders: [], remaining: [], state: states[i] ?? 'none' })),
-      borderMm: { sMm: 24, halfWidthMm: 2 },
+      parts: zones.map((zone, i) => ({
+        ...zone,
+        main: [],
+        mainBy: 'territory' as const,
+        feeders: [],
+        territories: [],
+        remaining: [],
+        fromBorder: [],
+        keeps: 1,
+        state: states[i] ?? 'none',
+      })),
+      borders: [{ between: [idOf<VesselId>('a'), idOf<VesselId>('b')] as const, sMm: 24, halfWidthMm: 2 }],
     };
     const field = bloodField(feeding, lengthMm);
     const shares = [6, 16, 32, 48].map((s) => at(field, s)[0] ?? -1);

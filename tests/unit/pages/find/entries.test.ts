@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readContent } from '../../../../src/cli/read-content';
 import { BONE_IDS } from '../../../../src/ids';
-import { entriesOf, found } from '../../../../src/pages/find/entries';
+import { entriesOf, found, seekEntry } from '../../../../src/pages/find/entries';
 import { makeSay } from '../../../../src/pages/words';
 
 const content = readContent();
@@ -19,6 +19,10 @@ describe('finding by typing', () => {
     ['navic', 'bone navicular'],
     ['how did', 'question how'],
     ['hand', 'page hand'],
+    ['talar neck', 'card talar-neck'],
+    ['turf toe', 'card first-mtp-plantar-plate'],
+    ['dancer', 'injury mt5-spiral-shaft'],
+    ['find an', 'page find'],
     ['from below', 'view sole'],
     ['slate', 'look slate'],
     ['study', 'reader study'],
@@ -46,6 +50,12 @@ describe('finding by typing', () => {
       }),
     );
     expect(found(entries, 'qzx')).toEqual([]);
+  });
+
+  test('what was typed can always be looked for among the injuries, as it stands', () => {
+    const say = makeSay(content.words);
+    expect(seekEntry('  lis frank ', say)).toMatchObject([{ act: { do: 'seek', words: 'lis frank' } }]);
+    expect(seekEntry('  ', say)).toEqual([]);
   });
 
   test('keys are unique', () => {

@@ -1,0 +1,3 @@
+export { finderOf } from './candidates';
+export type { FindContent } from './phrases';
+export type * from './types';

@@ -1,0 +1,46 @@
+/** A code of ICD-10-CM as somebody types it, whole or in part, with or without its point: which rule of content/codes.yaml it fits. */
+import type { Code } from '../../content/schema';
+import type { CodeId, Side } from '../../ids';
+
+export interface CodeRead {
+  readonly code: CodeId;
+  readonly said: string;
+  readonly side: Side | null;
+  readonly displaced: boolean | null;
+  /** The typed code names this root or more; false while it is only the beginning of it. */
+  readonly whole: boolean;
+}
+
+/** A letter, a digit, one more, and up to four characters, of which a point may follow the first three. */
+const TYPED = /(?<![0-9a-z])[a-z]\d[0-9a-z](?:\.[0-9a-z]{0,4}|[0-9a-z]{0,4})(?!\.?[0-9a-z])/gi;
+
+export const codesTyped = (words: string): readonly string[] => words.match(TYPED) ?? [];
+
+const bare = (code: string): string => code.replaceAll('.', '').toUpperCase();
+
+const SIDES = ['right', 'left', 'notStated'] as const;
+
+/** What the character after the root says; null where the list has no such character. */
+const nextRead = ({ next }: Code, letter: string): Pick<CodeRead, 'side' | 'displaced'> | null => {
+  if (next.by === 'nothing') return null;
+  const sets =
+    next.by === 'side'
+      ? [{ set: next, displaced: null }]
+      : [
+          { set: next.displaced, displaced: true },
+          { set: next.notDisplaced, displaced: false },
+        ];
+  for (const { set, displaced } of sets)
+    for (const side of SIDES) if (set[side] === letter) return { side: side === 'notStated' ? null : side, displaced };
+  return null;
+};
+
+/** Null where the typed code is another one. The visit's letter is left to whoever codes: it tells no class apart. */
+export const readCode = (code: Code, typed: string): CodeRead | null => {
+  const [said, root] = [bare(typed), bare(code.root)];
+  const open = { code: code.id, said: typed, side: null, displaced: null };
+  if (root.startsWith(said)) return { ...open, whole: root === said };
+  if (!said.startsWith(root)) return null;
+  const read = nextRead(code, said.charAt(root.length));
+  return read === null ? null : { ...open, ...read, whole: true };
+};

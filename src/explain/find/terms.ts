@@ -1,0 +1,87 @@
+/**
+ * Single words: cut from a text, brought to one form (5th and fifth), those that tell nothing apart left out, and the known words that
+ * a mistyped one can mean. What is near is found by the library `minisearch`; how near counts as meant is decided here.
+ */
+import MiniSearch from 'minisearch';
+import type { FindWord } from '../../content/schema';
+
+export interface Term {
+  /** In the one form of content. */
+  readonly text: string;
+  /** As typed. */
+  readonly said: string;
+}
+
+/** How surely a typed word means a known one: 1 as written, less for a beginning, less still for a slip. */
+export interface Near {
+  readonly term: string;
+  readonly quality: number;
+}
+
+const cut = (text: string): readonly Term[] =>
+  [...text.normalize('NFC').matchAll(/[\p{L}\p{M}\p{N}]+/gu)].map(([said]) => ({
+    said,
+    text: said.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase(),
+  }));
+
+export interface Lexicon {
+  /** The words of a text in one form, without those that tell nothing apart. */
+  readonly termsOf: (text: string) => readonly Term[];
+  readonly fillers: ReadonlySet<string>;
+}
+
+export const lexiconOf = (words: readonly FindWord[]): Lexicon => {
+  const same = new Map(
+    words
+      .filter(({ is }) => is === 'same')
+      .flatMap(({ plain, words: others }) => others.map((other) => [other, plain])),
+  );
+  const fillers = new Set(words.filter(({ is }) => is === 'filler').flatMap(({ words: list }) => list));
+  return {
+    fillers,
+    termsOf: (text) =>
+      cut(text)
+        .filter((term) => !fillers.has(term.text))
+        .map((term) => ({ ...term, text: same.get(term.text) ?? term.text })),
+  };
+};
+
+/** Letters that a plural adds: with more, ball would be ballet. */
+const ENDING = 1;
+const LEAST_BEGINNING = 3;
+const QUALITY = { ending: 0.9, beginning: 0.6, oneSlip: 0.75, twoSlips: 0.5 } as const;
+/** A slip in a short word makes another word of it. */
+const LEAST_FOR = { oneSlip: 4, twoSlips: 5 } as const;
+
+export type Nearest = (text: string) => readonly Near[];
+
+/**
+ * The nearest of the known words: those as written, else those that begin so, else those one slip away, else two. Words that tell
+ * nothing apart are known too, so that a slip in one of them is not taken for something else.
+ */
+export const nearestIn = (known: ReadonlySet<string>): Nearest => {
+  const index = new MiniSearch<{ readonly id: string }>({
+    fields: ['id'],
+    tokenize: (text) => [text],
+    processTerm: (term) => term,
+  });
+  index.addAll([...known].map((id) => ({ id })));
+  const ask = (text: string, options: { readonly fuzzy?: number; readonly prefix?: boolean }): string[] =>
+    index.search(text, options).map(({ id }) => String(id));
+  const like = (terms: readonly string[], quality: number): Near[] => terms.map((term) => ({ term, quality }));
+  return (text) => {
+    const begun = text.length < LEAST_BEGINNING ? [] : ask(text, { prefix: true }).filter((term) => term !== text);
+    const isEnding = (term: string): boolean => term.length - text.length <= ENDING;
+    if (known.has(text)) return [{ term: text, quality: 1 }, ...like(begun.filter(isEnding), QUALITY.ending)];
+    if (begun.length > 0)
+      return begun.map((term) => ({ term, quality: isEnding(term) ? QUALITY.ending : QUALITY.beginning }));
+    const oneOff = text.length < LEAST_FOR.oneSlip ? [] : ask(text, { fuzzy: 1 });
+    if (oneOff.length > 0) return like(oneOff, QUALITY.oneSlip);
+    const twoOff = text.length < LEAST_FOR.twoSlips ? [] : ask(text, { fuzzy: 2 });
+    const first = text.charAt(0);
+    return like(
+      twoOff.filter((term) => term.startsWith(first)),
+      QUALITY.twoSlips,
+    );
+  };
+};

@@ -1,0 +1,58 @@
+/** What somebody looks for, and which injuries it can mean: plain data. A candidate is never a finding about anybody. */
+import type { Evidence, Other, Tellings } from '../../content/schema';
+import type { BoneId, CardId, CodeId, InjuryId, RegionId, Side } from '../../ids';
+
+export interface Sought {
+  /** Free words, a sentence of a report, a code; as typed. */
+  readonly words: string;
+  /** Tapped on the foot. */
+  readonly bone: BoneId | null;
+  readonly region: RegionId | null;
+}
+
+export type CandidateRef =
+  | { readonly is: 'injury'; readonly id: InjuryId }
+  | { readonly is: 'card'; readonly id: CardId };
+
+/** One reason: what was said, and what of the candidate it met. `said` is as typed. */
+export type Matched =
+  /** A name in use, or words by which it is looked for, as content has them. */
+  | { readonly by: 'name' | 'words'; readonly said: string; readonly text: string }
+  /** A line of content/find-words.yaml. */
+  | { readonly by: 'place' | 'event' | 'who'; readonly said: string; readonly word: string }
+  | { readonly by: 'bone'; readonly said: string; readonly bone: BoneId }
+  | { readonly by: 'part'; readonly said: string; readonly region: RegionId }
+  /** Side and displacement as far as the code says them. */
+  | {
+      readonly by: 'code';
+      readonly said: string;
+      readonly code: CodeId;
+      readonly side: Side | null;
+      readonly displaced: boolean | null;
+    }
+  | { readonly by: 'tap'; readonly bone: BoneId; readonly region: RegionId | null };
+
+export interface Candidate {
+  readonly ref: CandidateRef;
+  /** More where more of what was said fits. It ranks and is no chance. */
+  readonly score: number;
+  /** The strongest reason first. */
+  readonly matched: readonly Matched[];
+}
+
+/** What tells a candidate from another, or from something else it is taken for. */
+export interface Apart {
+  readonly one: CandidateRef;
+  readonly from: Other;
+  readonly how: Tellings;
+  readonly evidence: Evidence;
+}
+
+export interface Found {
+  /** The best first. */
+  readonly candidates: readonly Candidate[];
+  /** Between two of the first few. */
+  readonly apart: readonly Apart[];
+  /** Words that nothing here knows, as typed. */
+  readonly unknown: readonly string[];
+}

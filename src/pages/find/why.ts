@@ -1,0 +1,54 @@
+/** Reasons of a candidate in words: what was said, and what it met. */
+import type { Content } from '../../content/schema';
+import type { Matched } from '../../explain/find';
+import type { BoneId, Reader } from '../../ids';
+import { boneName } from '../note/BoneList';
+import type { Say } from '../words';
+
+export const MATCHED_BY = [
+  'name',
+  'words',
+  'place',
+  'event',
+  'who',
+  'bone',
+  'part',
+  'code',
+  'tap',
+] as const satisfies readonly Matched['by'][];
+
+interface Tongue {
+  readonly content: Content;
+  readonly reader: Reader;
+  readonly say: Say;
+}
+
+const boneWords = ({ content, reader }: Tongue, id: BoneId): string => {
+  const bone = content.bones.find((each) => each.id === id);
+  return bone === undefined ? id : boneName(bone, reader);
+};
+
+/** Not displaced is said outright; displaced is also what the list codes where nothing was stated. */
+const codeWords = ({ content, say }: Tongue, { code, side, displaced }: Extract<Matched, { by: 'code' }>): string =>
+  say('seek.codeSays', {
+    title: content.codes.find(({ id }) => id === code)?.title ?? code,
+    side: side === null ? '' : say(side === 'right' ? 'seek.codeRight' : 'seek.codeLeft'),
+    displaced: displaced === null ? '' : say(displaced ? 'seek.codeDisplaced' : 'seek.codeNotDisplaced'),
+  });
+
+const meantBy = (tongue: Tongue, matched: Exclude<Matched, { by: 'tap' }>): string => {
+  const { content, reader } = tongue;
+  if ('text' in matched) return matched.text;
+  if (matched.by === 'bone') return boneWords(tongue, matched.bone);
+  if (matched.by === 'code') return codeWords(tongue, matched);
+  if (matched.by === 'part') {
+    const region = content.regions.find(({ id }) => id === matched.region);
+    return (reader === 'patient' ? region?.plain : region?.term) ?? matched.region;
+  }
+  return content.findWords.find(({ id }) => id === matched.word)?.plain ?? matched.word;
+};
+
+export const whyText = (tongue: Tongue, matched: Matched): string =>
+  matched.by === 'tap'
+    ? boneWords(tongue, matched.bone)
+    : tongue.say('seek.because', { said: matched.said, meant: meantBy(tongue, matched) });

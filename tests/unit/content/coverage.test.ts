@@ -1,0 +1,104 @@
+/** `npm run content`: what is missing is found and said, and what is there is not; adding an injury is adding one file. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { contentReport } from '../../../src/cli/content-report';
+import { contentFiles, readContent } from '../../../src/cli/read-content';
+import { compileContent } from '../../../src/content';
+import { type Covered, coverageRows, gapsOf, weakStatements } from '../../../src/content/coverage';
+import type { Card, Content } from '../../../src/content/schema';
+
+const content = readContent();
+const EXAMPLE = readFileSync(join(import.meta.dirname, 'example/toe-example.yaml'), 'utf8');
+
+const compiled = (): Content => {
+  const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE);
+  const result = compileContent(files);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.content;
+};
+const rowNamed = (of: Content, id: string) => {
+  const row = coverageRows(of).find((r) => r.id === id);
+  if (row === undefined) throw new Error(`no row ${id}`);
+  return row;
+};
+const coveredIn = (of: Content, id: string): Readonly<Record<string, Covered>> =>
+  Object.fromEntries(rowNamed(of, id).parts.map(({ name, covered }) => [name, covered]));
+
+describe('adding an injury is adding one file', () => {
+  it('the example of the guide compiles with the real content and nothing else', () => {
+    expect(compiled().injuries.length).toBe(content.injuries.length + 1);
+  });
+
+  it('and the report says which parts it has and which it has not', () => {
+    const covered = coveredIn(compiled(), 'example-neck-second');
+    expect(covered).toMatchObject({ place: 'full', classification: 'full', rules: 'full', 'tell apart': 'full' });
+    expect(covered).toMatchObject({ 'first film': 'full', code: 'full', 'found by': 'full', 'three readers': 'full' });
+    expect(covered).toMatchObject({ 'recovery arms': 'none', troubles: 'none', 'soft tissue': 'none', review: 'none' });
+  });
+
+  it('a wrong id in it is told with file and line', () => {
+    const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE.replace('[s92-32]', '[s92-99]'));
+    const result = compileContent(files);
+    expect(result.ok ? [] : result.problems.map(({ file, got }) => `${file}: ${got}`)).toEqual([
+      'injuries/example.yaml: s92-99',
+    ]);
+  });
+});
+
+describe('a small invented content', () => {
+  const [injury] = compiled().injuries.filter(({ id }) => id === 'example-neck-second');
+  if (injury === undefined) throw new Error('no example');
+  const card = {
+    id: 'example-card',
+    region: null,
+    tellApart: [],
+    codes: [],
+    findBy: ['toe'],
+    danger: { what: { patient: 'a', broadcast: 'b', study: 'c' }, evidence: { source: 'x', mark: 'weak' } },
+    evidence: { source: 'x', mark: 'seen' },
+  } as unknown as Card;
+  const empty = Object.fromEntries(Object.keys(content).map((key) => [key, []]));
+  const small = { ...empty, injuries: [injury], cards: [card], reviews: {} } as unknown as Content;
+
+  it('without mechanisms, vessels, options or codes has none of them', () => {
+    const covered = coveredIn(small, injury.id);
+    for (const part of ['mechanism', 'model', 'blood', 'options', 'code', 'danger signs'])
+      expect(covered[part], part).toBe('none');
+  });
+
+  it('cards are looked at by parts of their own', () => {
+    expect(coveredIn(small, 'example-card')).toMatchObject({
+      place: 'none',
+      'what it is': 'full',
+      'danger sign': 'weak',
+      'found by': 'full',
+      'tell apart': 'none',
+    });
+  });
+
+  it('each gap is one plain sentence, and what is there is no gap', () => {
+    const gaps = gapsOf(rowNamed(small, 'example-card'));
+    expect(gaps).toContain('example-card has no look-alike and how to tell it (tellApart).');
+    expect(gaps.filter((gap) => gap.includes('danger sign'))).toEqual([
+      'example-card: nothing better than a secondary page or memory stands behind "danger sign".',
+    ]);
+    expect(gaps.some((gap) => gap.includes('findBy'))).toBe(false);
+  });
+
+  it('a statement from memory is named by its record', () => {
+    expect(weakStatements(small)).toEqual(['cards example-card: 1 from a secondary or unreviewed page.']);
+  });
+
+  it('the report holds both tables and says so when there are no cards', () => {
+    expect(contentReport(small)).toMatch(/example-neck-second[\s\S]*example-card/);
+    expect(contentReport({ ...small, cards: [] })).toContain('Cards: none yet.');
+  });
+});
+
+it('the real content has a row for each injury and card, and no text is missing a reader', () => {
+  const rows = coverageRows(content);
+  expect(rows.map(({ id }) => id)).toEqual([...content.injuries, ...content.cards].map(({ id }) => id));
+  for (const { id, parts } of rows)
+    expect(parts.find(({ name }) => name === 'three readers')?.covered, id).toBe('full');
+});
