@@ -30,6 +30,9 @@ const UNSEEN = new Set([
   'issue',
   'basis',
   'contact',
+  // How a code goes on and which visits it has: closed words of its rule.
+  'by',
+  'visit',
   'says',
   'measure',
   'about',
