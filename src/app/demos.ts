@@ -1,7 +1,9 @@
-/** The three invented cases, checked like any file that comes in from outside. */
+/** The invented cases, checked like any file that comes in from outside. */
 import dancer from '../../content/cases/dancer-spiral.case.json?raw';
 import handball from '../../content/cases/handball-zone-2.case.json?raw';
 import hillRunner from '../../content/cases/hill-runner.case.json?raw';
+import longJumper from '../../content/cases/long-jumper-navicular.case.json?raw';
+import rider from '../../content/cases/rider-midfoot.case.json?raw';
 import { type CaseFile, readCase, writeCase } from '../cases';
 import { DEMOS, type Demo } from '../pages';
 
@@ -9,6 +11,8 @@ const TEXTS: Readonly<Record<Demo, string>> = {
   'demo-handball': handball,
   'demo-dancer': dancer,
   'demo-hill-runner': hillRunner,
+  'demo-rider': rider,
+  'demo-long-jumper': longJumper,
 };
 
 /** The demo that this file is, as long as nobody changed it. */

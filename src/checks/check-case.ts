@@ -4,7 +4,7 @@
  */
 import { type Foot, partAxis, regionsOf } from '../anatomy';
 import { type CaseFile, type Claim, factsOf } from '../cases';
-import type { Content } from '../content';
+import { bonesOf, type Content } from '../content';
 import type { BoneId } from '../ids';
 import { checkCare } from './check-care';
 import { type CheckProblem, type CheckProblemCode, checkProblem } from './problems';
@@ -37,13 +37,13 @@ const namedBy = (claim: Claim, content: Listed): Named | null => {
 };
 
 /** Every bone the case speaks of and has not ruled out, by name or through its injury. */
-const bonesOf = (file: CaseFile, content: Listed): ReadonlySet<BoneId> => {
+const bonesIn = (file: CaseFile, content: Listed): ReadonlySet<BoneId> => {
   const bones = new Set<BoneId>();
   for (const claim of file.claims) {
     if (claim.status === 'ruledOut') continue;
     if (claim.subject === 'bone') bones.add(claim.value);
     const injury = claim.subject === 'injury' ? content.injuries.find((i) => i.id === claim.value) : undefined;
-    if (injury) bones.add(injury.bone);
+    if (injury) for (const bone of bonesOf(injury)) bones.add(bone);
   }
   return bones;
 };
@@ -103,7 +103,7 @@ const checkDates = (file: CaseFile): CheckProblem[] => {
 
 /** Empty when content and foot have everything that the case names. */
 export const checkCase = (file: CaseFile, content: Listed, foot: Foot): readonly CheckProblem[] => {
-  const bones = bonesOf(file, content);
+  const bones = bonesIn(file, content);
   const named = file.claims.flatMap((claim, i) => {
     if (claim.subject === 'place') return checkPlace(claim, `claims[${i}].value`, bones, foot);
     const record = namedBy(claim, content);

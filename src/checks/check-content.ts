@@ -4,7 +4,7 @@
  */
 import { getDotPath, safeParse } from 'valibot';
 import { type Foot, regionsOf, shapeSchema } from '../anatomy';
-import type { Content } from '../content';
+import { bonesOf, type Content, homesOf } from '../content';
 import { BONE_IDS } from '../ids';
 
 export interface ContentFault {
@@ -59,6 +59,17 @@ const checkRegions = (content: Checked, foot: Foot): ContentFault[] => {
   });
 };
 
+/** An injury lives on its own bones. */
+const checkHomes = (content: Checked): ContentFault[] =>
+  content.injuries.flatMap((injury) =>
+    homesOf(injury).flatMap((home) => {
+      const bone = content.regions.find((r) => r.id === home)?.bone;
+      return bone === undefined || bonesOf(injury).includes(bone)
+        ? []
+        : [fault(`injuries ${injury.id}`, `parts of ${bonesOf(injury).join(', ')}`, `${home} of ${bone}`)];
+    }),
+  );
+
 /** A card's place is on a bone of it, and a look-alike that something is told from is drawn on the foot. */
 const checkCards = (content: Checked, foot: Foot): ContentFault[] => {
   const drawn = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
@@ -88,5 +99,6 @@ export const checkContent = (content: Checked, foot: Foot): readonly ContentFaul
   ...checkBones(content, foot),
   ...checkJoints(content, foot),
   ...checkRegions(content, foot),
+  ...checkHomes(content),
   ...checkCards(content, foot),
 ];

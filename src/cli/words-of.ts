@@ -35,6 +35,7 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'published',
   'tolerance',
   'madeFor',
+  'findBy',
   'p',
   // What somebody may type, and is told back.
   'findBy',

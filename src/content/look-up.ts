@@ -1,4 +1,5 @@
 /** One record by its id. Content is checked when it is compiled, so an id that is not there is a programmer's error and throws. */
+import type { BoneId, RegionId } from '../ids';
 import type {
   Activity,
   Attachment,
@@ -43,6 +44,23 @@ export const studyOf = (c: Pick<Content, 'studies'>, id: string): Study => find(
 export const cautionOf = (c: Pick<Content, 'cautions'>, id: string): Caution => find('caution', c.cautions, id);
 export const factorOf = (c: Pick<Content, 'factors'>, id: string): Factor => find('factor', c.factors, id);
 export const sourceOf = (c: Pick<Content, 'sources'>, id: string): Source => find('source', c.sources, id);
+
+/** Every part in which an injury lives, its first home first. */
+export const homesOf = ({ region, alsoRegions }: Pick<Injury, 'region' | 'alsoRegions'>): readonly RegionId[] => [
+  region,
+  ...alsoRegions,
+];
+/** Every bone of which it can be said, the usual one first. */
+export const bonesOf = ({ bone, alsoBones }: Pick<Injury, 'bone' | 'alsoBones'>): readonly BoneId[] => [
+  bone,
+  ...alsoBones,
+];
+/** Its home on one bone; null where it has none there. */
+export const homeOn = (
+  c: Pick<Content, 'regions'>,
+  injury: Pick<Injury, 'region' | 'alsoRegions'>,
+  bone: BoneId,
+): RegionId | null => homesOf(injury).find((id) => c.regions.some((r) => r.id === id && r.bone === bone)) ?? null;
 
 /** Joints in which a bone takes part. */
 export const jointsAt = (c: Pick<Content, 'joints'>, bone: string): readonly JointRecord[] =>

@@ -72,6 +72,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('options', r.options, 'options'),
     ...list('factors', r.factors, 'factors'),
     ...list('bones', r.alsoBones, 'alsoBones'),
+    ...list('regions', r.alsoRegions, 'alsoRegions'),
     ...list('codes', r.codes, 'codes'),
     ...list('strands', r.strands, 'strands'),
     ...r.classification.flatMap((c, i) =>
@@ -141,7 +142,10 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   ],
   dailyLife: (r: DailyTopic) => [
     ...list('stages', r.stages, 'stages'),
-    ...r.says.flatMap((s, i) => list('options', s.options, 'says', i, 'options')),
+    ...r.says.flatMap((s, i) => [
+      ...list('options', s.options, 'says', i, 'options'),
+      ...list('injuries', s.injuries, 'says', i, 'injuries'),
+    ]),
   ],
   factors: (r: Factor) => list('injuries', r.besideForecastOf, 'besideForecastOf'),
   returnTests: (r: ReturnTest) => list('stages', r.stages, 'stages'),

@@ -1,6 +1,7 @@
 /** What a record must hold to beyond its form: figures that can be true, and a source wherever one is claimed. */
 import type { Kind } from './kinds';
 import { evidenceIn } from './references';
+import { classBreaches } from './rules-classes';
 import { factorBreaches } from './rules-factor';
 import { patternBreaches, vesselBreaches } from './rules-vessels';
 import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study, Vessel, VesselPattern } from './schema';
@@ -38,10 +39,16 @@ const figures = (value: unknown, path: Path = []): Breach[] => {
   ];
 };
 
-const injury = (r: Injury): Breach[] =>
-  r.stages.flatMap((s, i) =>
+const injury = (r: Injury): Breach[] => [
+  ...r.stages.flatMap((s, i) =>
     s.weeksFrom !== null && s.weeksTo !== null ? ordered(s.weeksFrom, s.weeksTo, ['stages', i, 'weeksFrom']) : [],
-  );
+  ),
+  ...r.notSeen.flatMap(({ againWeeks }, i) => {
+    const [low, high] = againWeeks ?? [];
+    return low === undefined || high === undefined ? [] : ordered(low, high, ['notSeen', i, 'againWeeks']);
+  }),
+  ...classBreaches(r),
+];
 
 const stage = (r: Stage): Breach[] => [
   ...r.today.weights.flatMap((w, i) =>

@@ -79,6 +79,8 @@ export const injury = v.strictObject({
   /** A joint comes apart where `joint`: no line of a break is drawn, and no bone is said to be broken. */
   kind: v.optional(v.picklist(['break', 'joint']), 'break'),
   region: regionId,
+  /** Further parts in which it lives, on the bones of `alsoBones`: one text for what is the same in each of them. */
+  alsoRegions: v.optional(v.array(regionId), []),
   what: tellings,
   mechanisms: v.pipe(v.array(mechanismId), v.minLength(1)),
   /** Where published breaks of this class lie, for holding the model's peak against. Stations are shares of bone length or the region. */

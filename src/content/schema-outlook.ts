@@ -117,6 +117,8 @@ export const code = v.strictObject({
   id: codeId,
   root: v.pipe(v.string(), v.regex(/^[A-Z][0-9][0-9A-Z](\.[0-9A-Z]{1,3})?$/)),
   title: text(120),
+  /** The one bone that it is of, where an injury of several bones has a code for each. */
+  bone: v.optional(boneId),
   next: v.variant('by', [
     v.strictObject({ by: v.literal('side'), ...sides.entries }),
     v.strictObject({ by: v.literal('displacement and side'), displaced: sides, notDisplaced: sides }),

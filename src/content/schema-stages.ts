@@ -78,8 +78,15 @@ export const dailyTopic = v.strictObject({
   question: tellings,
   /** Where it is asked; none named: in every stage. */
   stages: v.array(stageId),
-  /** What is published; none named: for every option. The answer is the clinic's. */
-  says: v.array(v.strictObject({ options: v.array(optionId), what: tellings, evidence })),
+  /** What is published; none named: for every option, for every injury. The answer is the clinic's. */
+  says: v.array(
+    v.strictObject({
+      options: v.array(optionId),
+      injuries: v.optional(v.array(injuryId), []),
+      what: tellings,
+      evidence,
+    }),
+  ),
 });
 export type DailyTopic = v.InferOutput<typeof dailyTopic>;
 

@@ -2,6 +2,7 @@
  * Where the frame pulls hardest, against where breaks of a class are found: told from the ensemble, draw by draw. What the told values
  * say counts only where four fifths of the draws say the same.
  */
+import { homeOn } from '../content/look-up';
 import type { InjuryId, RegionId } from '../ids';
 import { ENOUGH_AGREEMENT, type PullPlace } from '../mechanics';
 import type { Quantity } from '../units';
@@ -43,15 +44,18 @@ const within = (sMm: number, { fromMm, toMm }: PullPlace): boolean =>
 interface AgainstBreaks extends BoneRun {
   readonly injury: InjuryId;
 }
-const occursIn = (context: Context, id: InjuryId): RegionId => {
-  const injury = context.content.injuries.find((i) => i.id === id);
+/** Of a class of several bones, the part of this one stands for what was published of the others. */
+const occursIn = ({ content }: Context, { injury: id, bone }: AgainstBreaks): RegionId => {
+  const injury = content.injuries.find((i) => i.id === id);
   if (injury === undefined) throw new RangeError(`no injury ${id}`);
-  return injury.occursAt.region;
+  const { region } = injury.occursAt;
+  if (content.regions.some((r) => r.id === region && r.bone === bone)) return region;
+  return homeOn(content, injury, bone) ?? region;
 };
 
 /** Stations of beam theory, and those of them that lie where such breaks are found. */
 const stationsThere = (context: Context, run: AgainstBreaks) => {
-  const occursRegion = occursIn(context, run.injury);
+  const occursRegion = occursIn(context, run);
   const inside = tableOf(context, run).stations.filter((s) => !s.outsideBeamTheory);
   return { occursRegion, inside, there: inside.filter((s) => regionAt(context, run, s.sMm) === occursRegion) };
 };

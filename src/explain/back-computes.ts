@@ -94,6 +94,15 @@ export const backDates = compute(
   },
 );
 
+export const lookAgain = compute(
+  'back.lookAgain',
+  ({ content }, inputs: { readonly injury: InjuryId; readonly index: number }) => {
+    const [low, high] = content.injuries.find((i) => i.id === inputs.injury)?.notSeen[inputs.index]?.againWeeks ?? [];
+    if (low === undefined || high === undefined) throw new RangeError('no weeks after which to look again');
+    return message('lookAgain', { injury: inputs.injury, weeks: weeksRange(low, high) });
+  },
+);
+
 export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>
   message('brokenAgain', inputs),
 );

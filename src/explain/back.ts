@@ -11,6 +11,7 @@ import {
   brokenAgain,
   followUpWeek,
   forecastMissed,
+  lookAgain,
   type RangeInputs,
   rangeFor,
 } from './back-computes';
@@ -239,13 +240,25 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
   );
   if (injury !== null && injuryRecord !== null) {
     found.push(...stageFindings(s, injuryRecord, bands));
-    injuryRecord.notSeen.forEach((_, index) => {
+    injuryRecord.notSeen.forEach(({ againWeeks, evidence }, index) => {
       found.push(
         ...textFinding(context, 'back', {
           id: `notSeen.${index + 1}`,
           at: { kind: 'injuryNotSeen', injury: injury.value, index },
           whatIf: injury.whatIf,
         }),
+        ...(againWeeks === undefined
+          ? []
+          : [
+              find(context, 'back', {
+                id: `notSeen.${index + 1}.again`,
+                depth: 'more',
+                compute: lookAgain,
+                inputs: { injury: injury.value, index },
+                evidence: [evidence],
+                whatIf: injury.whatIf,
+              }),
+            ]),
       );
     });
     found.push(...missedFindings(s, injury.value), ...factorFindings(s));

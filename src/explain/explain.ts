@@ -19,7 +19,7 @@ import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
 import { troubleFindings } from './troubles';
-import { type BandsAsked, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
+import { type BandsAsked, type BreakAt, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
 
@@ -71,6 +71,10 @@ export const explain = (
     side: drawnSide(facts),
     foot: s.parameters,
     bone,
+    part:
+      s.region === null
+        ? null
+        : { region: s.region.value, status: s.breakTag.status as BreakAt['status'], whatIf: s.region.whatIf },
     breakAt: s.breakAt,
     injury: s.injury?.value ?? null,
     option: s.known.option?.value ?? null,

@@ -64,7 +64,8 @@ export const feedingFor = (context: Context, run: FeedingRun): FeedingTable => {
 export const feedingRunOf = (s: Situation, bone: BoneId): FeedingRun => ({
   foot: s.parameters,
   bone,
-  place: s.known.place?.value ?? null,
+  // Without the line of a break nothing is cut off by one: a joint came apart, or may have.
+  place: s.breakAt === null ? null : (s.known.place?.value ?? null),
   choices: s.whatIf.vessels ?? {},
   cuts: cutIn(s).edges,
 });

@@ -34,7 +34,13 @@ const causeOf = (s: Situation): Cause | null => {
 export const loadRunOf = (s: Situation): (BoneRun & Assumed) | null => {
   const cause = causeOf(s);
   const bone = s.known.bone?.value;
-  if (bone === undefined || rayOf(bone) === null || cause === null || cause.mechanism.model !== 'beam stress')
+  if (
+    s.ofJoint ||
+    bone === undefined ||
+    rayOf(bone) === null ||
+    cause === null ||
+    cause.mechanism.model !== 'beam stress'
+  )
     return null;
   const { activity, massKg } = s.known;
   const stated: ActivityId | undefined = s.whatIf.activity ?? activity?.value;

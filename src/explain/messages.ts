@@ -62,6 +62,7 @@ export type TextAddress =
   | { readonly kind: 'activity'; readonly activity: ActivityId }
   | { readonly kind: 'injury'; readonly injury: InjuryId; readonly part: 'what' | 'nameCaveat' | 'heals' }
   | { readonly kind: 'injuryNotSeen'; readonly injury: InjuryId; readonly index: number }
+  | { readonly kind: 'tellApart'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
@@ -136,6 +137,7 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
 
   // Where
   brokenHere: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
+  jointHurt: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
   boneHurt: { readonly claim: ClaimTag; readonly bone: BoneId };
   nothingLocated: Record<string, never>;
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
@@ -250,6 +252,8 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   };
   backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
   backUnknown: Record<string, never>;
+  /** After which weeks to look again for what the first film of this class can miss. */
+  lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };
   backDates: {
     readonly given: Given;

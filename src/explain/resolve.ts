@@ -3,6 +3,7 @@
  * follows from the place only when exactly one class fits; nothing here is a guess.
  */
 import type { Claim, Fact, Facts, Place, Subject, SubjectValue } from '../cases/schema';
+import { bonesOf, homeOn, homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
 import type { ActivityId, BoneId, ClaimId, InjuryId, Level, MechanismId, OptionId, RegionId } from '../ids';
 import type { IsoDate } from '../units';
@@ -71,35 +72,58 @@ const startOf = (facts: Facts): Resolved['start'] => {
   return injury === null ? null : { ...injury, from: 'injury' };
 };
 
-/** The bone that a place or a class lies on, whichever is stated. */
+/** The stated class as the content has it. */
+const statedInjury = (
+  content: Content,
+  facts: Facts,
+): { readonly known: Known<InjuryId>; readonly record: Injury } | null => {
+  const known = knownOf(facts.injury);
+  const record = known === null ? undefined : content.injuries.find((i) => i.id === known.value);
+  return known === null || record === undefined ? null : { known, record };
+};
+
+/** The bone that a place or a class lies on, whichever is stated. Of a class of several bones it is the stated one. */
 const impliedBone = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
   if (place !== null && place.value.by === 'region') {
     const { region } = place.value;
     const record = content.regions.find((r) => r.id === region);
     if (record !== undefined) return { ...place, value: record.bone };
   }
-  const injury = knownOf(facts.injury);
-  const record = injury === null ? undefined : content.injuries.find((i) => i.id === injury.value);
-  return injury === null || record === undefined ? null : { ...injury, value: record.bone };
+  const injury = statedInjury(content, facts);
+  if (injury === null) return null;
+  const stated = knownOf(facts.bone);
+  const own = stated !== null && bonesOf(injury.record).includes(stated.value) ? stated.value : injury.record.bone;
+  return { ...injury.known, value: own };
+};
+
+/** Two bones that one stated class takes part in do not contradict each other. */
+const inOneInjury = (content: Content, facts: Facts, ...bones: readonly BoneId[]): boolean => {
+  const injury = statedInjury(content, facts);
+  return injury !== null && bones.every((bone) => bonesOf(injury.record).includes(bone));
 };
 
 /** The bone is named by itself, by a class, or by a named part of it. A distance along an unnamed bone names none. */
 const boneFrom = (content: Content, facts: Facts, place: Known<Place> | null): Known<BoneId> | null => {
   if (facts.bone.state === 'contradiction') return null;
+  const implied = impliedBone(content, facts, place);
   const stated = knownOf<'bone'>(facts.bone);
-  if (stated !== null) return stated;
-  return impliedBone(content, facts, place);
+  if (stated === null || implied === null || stated.value === implied.value) return stated ?? implied;
+  // Both are bones of the stated class: the one whose part is named can be drawn.
+  return implied;
 };
 
-/** The place is stated, or it is the home of the stated class. Two places that disagree are no place. */
+/** The place is stated, or it is the home of the stated class on the stated bone. Two places that disagree are no place. */
 const placeFrom = (content: Content, facts: Facts, whatIf: WhatIf): Known<Place> | null => {
   if (whatIf.place !== undefined) return override(whatIf.place);
   if (facts.place.state === 'contradiction') return null;
   const stated = knownOf<'place'>(facts.place);
   if (stated !== null) return stated;
-  const injury = knownOf(facts.injury);
-  const record = injury === null ? undefined : content.injuries.find((i) => i.id === injury.value);
-  return injury === null || record === undefined ? null : { ...injury, value: { by: 'region', region: record.region } };
+  const injury = statedInjury(content, facts);
+  if (injury === null) return null;
+  const bone = knownOf(facts.bone)?.value ?? injury.record.bone;
+  const takesPart = bonesOf(injury.record).includes(bone);
+  const region = takesPart ? homeOn(content, injury.record, bone) : injury.record.region;
+  return region === null ? null : { ...injury.known, value: { by: 'region', region } };
 };
 
 export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolved => {
@@ -109,7 +133,10 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   const stated = knownOf(facts.bone);
   const implied = impliedBone(content, facts, place);
   const clash =
-    stated !== null && implied !== null && stated.value !== implied.value
+    stated !== null &&
+    implied !== null &&
+    stated.value !== implied.value &&
+    !inOneInjury(content, facts, stated.value, implied.value)
       ? { stated: stated.value, implied: implied.value, claims: [tagOf(stated), tagOf(implied)] }
       : null;
   const brokenAgain = brokenAgainIn(facts);
@@ -130,21 +157,18 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   };
 };
 
-/** Classes that live in a region, less those that a claim rules out or whose ways of breaking exclude the stated one. */
-export const classesIn = (
-  content: Content,
-  region: RegionId,
-  ruledOut: readonly InjuryId[],
-  mechanism: MechanismId | null,
-): readonly Injury[] => {
-  const here = content.injuries.filter((i) => i.region === region && !ruledOut.includes(i.id));
-  const fitting = mechanism === null ? here : here.filter((i) => i.mechanisms.includes(mechanism));
-  return fitting.length > 0 ? fitting : here;
-};
+/** Classes that live in a region, less those that a claim rules out. */
+export const classesIn = (content: Content, region: RegionId, ruledOut: readonly InjuryId[]): readonly Injury[] =>
+  content.injuries.filter((i) => homesOf(i).includes(region) && !ruledOut.includes(i.id));
+
+/** Whether the place alone makes this class: one of its own classes is ruled by it. */
+const placeDecides = ({ classification }: Injury, region: RegionId): boolean =>
+  classification.some(({ rules }) => rules?.some((rule) => rule.by === 'place' && rule.region === region) ?? false);
 
 /**
- * The class: as stated when it lives where the break is, or when no place is known; else the only class that fits the place.
- * A what-if moves the break, so the class follows it.
+ * The class: as stated when it lives where the break is, or when no place is known; else the only class that fits the place, where
+ * the place decides it or the way of breaking is one of its own. Where neither does, a bone can break there in ways that the content
+ * does not tell of. A what-if moves the break, so the class follows it, and the break comes about as it did.
  */
 export const injuryFrom = (
   content: Content,
@@ -153,11 +177,19 @@ export const injuryFrom = (
   mechanism: MechanismId | null,
 ): Known<InjuryId> | null => {
   const stated = knownOf(facts.injury);
-  const home = stated === null ? null : (content.injuries.find((i) => i.id === stated.value)?.region ?? null);
-  if (stated !== null && (region === null || !region.whatIf || home === region.value)) return stated;
+  const record = statedInjury(content, facts)?.record ?? null;
+  if (
+    stated !== null &&
+    (region === null || !region.whatIf || (record !== null && homesOf(record).includes(region.value)))
+  )
+    return stated;
   if (region === null || facts.injury.state === 'contradiction') return null;
   const ruledOut = facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : []));
-  const [only, ...others] = classesIn(content, region.value, ruledOut, mechanism);
+  const way = mechanism ?? (region.whatIf ? (record?.mechanisms[0] ?? null) : null);
+  const here = classesIn(content, region.value, ruledOut);
+  const ofThisWay = way === null ? [] : here.filter((i) => i.mechanisms.includes(way));
+  const [only, ...others] = ofThisWay.length > 0 ? ofThisWay : here;
   if (only === undefined || others.length > 0) return null;
+  if (ofThisWay.length === 0 && !placeDecides(only, region.value)) return null;
   return { value: only.id, status: 'inferred', claims: region.claims, whatIf: region.whatIf };
 };

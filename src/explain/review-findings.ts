@@ -147,7 +147,10 @@ export const reviewFindings = (s: Situation, forecasts: readonly CaseForecast[])
   if (injuryRecord === null || known.option === null || known.brokenAgain !== null) return [];
   const first = firstForecast(forecasts);
   const asked = first ?? forecasts[0];
-  const endpoint = asked?.inputs.endpoint ?? ENDPOINT_ORDER[known.level?.value ?? 'any'][0];
+  // A point of which no follow-up speaks (work) leaves nothing to look for: then the first one that they do speak of.
+  const order = ENDPOINT_ORDER[known.level?.value ?? 'any'];
+  const inOrder = asked === undefined ? order : [asked.inputs.endpoint, ...order];
+  const endpoint = first?.inputs.endpoint ?? inOrder.find((each) => pointsTo(each).length > 1);
   if (endpoint === undefined) return [];
   const ended = eventsFor(s, endpoint).some(({ says }) => says === 'there' || says === 'givenUp');
   if (ended) return [];

@@ -8,7 +8,7 @@ import { type Context, contextOf } from './context';
 import type { ClaimTag, Given } from './messages';
 import { parametersOf } from './parameters';
 import { locate } from './place';
-import { injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
+import { classesIn, injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
 import type { BreakAt, WhatIf } from './types';
 
 export interface Situation {
@@ -20,12 +20,15 @@ export interface Situation {
   /** The foot's shape is an override and not the person's. */
   readonly shapeWhatIf: boolean;
   readonly region: Known<RegionId> | null;
+  /** Null too where a joint came apart, or may have: no line of a break is drawn there. */
   readonly breakAt: BreakAt | null;
   /** Status and claims of bone and place together. */
   readonly breakTag: ClaimTag;
   readonly injury: Known<InjuryId> | null;
   readonly injuryRecord: Injury | null;
   readonly classesRuledOut: readonly InjuryId[];
+  /** The class known is of a joint and not of a broken bone. */
+  readonly ofJoint: boolean;
   readonly given: Given;
 }
 
@@ -44,6 +47,14 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
   const whatIfPlace = place?.whatIf ?? false;
   const region: Known<RegionId> | null = at === null ? null : { value: at.region, status, claims, whatIf: whatIfPlace };
   const injury = known.clash === null ? injuryFrom(content, facts, region, known.mechanism?.value ?? null) : null;
+  const injuryRecord = injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null);
+  const classesRuledOut = facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : []));
+  const mayBeJoint =
+    injuryRecord === null
+      ? at !== null &&
+        facts.direction.state !== 'stated' &&
+        classesIn(content, at.region, classesRuledOut).some((i) => i.kind === 'joint')
+      : injuryRecord.kind === 'joint';
   const breakTag: ClaimTag = { status, claims };
   const fixed = whatIfPlace ? null : at === null ? null : breakTag;
   return {
@@ -55,7 +66,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
     shapeWhatIf: whatIf.footShape !== undefined || whatIf.foot !== undefined,
     region,
     breakAt:
-      at === null || bone === null
+      at === null || bone === null || mayBeJoint
         ? null
         : {
             bone: bone.value,
@@ -68,8 +79,9 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
           },
     breakTag,
     injury,
-    injuryRecord: injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null),
-    classesRuledOut: facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : [])),
+    injuryRecord,
+    classesRuledOut,
+    ofJoint: injuryRecord?.kind === 'joint',
     given:
       facts.injury.state === 'contradiction' || facts.place.state === 'contradiction' || known.clash !== null
         ? 'contradiction'

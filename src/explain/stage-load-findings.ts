@@ -25,7 +25,8 @@ export const stageLoadFindings = (s: Situation, asked: StageShare): readonly Fin
   const { context, breakAt } = s;
   const { stage, id, band, own } = asked;
   const bone = s.known.bone?.value;
-  if (bone === undefined || rayOf(bone) === null) return [];
+  // The pull on a bone says nothing of a joint beside it.
+  if (s.ofJoint || bone === undefined || rayOf(bone) === null) return [];
   if (band.high === 0)
     return [
       find(context, 'back', {

@@ -132,8 +132,9 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
     ...content.dailyLife
       .filter(({ stages }) => stages.length === 0 || stages.includes(stage))
       .flatMap((topic) =>
-        topic.says.flatMap(({ options }, index) =>
-          options.length === 0 || option === null || options.includes(option)
+        topic.says.flatMap(({ options, injuries }, index) =>
+          (options.length === 0 || option === null || options.includes(option)) &&
+          (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value))
             ? text(`daily.${topic.id}.${index + 1}`, { kind: 'daily', topic: topic.id, index })
             : [],
         ),

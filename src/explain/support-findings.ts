@@ -1,4 +1,6 @@
 /** Question 4: what each support and a screw does to the load on this bone. Ensembles only when asked for. */
+
+import type { BoneId } from '../ids';
 import { CASE_FIGURES, SUPPORTS, type SupportId } from '../mechanics';
 import { find } from './build';
 import { activityIn, REFERENCE_ACTIVITY, rayOf } from './loads';
@@ -69,19 +71,20 @@ const screwInQuestion = (s: Situation): boolean => {
   );
 };
 
+const notModelled = ({ context }: Situation, bone: BoneId): readonly Finding[] => [
+  find(context, 'options', {
+    id: 'screwNotModelled',
+    depth: 'more',
+    compute: computes.screwNotModelled,
+    inputs: { bone },
+  }),
+];
+
 const screwFindings = (s: Situation, run: SupportRun, shared: Shared, bands: boolean): readonly Finding[] => {
   const { context, breakAt } = s;
   const fixation = fixationIn(context, run.bone);
   const { bone, foot } = run;
-  if (fixation === null)
-    return [
-      find(context, 'options', {
-        id: 'screwNotModelled',
-        depth: 'more',
-        compute: computes.screwNotModelled,
-        inputs: { bone },
-      }),
-    ];
+  if (fixation === null) return notModelled(s, bone);
   if (!bands) return [];
   const figures = Object.values(fixation).flatMap((f) =>
     typeof f === 'object' && 'evidence' in f ? [f.evidence] : [],
@@ -115,10 +118,11 @@ const screwFindings = (s: Situation, run: SupportRun, shared: Shared, bands: boo
   ];
 };
 
-/** Nothing for a bone that the frame does not know. */
+/** Of a bone that the frame does not know, and of a joint that came apart, only that no operation is modelled. */
 export const supportsAndScrews = (s: Situation, bands: boolean): readonly Finding[] => {
-  const run = runOf(s);
-  if (run === null) return [];
+  const run = s.ofJoint ? null : runOf(s);
+  const bone = s.known.bone?.value;
+  if (run === null) return bone !== undefined && screwInQuestion(s) ? notModelled(s, bone) : [];
   const shared = sharedOf(s);
   return [
     ...(bands

@@ -49,6 +49,10 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.injuries, (i) => i.id === at.injury)?.notSeen[at.index];
       return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
     }
+    case 'tellApart': {
+      const r = inList(content.injuries, (i) => i.id === at.injury)?.tellApart[at.index];
+      return r === undefined ? null : { tellings: r.how, evidence: r.evidence };
+    }
     case 'classification': {
       const r = inList(content.injuries, (i) => i.id === at.injury)?.classification[at.index];
       return r === undefined ? null : { tellings: r.criteria, evidence: r.evidence };

@@ -154,6 +154,8 @@ export interface Explanation {
     | { readonly state: 'contradiction' };
   readonly foot: FootParameters;
   readonly bone: BoneId | null;
+  /** The part of it that is hurt, also where no break is drawn because a joint came apart, or may have. */
+  readonly part: Pick<BreakAt, 'region' | 'status' | 'whatIf'> | null;
   readonly breakAt: BreakAt | null;
   /** Class of injury, stated or the only one that fits the place. */
   readonly injury: InjuryId | null;

@@ -1,5 +1,6 @@
 /** What question 1 computes: the break on the drawn bone, its zone and border, neighbours, attachments, classes that fit. */
 import type { Place } from '../cases/schema';
+import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
@@ -23,6 +24,15 @@ export const brokenHere = compute(
       : message('brokenHere', { claim: inputs.claim, bone: inputs.bone, region: at.region });
   },
 );
+/** A joint that came apart: its part is named, and no bone is said to be broken. */
+export const jointHurt = compute(
+  'where.jointHurt',
+  (context, inputs: OnFoot & { readonly claim: ClaimTag; readonly bone: BoneId; readonly place: Place }) => {
+    const at = locate(context.footFor(inputs.foot), inputs.bone, inputs.place);
+    if (at === null) throw new RangeError('the place is not on the bone');
+    return message('jointHurt', { claim: inputs.claim, bone: inputs.bone, region: at.region });
+  },
+);
 export const boneHurt = compute('where.boneHurt', (_, inputs: { readonly claim: ClaimTag; readonly bone: BoneId }) =>
   message('boneHurt', inputs),
 );
@@ -34,11 +44,16 @@ export const nothingLocated = compute('where.nothing', () => message('nothingLoc
 export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
 
 const ROWS: readonly Bone['group'][] = ['hindfoot', 'midfoot', 'forefoot', 'toes'];
+/** Within the midfoot the navicular lies behind the cuneiforms, and the cuboid beside both. */
+const WITHIN_MIDFOOT: Partial<Record<BoneId, number>> = { navicular: -0.4, cuboid: 0 };
+const CUNEIFORMS = 0.4;
+const BESIDE = 0.5;
 
 export const neighbours = compute('where.neighbours', ({ content }, inputs: { readonly bone: BoneId }) => {
   const row = (id: BoneId): number => {
     const group = content.bones.find((b) => b.id === id)?.group ?? 'forefoot';
-    return group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group);
+    const within = group === 'midfoot' ? (WITHIN_MIDFOOT[id] ?? CUNEIFORMS) : 0;
+    return (group === 'sesamoids' ? ROWS.indexOf('forefoot') : ROWS.indexOf(group)) + within;
   };
   const joints = content.joints.filter((j) => j.articular && j.bones.includes(inputs.bone));
   const order = (id: BoneId): number => content.bones.find((b) => b.id === id)?.order ?? 0;
@@ -47,9 +62,9 @@ export const neighbours = compute('where.neighbours', ({ content }, inputs: { re
   const here = row(inputs.bone);
   return message('neighbours', {
     bone: inputs.bone,
-    behind: others.filter((b) => row(b) < here),
-    beside: others.filter((b) => row(b) === here),
-    ahead: others.filter((b) => row(b) > here),
+    behind: others.filter((b) => row(b) < here - BESIDE),
+    beside: others.filter((b) => Math.abs(row(b) - here) <= BESIDE),
+    ahead: others.filter((b) => row(b) > here + BESIDE),
     joints: joints.map((j) => j.id),
   });
 });
@@ -110,14 +125,16 @@ export const classOpen = compute(
   ({ content }, inputs: { readonly region: RegionId; readonly ruledOut: readonly InjuryId[] }) =>
     message('classOpen', {
       region: inputs.region,
-      injuries: classesIn(content, inputs.region, inputs.ruledOut, null).map((i) => i.id),
+      injuries: classesIn(content, inputs.region, inputs.ruledOut).map((i) => i.id),
     }),
 );
 export const placeAgainstClass = compute(
   'where.placeAgainstClass',
   ({ content }, inputs: { readonly stated: RegionId; readonly injury: InjuryId }) => {
-    const expected = content.injuries.find((i) => i.id === inputs.injury)?.region;
-    if (expected === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    const injury = content.injuries.find((i) => i.id === inputs.injury);
+    const bone = content.regions.find((r) => r.id === inputs.stated)?.bone;
+    if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+    const expected = (bone === undefined ? null : homeOn(content, injury, bone)) ?? injury.region;
     return message('placeAgainstClass', { ...inputs, expected });
   },
 );

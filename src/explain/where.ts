@@ -1,5 +1,6 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
 import type { Facts } from '../cases/schema';
+import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
@@ -9,7 +10,7 @@ import { type Known, knownOf, tagOf } from './resolve';
 import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
-import type { Finding } from './types';
+import type { Finding, Shown } from './types';
 import {
   attachedHere,
   boneClash,
@@ -20,12 +21,16 @@ import {
   classOpen,
   code,
   computedClass,
+  jointHurt,
   neighbours,
   nothingLocated,
   placeAgainstClass,
   sideDefault,
   zoneBorder,
 } from './where-computes';
+
+/** The line of the break, where one is drawn. */
+const brokenShown = ({ breakAt }: Situation): readonly Shown[] => (breakAt === null ? [] : [{ kind: 'break' }]);
 
 export const whereFindings = (s: Situation): readonly Finding[] => {
   const { context, facts } = s;
@@ -79,9 +84,9 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         shows: [
           { kind: 'bone', bone: bone.value },
           { kind: 'region', bone: bone.value, region: region.value },
-          { kind: 'break' },
+          ...brokenShown(s),
         ],
-        compute: brokenHere,
+        compute: s.ofJoint ? jointHurt : brokenHere,
         inputs: { foot: s.parameters, claim: s.breakTag, bone: bone.value, place: place.value },
         claims: [s.breakTag],
         models: ['drawnFoot'],
@@ -125,7 +130,12 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         whatIf: region.whatIf,
       }),
     );
-  if (s.injuryRecord !== null && region !== null && s.injuryRecord.region !== region.value && s.injury !== null)
+  if (
+    s.injuryRecord !== null &&
+    region !== null &&
+    !homesOf(s.injuryRecord).includes(region.value) &&
+    s.injury !== null
+  )
     found.push(
       find(context, 'where', {
         id: 'placeAgainstClass',
@@ -137,7 +147,7 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         whatIf: region.whatIf,
       }),
     );
-  found.push(...factFindings(context, 'where', 'direction', facts, { shows: [{ kind: 'break' }] }));
+  found.push(...factFindings(context, 'where', 'direction', facts, { shows: brokenShown(s), silent: s.ofJoint }));
   found.push(...factFindings(context, 'where', 'displacement', facts));
   found.push(...manyFindings(context, 'where', facts.measures));
   found.push(
@@ -273,7 +283,21 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
       }),
     );
   });
-  record?.codes.forEach((id, i) => {
+  record?.tellApart.forEach((_, index) => {
+    found.push(
+      ...textFinding(context, 'where', {
+        id: `tellApart.${index + 1}`,
+        at: { kind: 'tellApart', injury: injury.value, index },
+        whatIf: injury.whatIf,
+      }),
+    );
+  });
+  const bone = s.known.bone?.value;
+  const ofThisBone = (record?.codes ?? []).filter((id) => {
+    const own = context.content.codes.find((c) => c.id === id)?.bone;
+    return own === undefined || bone === undefined || own === bone;
+  });
+  ofThisBone.forEach((id, i) => {
     found.push(
       find(context, 'where', {
         id: i === 0 ? 'code' : `code.${i + 1}`,

@@ -17,7 +17,7 @@ export const PAGES = [
 ] as const;
 export type Page = (typeof PAGES)[number];
 
-export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner'] as const;
+export const DEMOS = ['demo-handball', 'demo-dancer', 'demo-hill-runner', 'demo-rider', 'demo-long-jumper'] as const;
 export type Demo = (typeof DEMOS)[number];
 
 export interface Address {

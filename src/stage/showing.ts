@@ -1,4 +1,5 @@
 /** From the session to what the engine shows: scene, labels in the reader's words, type sizes. Pure but for the measure passed in. */
+import { fromBone, partAxis } from '../anatomy';
 import type { Angle } from '../anatomy/angles';
 import type { LookAlike } from '../anatomy/look-alikes';
 import type { Foot } from '../anatomy/types';
@@ -62,8 +63,11 @@ export const NOTHING_ASKED = {
 export const isMirrored = (explanation: Explanation | null): boolean =>
   explanation?.side.state === 'stated' && explanation.side.side === 'left';
 
+/** What "here" is said of: a break, or the part in which a joint came apart. */
+type Here = Pick<BreakScene['at'], 'region' | 'status' | 'whatIf' | 'precision'>;
+
 /** "Here" says how it is known: a reported break is never shown as a confirmed one. It names the zone, whose number the break may hide. */
-const hereText = ({ at }: BreakScene, say: StageSay): string => {
+const hereText = (at: Here, say: StageSay): string => {
   const word: StageWord = at.whatIf
     ? 'stage.here.whatIf'
     : at.status === 'reported'
@@ -84,6 +88,24 @@ const besideLabel = ({ id, at }: LookAlike, foot: Foot, reader: Reader): LabelTe
   const text = capital(reader === 'study' ? rule.term : rule.plain);
   const outMm = rule.shape.is === 'ossicle' ? Math.max(...rule.shape.size) : 1;
   return { id: 'beside', text, second: null, tag: null, spot: { at, outMm }, priority: 900 };
+};
+
+/** Farther than any bone of the foot is thick, so that only what lies before that bone hides the label. mm. */
+const OUT_OF_BONE_MM = 40;
+
+/** A joint that came apart has no line to point at: the part is named at the end of the bone that the joint is at. */
+const jointLabel = (foot: Foot, e: Explanation | null, say: StageSay): LabelText | null => {
+  const zone = e?.zones.find(({ region }) => region === e.part?.region);
+  if (e == null || e.bone === null || e.part === null || zone === undefined) return null;
+  const middleMm = (zone.fromMm + zone.toMm) / 2;
+  return {
+    id: 'joint',
+    text: hereText({ ...e.part, precision: 'region' }, say),
+    second: null,
+    tag: null,
+    spot: { at: fromBone(partAxis(foot, e.bone), middleMm), outMm: OUT_OF_BONE_MM },
+    priority: 1000,
+  };
 };
 
 /** Named at the middle of its way. */
@@ -113,13 +135,15 @@ export const showingOf = (input: ShowingInput): Showing => {
     const filled = !whatIf && status === 'confirmed';
     labels.push({
       id: 'here',
-      text: hereText(scene.breakAt, say),
+      text: hereText(scene.breakAt.at, say),
       second: null,
       tag: filled ? 'filled' : 'open',
       spot: null,
       priority: 1000,
     });
   }
+  const joint = scene.breakAt === null && !scene.inQuiz ? jointLabel(input.foot, scene.explanation, say) : null;
+  if (joint !== null) labels.push(joint);
   const beside = scene.beside === null ? null : besideLabel(scene.beside, input.foot, input.reader);
   if (beside !== null) labels.push(beside);
   const strand = strandLabel(scene.strand, input.content, input.reader);

@@ -44,7 +44,7 @@ const where: Maker = ({ content, explanation }) => {
   const bone = explanation.bone;
   const own = content.bones.find((b) => b.id === bone);
   if (own === undefined) return null;
-  const region = content.regions.find((r) => r.id === explanation.breakAt?.region);
+  const region = content.regions.find((r) => r.id === explanation.part?.region);
   const place = region === undefined ? own.plain : fill(P['where.place'], { part: region.plain, bone: own.plain });
   const [first, second] = FAR.filter((id) => id !== bone && rowOf(id) !== rowOf(own.id)).flatMap((id) =>
     content.bones.filter((b) => b.id === id).map((b) => b.plain),
@@ -107,7 +107,7 @@ const side: Maker = ({ explanation }) => {
 };
 
 const known: Maker = ({ explanation }) => {
-  const status = explanation.breakAt?.status ?? 'unknown';
+  const status = explanation.part?.status ?? 'unknown';
   const said = P[`known.${status}`];
   const [a, b] = (['confirmed', 'reported', 'inferred'] as const)
     .filter((s) => s !== status)

@@ -8,7 +8,7 @@ export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Expl
   const messages = new Set(explanation.questions.flatMap((q) => q.findings.map((finding) => finding.message.id)));
   const lines = [
     ...(explanation.side.state === 'stated' ? [] : [P['doNotSay.side']]),
-    ...(explanation.breakAt?.status === 'confirmed' && !explanation.breakAt.whatIf ? [] : [P['doNotSay.diagnosis']]),
+    ...(explanation.part?.status === 'confirmed' && !explanation.part.whatIf ? [] : [P['doNotSay.diagnosis']]),
     ...(messages.has('howUnknown') ? [P['doNotSay.cause']] : []),
     P['doNotSay.person'],
     ...cautionsFor(content, explanation, 'broadcast')

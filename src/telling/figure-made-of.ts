@@ -11,6 +11,7 @@ export const DRAWN_WHERE = [
   'foot',
   'side',
   'bone',
+  'part',
   'breakAt',
   'zones',
 ] as const satisfies readonly (keyof Explanation)[];
@@ -20,6 +21,6 @@ export interface FigureMadeOf extends Pick<Explanation, (typeof DRAWN_WHERE)[num
 }
 
 export const figureMadeOf = (content: Content, explanation: Explanation): FigureMadeOf => {
-  const { foot, side, bone, breakAt, zones } = explanation;
-  return { text: stillOf(content, explanation, 'where'), foot, side, bone, breakAt, zones };
+  const { foot, side, bone, part, breakAt, zones } = explanation;
+  return { text: stillOf(content, explanation, 'where'), foot, side, bone, part, breakAt, zones };
 };

@@ -8,14 +8,14 @@ export const sideLineOf = ({ side }: Pick<Explanation, 'side'>): string => {
   return fill(P['side.withStatus'], { side: P[`side.${side.side}`], status: statusWord(side.status) });
 };
 
-export const statusLineOf = ({ breakAt }: Pick<Explanation, 'breakAt'>): string =>
-  breakAt === null ? P['status.none'] : fill(P['status.break'], { status: statusWord(breakAt.status) });
+export const statusLineOf = ({ part }: Pick<Explanation, 'part'>): string =>
+  part === null ? P['status.none'] : fill(P['status.break'], { status: statusWord(part.status) });
 
 /** How it happened is often only told: a picture of the load carries that standing beside that of the place. */
-export const loadStatusLineOf = ({ breakAt, questions }: Pick<Explanation, 'breakAt' | 'questions'>): string => {
+export const loadStatusLineOf = ({ part, questions }: Pick<Explanation, 'part' | 'questions'>): string => {
   const told = questions.find((each) => each.id === 'how')?.findings.find((finding) => finding.depth === 'sentence');
   const cause = told !== undefined && 'claim' in told.message.args ? told.message.args.claim.status : 'notStated';
-  return fill(P['status.both'], { place: statusWord(breakAt?.status ?? 'notStated'), cause: statusWord(cause) });
+  return fill(P['status.both'], { place: statusWord(part?.status ?? 'notStated'), cause: statusWord(cause) });
 };
 
 export const isWhatIf = ({ whatIf }: Pick<Explanation, 'whatIf'>): boolean => Object.keys(whatIf).length > 0;

@@ -16,7 +16,7 @@ const goesHome = ({ questions }: Caution): boolean =>
   questions.length === 0 || questions.includes('options') || questions.includes('back');
 
 const partOf = (content: Content, explanation: Explanation): string | null => {
-  const region = content.regions.find((r) => r.id === explanation.breakAt?.region);
+  const region = content.regions.find((r) => r.id === explanation.part?.region);
   const bone = content.bones.find((b) => b.id === explanation.bone);
   return region?.plain ?? bone?.plain ?? null;
 };

@@ -27,7 +27,7 @@ export const TELLING_PHRASES = {
   'script.unknownHeading': 'What we do not know',
   'script.doNotSayHeading': 'What not to say',
   'doNotSay.side': 'Do not name a side: it is not known.',
-  'doNotSay.diagnosis': 'Do not say that the bone is broken as a fact: it is not confirmed.',
+  'doNotSay.diagnosis': 'Do not state the injury as a fact: it is not confirmed.',
   'doNotSay.cause': 'Do not say what caused it: how it happened is not known.',
   'doNotSay.person': 'Do not guess at the person behind the case: say only what is reported or confirmed.',
   // Handout

@@ -2,12 +2,13 @@
 import type { ClaimStatus, SourceKind } from '../cases/schema';
 import type { Content } from '../content/schema';
 import type { ClaimValue, Given } from '../explain/messages';
-import type { ClaimId, FilmMeasure, Reader } from '../ids';
+import type { ClaimId, FilmMeasure, InjuryId, Reader } from '../ids';
 import { CLAUSES, type ClauseKey, CONDITIONS, HEDGES, PIECES } from './en/clauses';
 import {
   DIRECTION_WORDS,
   ENDPOINT_WORDS,
   FOLLOW_UP_WORDS,
+  FOLLOW_UP_WORDS_OF_JOINT,
   FOOT_SHAPE_WORDS,
   GIVEN_UP_WORDS,
   LEVEL_WORDS,
@@ -41,7 +42,7 @@ interface Clause {
   readonly values: Readonly<Record<string, Value>>;
 }
 
-const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause => {
+const clauseParts = (content: Content, of: ClaimValue, reader: Reader, ofJoint: boolean): Clause => {
   const names = namesFor(content, reader);
   const mm = (value: number): string => formatQuantity({ value, unit: 'mm' });
   switch (of.subject) {
@@ -59,7 +60,10 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause =
       return { key: 'direction', values: { direction: DIRECTION_WORDS[of.value] } };
     case 'displacement': {
       const by = of.value.mm === undefined ? '' : fill(PIECES.by, { distance: mm(of.value.mm) });
-      return of.value.displaced ? { key: 'displaced', values: { by } } : { key: 'notDisplaced', values: {} };
+      const [apart, inLine] = ofJoint
+        ? (['displaced.joint', 'notDisplaced.joint'] as const)
+        : (['displaced', 'notDisplaced'] as const);
+      return of.value.displaced ? { key: apart, values: { by } } : { key: inLine, values: {} };
     }
     case 'measure': {
       const { what, value } = of.value;
@@ -78,7 +82,10 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause =
     case 'followUp':
       return {
         key: 'followUp',
-        values: { date: formatDate(of.value.on), finding: FOLLOW_UP_WORDS[of.value.finding] },
+        values: {
+          date: formatDate(of.value.on),
+          finding: (ofJoint ? FOLLOW_UP_WORDS_OF_JOINT : FOLLOW_UP_WORDS)[of.value.finding],
+        },
       };
     case 'outcome': {
       const ended = (of.value.result === 'reached' ? REACHED_WORDS : GIVEN_UP_WORDS)[of.value.endpoint];
@@ -105,15 +112,19 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader): Clause =
   }
 };
 
+/** Whether the class in question is of a joint: then no bone is said to be broken. */
+export const isOfJoint = (content: Pick<Content, 'injuries'>, injury: InjuryId | null): boolean =>
+  content.injuries.find((i) => i.id === injury)?.kind === 'joint';
+
 /** The claim without its hedge: only to be set behind a stamp or a hedge. */
-export const clauseOf = (content: Content, of: ClaimValue, reader: Reader): readonly Run[] => {
-  const { key, values } = clauseParts(content, of, reader);
+export const clauseOf = (content: Content, of: ClaimValue, reader: Reader, ofJoint: boolean): readonly Run[] => {
+  const { key, values } = clauseParts(content, of, reader, ofJoint);
   return fillRuns(CLAUSES[key][reader], values);
 };
 
 /** The value alone, for a list whose lines carry their own stamp and subject. */
-export const wordValue = (content: Content, of: ClaimValue, reader: Reader): string =>
-  plainText({ runs: clauseOf(content, of, reader) });
+export const wordValue = (content: Content, of: ClaimValue, reader: Reader, injury: InjuryId | null): string =>
+  plainText({ runs: clauseOf(content, of, reader, isOfJoint(content, injury)) });
 
 /** Who said these claims, for a hedge: each kind of source once. Empty when none is kept. */
 export const reportedBy = (saidBy: Readonly<Record<ClaimId, SourceKind>>, claims: readonly ClaimId[]): string => {

@@ -33,6 +33,10 @@ const titleOf = (content: Content, at: TextAddress, reader: Reader): string | nu
       const record = content.injuries.find((i) => i.id === at.injury)?.classification[at.index];
       return record === undefined ? null : `${record.scheme}, ${record.term}`;
     }
+    case 'tellApart': {
+      const other = content.injuries.find((i) => i.id === at.injury)?.tellApart[at.index]?.from;
+      return other === undefined ? null : fill(PARTS.apart, { other: names.other(other) });
+    }
     default:
       return null;
   }

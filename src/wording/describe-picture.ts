@@ -24,7 +24,7 @@ const sideLine = ({ side }: Explanation): string =>
 
 const boneLines = (content: Content, explanation: Explanation, reader: Reader): readonly string[] => {
   const names = namesFor(content, reader);
-  const { bone, zones, breakAt } = explanation;
+  const { bone, zones, breakAt, part } = explanation;
   if (bone === null) return [P.noBone];
   const lines = [fill(P.bone, { bone: plainText({ runs: names.bone(bone) }) })];
   if (zones.length > 0) lines.push(fill(P.zones, { zones: inWords(zones.map((zone) => names.region(zone.region))) }));
@@ -36,6 +36,9 @@ const boneLines = (content: Content, explanation: Explanation, reader: Reader): 
         : fill(P.break, { region, status: STATUS_WORDS[breakAt.status] }),
     );
   }
+  // A joint that came apart has no line of a break: its part is named.
+  if (breakAt === null && part !== null)
+    lines.push(fill(P.part, { region: names.region(part.region), status: STATUS_WORDS[part.status] }));
   return lines;
 };
 

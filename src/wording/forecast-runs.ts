@@ -5,9 +5,9 @@ import type { BackWeeks, ForecastOdds } from '../explain/forecast-messages';
 import type { ClaimTag, Given, Message, MessageOf } from '../explain/messages';
 import type { Endpoint } from '../ids';
 import type { Quantity } from '../units';
-import { clauseOf, conditional, hedged, reportedBy } from './claims';
+import { clauseOf, conditional, hedged, isOfJoint, reportedBy } from './claims';
 import { FORECAST_PARTS as P, REACH_WORDS } from './en/forecast-messages';
-import { ENDPOINT_WORDS, FOLLOW_UP_WORDS, LEVEL_PEOPLE, LEVEL_WORDS } from './en/lists';
+import { ENDPOINT_WORDS, FOLLOW_UP_WORDS, FOLLOW_UP_WORDS_OF_JOINT, LEVEL_PEOPLE, LEVEL_WORDS } from './en/lists';
 import { PARTS, SENTENCES } from './en/messages';
 import { fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { namesFor } from './names';
@@ -86,9 +86,11 @@ const judgedValues = (pen: Pen, longer: number): Record<string, Value> => ({
   nine: longer >= NINETY ? P.shorterThanNine : longer <= 100 - NINETY ? P.longerThanNine : '',
 });
 
-const foundRuns = (findings: readonly FollowUpFinding[]): readonly Run[] =>
+const followUpWords = ({ content, explanation }: Pen) =>
+  isOfJoint(content, explanation.injury) ? FOLLOW_UP_WORDS_OF_JOINT : FOLLOW_UP_WORDS;
+const foundRuns = (pen: Pen, findings: readonly FollowUpFinding[]): readonly Run[] =>
   listRuns(
-    findings.map((each) => FOLLOW_UP_WORDS[each]),
+    findings.map((each) => followUpWords(pen)[each]),
     P.or,
     '',
   );
@@ -185,7 +187,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
         reach: REACH_WORDS[endpoint],
         half: half === null ? P.halfNowNever : fillRuns(P.halfNow, { week: pen.number(whole(half)) }),
         week: String(week.value),
-        finding: FOLLOW_UP_WORDS[finding],
+        finding: followUpWords(pen)[finding],
         ...people(pen, before, 'Before'),
         ...people(pen, after, 'After'),
       });
@@ -196,7 +198,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       const [low, high] = points.lowHigh ?? [points.value, points.value];
       const [least, most] = ofPoints;
       return following(pen, 'borrowedScore', claim, {
-        finding: FOLLOW_UP_WORDS[finding],
+        finding: followUpWords(pen)[finding],
         term: record?.term ?? '',
         bone: record?.madeFor ?? '',
         low: given.number(formatNumber(low)),
@@ -231,7 +233,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       return sentence(pen, `reviewMove.${says}`, {
         week: String(week.value),
         reach,
-        findings: foundRuns(findings),
+        findings: foundRuns(pen, findings),
         half:
           half === null
             ? fillRuns(P.reviewNever, { reach })
@@ -242,7 +244,10 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
     }
     case 'reviewPoints': {
       const { says, findings, endpoint } = message.args;
-      return sentence(pen, `reviewPoints.${says}`, { findings: foundRuns(findings), reach: REACH_WORDS[endpoint] });
+      return sentence(pen, `reviewPoints.${says}`, {
+        findings: foundRuns(pen, findings),
+        reach: REACH_WORDS[endpoint],
+      });
     }
     case 'factorEffect': {
       const { factor, index, measure, size, n, bones, says } = message.args;
@@ -281,7 +286,12 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
     case 'timetableEnded': {
       const { claim, of } = message.args;
       const by = reportedBy(pen.explanation.saidBy, claim.claims);
-      const said = hedged(clauseOf(content, of, reader), claim.status, reader, by);
+      const said = hedged(
+        clauseOf(content, of, reader, isOfJoint(content, pen.explanation.injury)),
+        claim.status,
+        reader,
+        by,
+      );
       return joined([...said, { text: ' ' }, ...judgement(pen, message)]);
     }
     case 'forecastReached':

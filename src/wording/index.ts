@@ -11,7 +11,7 @@ export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';
 export { fill } from './fill';
 export { namesFor } from './names';
-export { formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
+export { capital, formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
 export { type Template, wordingTemplates } from './templates';
 export { contradictionSides, isTooFew, wordTroubleCount } from './trouble-runs';

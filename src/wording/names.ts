@@ -1,5 +1,6 @@
 /** What things are called for each reader: a plain word for the patient, the trade's for a broadcast, Latin too in study. */
-import type { Content } from '../content/schema';
+import type { Content, Other } from '../content/schema';
+import { shapeOf } from '../explain/context';
 import type {
   ActivityId,
   AttachmentId,
@@ -20,6 +21,8 @@ import type { Run } from './types';
 export interface Names {
   readonly bone: (id: BoneId) => readonly Run[];
   readonly region: (id: RegionId) => string;
+  /** Whether the name of a part says of which bone it is, so that the bone need not be named beside it. */
+  readonly namesBone: (id: RegionId, bone: BoneId) => boolean;
   readonly injury: (id: InjuryId) => string;
   readonly option: (id: OptionId) => string;
   readonly mechanism: (id: MechanismId) => string;
@@ -28,6 +31,8 @@ export interface Names {
   readonly stage: (id: StageId) => string;
   readonly factor: (id: FactorId) => string;
   readonly attachment: (id: AttachmentId) => string;
+  /** What an injury can be taken for. */
+  readonly other: (other: Other) => string;
 }
 
 /** A record by id. An id that the content does not have is shown as it is: a case may name what was since removed. */
@@ -59,6 +64,12 @@ export const namesFor = (content: Content, reader: Reader): Names => {
         study ? region.term : number === undefined ? region.plain : fill(PARTS.zone, { number, plain: region.plain }),
       );
     },
+    namesBone: (id, bone) => {
+      const region = content.regions.find((r) => r.id === id);
+      const term = content.bones.find((b) => b.id === bone)?.term;
+      if (region === undefined || term === undefined) return false;
+      return study ? region.term.includes(term) : /\bbone\b/.test(region.plain);
+    },
     injury: (id) => named(content.injuries, id, either),
     option: (id) => named(content.options, id, either),
     mechanism: (id) => named(content.mechanisms, id, (m) => m.term),
@@ -67,5 +78,17 @@ export const namesFor = (content: Content, reader: Reader): Names => {
     stage: (id) => named(content.stages, id, either),
     factor: (id) => named(content.factors, id, (f) => f.term),
     attachment: (id) => named(content.attachments, id, (a) => (study ? a.structure : a.plain)),
+    other: (other) => {
+      switch (other.is) {
+        case 'injury':
+          return named(content.injuries, other.injury, either);
+        case 'card':
+          return named(content.cards, other.card, either);
+        case 'lookAlike':
+          return named(shapeOf(content).lookAlikes, other.id, either);
+        case 'other':
+          return either(other);
+      }
+    },
   };
 };

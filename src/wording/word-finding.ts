@@ -8,10 +8,17 @@ import type { Reader } from '../ids';
 import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
 import { byLevelRuns } from './by-level';
-import { clauseOf, conditional, hedged as hedgedAs, reportedBy } from './claims';
+import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
-import { DESIGN_WORDS, ENDPOINT_WORDS, LEVEL_PEOPLE, STATUS_WORDS, SUBJECT_WORDS } from './en/lists';
+import {
+  DESIGN_WORDS,
+  ENDPOINT_WORDS,
+  LEVEL_PEOPLE,
+  STATUS_WORDS,
+  SUBJECT_WORDS,
+  SUBJECT_WORDS_OF_JOINT,
+} from './en/lists';
 import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
 import { feedingLine } from './feeding-line';
 import { fill, fillRuns, joined, type Value } from './fill';
@@ -54,6 +61,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const hedged = (told: readonly Run[], status: ClaimStatus, to: Reader): readonly Run[] =>
     hedgedAs(told, pen.whatIf ? 'supposed' : status, to, by);
   const names = namesFor(content, reader);
+  const ofJoint = isOfJoint(content, explanation.injury);
+  const subjects = ofJoint ? SUBJECT_WORDS_OF_JOINT : SUBJECT_WORDS;
   const region = (id: Parameters<typeof names.region>[0] | null): string =>
     id === null ? PARTS.nothing : names.region(id);
   if (isLoadMessage(message)) return loadRuns(pen, message);
@@ -63,20 +72,20 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   if (isTroubleMessage(message)) return troubleRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
-      return hedged(clauseOf(content, message.args.of, reader), message.args.claim.status, reader);
+      return hedged(clauseOf(content, message.args.of, reader, ofJoint), message.args.claim.status, reader);
     case 'notStated':
-      return sentence(pen, 'notStated', { subject: SUBJECT_WORDS[message.args.subject] });
+      return sentence(pen, 'notStated', { subject: subjects[message.args.subject] });
     case 'contradiction': {
       const values = message.args.values.map(({ claim, of }) =>
         joined([
-          ...clauseOf(content, of, reader),
+          ...clauseOf(content, of, reader, ofJoint),
           {
             text: ` (${STATUS_WORDS[claim.status]}${reader === 'broadcast' ? reportedBy(explanation.saidBy, claim.claims) : ''})`,
           },
         ]),
       );
       const all = joined(values.flatMap((runs, i) => (i === 0 ? runs : fillRuns(PIECES.orElse, { clause: runs }))));
-      return sentence(pen, 'contradiction', { subject: SUBJECT_WORDS[message.args.subject], values: all });
+      return sentence(pen, 'contradiction', { subject: subjects[message.args.subject], values: all });
     }
     case 'contentText':
       return contentRuns(content, explanation, message.args, reader);
@@ -86,11 +95,20 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const cracked = explanation.breakAt?.direction === 'incomplete';
       const key = explanation.injury === null ? 'hurt' : cracked ? 'cracked' : 'broken';
       return hedged(
-        clause(pen, `brokenHere.${key}`, { bone: names.bone(bone), region: region(message.args.region) }),
+        clause(pen, names.namesBone(message.args.region, bone) ? `brokenHere.${key}.part` : `brokenHere.${key}`, {
+          bone: names.bone(bone),
+          region: region(message.args.region),
+        }),
         claim.status,
         reader,
       );
     }
+    case 'jointHurt':
+      return hedged(
+        clause(pen, 'jointHurt', { region: region(message.args.region) }),
+        message.args.claim.status,
+        reader,
+      );
     case 'boneHurt':
       return hedged(
         clause(pen, 'boneHurt', { bone: names.bone(message.args.bone) }),
@@ -116,17 +134,17 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const values = { injury: names.injury(injury), region: region(message.args.region) };
       return hedged(clause(pen, 'classFits', values), claim.status, reader);
     }
+    case 'classOpen': {
+      const { injuries } = message.args;
+      const key = injuries.length === 0 ? 'classOpen.none' : injuries.length === 1 ? 'classOpen.one' : 'classOpen';
+      return sentence(pen, key, { region: region(message.args.region), injuries: list(injuries.map(names.injury)) });
+    }
     case 'computedClass': {
       const { claim, injury, index, onBorder } = message.args;
       const found = content.injuries.find((i) => i.id === injury)?.classification[index];
       const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
       return hedged(clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values), claim.status, reader);
     }
-    case 'classOpen':
-      return sentence(pen, 'classOpen', {
-        region: region(message.args.region),
-        injuries: list(message.args.injuries.map(names.injury)),
-      });
     case 'placeAgainstClass':
       return sentence(pen, 'placeAgainstClass', {
         stated: region(message.args.stated),
@@ -136,7 +154,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'neighbours': {
       const { behind, beside, ahead } = message.args;
       const each = (ids: typeof behind): readonly Run[] =>
-        list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
+        ids.length === 0
+          ? [{ text: PARTS.noOtherBone }]
+          : list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
       return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
     }
     case 'zoneBorder':
@@ -229,9 +249,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         alike: list(message.args.alike.map((c) => comparisonRuns(content, c))),
       });
 
+    case 'lookAgain':
+      return sentence(pen, 'lookAgain', { weeks: pen.number(formatWeeks(message.args.weeks)) });
     case 'brokenAgain':
       return hedged(
-        clause(pen, 'brokenAgain', { date: formatDate(message.args.on) }),
+        clause(pen, ofJoint ? 'brokenAgain.joint' : 'brokenAgain', { date: formatDate(message.args.on) }),
         message.args.claim.status,
         reader,
       );
@@ -304,7 +326,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     }
     case 'followUpWeek': {
       const { claim, of, week, from } = message.args;
-      const told = hedged(clauseOf(content, of, reader), claim.status, reader);
+      const told = hedged(clauseOf(content, of, reader, ofJoint), claim.status, reader);
       const when = sentence(pen, 'followUpWeek', { week: String(week.value), start: startWord(from) });
       return joined([...told, { text: ' ' }, ...when]);
     }

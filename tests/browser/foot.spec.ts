@@ -173,7 +173,7 @@ test('what is shown is what the fine surface of the shipped foot measures, in th
 
 const LEAVING: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ['closing the fold', (page) => page.getByText('The foot itself: shape, pose, measures').click()],
-  ['asking another question', (page) => page.getByRole('link', { name: /How did it break/ }).click()],
+  ['asking another question', (page) => page.getByRole('link', { name: /How did it happen/ }).click()],
   ['opening another page', (page) => page.getByRole('link', { name: 'Say it' }).click()],
 ];
 for (const [how, leave] of LEAVING) {

@@ -7,7 +7,7 @@ import { CASE, explained, framesLater, open, withoutBands, withoutPicture } from
 
 const TITLES = [
   'Where is it?',
-  'How did it break?',
+  'How did it happen?',
   'Why is this spot slow to heal?',
   'What can be done?',
   'When is it back?',
@@ -358,7 +358,7 @@ test('an example opened by its address is there again after a reload', async ({ 
   await open(page, appUrl, '#demo=demo-dancer&question=how');
   await expect(page.locator('.bar')).toContainText('left foot');
   await page.reload();
-  await expect(page.locator('.question-title')).toHaveText('How did it break?');
+  await expect(page.locator('.question-title')).toHaveText('How did it happen?');
   await expect(page.locator('.bar')).toContainText('left foot');
 });
 

@@ -34,12 +34,12 @@ test('a reading goes by the clock, its picture with it, waits, goes line by line
   // Line by line to the first that speaks of how it broke: the picture is that of the second question.
   const how = page
     .locator('.script li')
-    .filter({ has: page.getByRole('button', { name: /How did it break/ }) })
+    .filter({ has: page.getByRole('button', { name: /How did it happen/ }) })
     .first();
   for (let i = 0; i < 20 && (await how.getAttribute('aria-current')) === null; i += 1)
     await page.getByRole('button', { name: 'Next line' }).click();
   await expect(how).toHaveAttribute('aria-current', 'step');
-  await expect(how.getByRole('button', { name: /How did it break/ })).toHaveAttribute('aria-pressed', 'true');
+  await expect(how.getByRole('button', { name: /How did it happen/ })).toHaveAttribute('aria-pressed', 'true');
   await expect(how).toBeInViewport();
   await page.getByRole('button', { name: 'Line before' }).click();
   await expect(how).not.toHaveAttribute('aria-current', 'step');

@@ -6,7 +6,7 @@ import { readShape } from '../../src/cli/read-shape';
 import { QUESTION_IDS, type QuestionId } from '../../src/ids';
 import { plainText, wordQuestion } from '../../src/wording';
 import { against } from '../tools/against';
-import { content, DEMOS, demoOnDefaultFoot, explained } from '../tools/explained';
+import { caseOf, content, DEMOS, demoOnDefaultFoot, explained } from '../tools/explained';
 import { readingOf } from '../tools/reading-grade';
 
 const ADVICE = {
@@ -43,6 +43,23 @@ test.each(DEMOS)('no long question of %s hides behind the easier ones', (name) =
     if (reading.words >= 100) expect(reading.grade, id).toBeLessThanOrEqual(LIMIT);
   }
 });
+
+/** Every injury, as a patient with it reads it, whatever the treatment. */
+test.each(content.injuries.flatMap((injury) => injury.options.map((option) => [injury.id, option] as const)))(
+  'patient text of %s, %s: all five questions',
+  (injury, option) => {
+    const explanation = explained(caseOf(['injury', injury], ['treatment', { option }]));
+    const told = (id: QuestionId) => {
+      const { sentence, claims, more } = wordQuestion(content, explanation, id, 'patient');
+      return [sentence, ...claims, ...more].map(plainText).join(' ');
+    };
+    expect(readingOf(QUESTION_IDS.map(told).join(' ')).grade).toBeLessThanOrEqual(LIMIT);
+    for (const id of QUESTION_IDS) {
+      const reading = readingOf(told(id));
+      if (reading.words >= 100) expect(reading.grade, id).toBeLessThanOrEqual(LIMIT);
+    }
+  },
+);
 
 /** The foot itself: its measures and what can be taken for a fracture, in the words a patient reads of them. */
 const measures = v.parse(anglesSchema, readShape().angles);

@@ -141,3 +141,36 @@ against(
   'zone 2, screw, professional: college athletes do not enter the range to match play, weeks',
   () => ({ expected: '9.2-14.6', got: rangeText('mt5-metaphyseal', 'screw', 'match play', 'professional') }),
 );
+
+/** Shares that the abstracts print without counts. */
+const ROBERTSON = 'Robertson et al. 2019, Foot Ankle Surg 25:654';
+const TER_LAAK_BOLK = 'ter Laak Bolk et al. 2021, J ISAKOS 6:212';
+const TORG_2010 = 'Torg et al. 2010, Am J Sports Med, PMID 20197494';
+for (const [id, source, share] of [
+  ['robertson-2019-stage-1', ROBERTSON, 'returned 100'],
+  ['robertson-2019-stage-2', ROBERTSON, 'returned 100'],
+  ['robertson-2019-skin', ROBERTSON, 'returned 98'],
+  ['robertson-2019-open', ROBERTSON, 'returned 78'],
+  ['robertson-2019-fusion', ROBERTSON, 'returned 85'],
+  ['ter-laak-bolk-2021-conservative', TER_LAAK_BOLK, 'returned 93 (81-98)'],
+  ['ter-laak-bolk-2021-fixation', TER_LAAK_BOLK, 'returned 94 (91-97)'],
+  ['ter-laak-bolk-2021-fusion', TER_LAAK_BOLK, 'returned 94 (85-98)'],
+  // Printed as success 96 and 82.
+  ['torg-2010-nwb', TORG_2010, `failure ${100 - 96}`],
+  ['torg-2010-surgery', TORG_2010, `failure ${100 - 82}`],
+] as const)
+  against({ source, where: 'abstract', how: 'abstract' }, `${id}: share as printed, percent`, () => {
+    const event = studyOf(content, id).event;
+    const band = event?.lowHighPercent == null ? '' : ` (${event.lowHighPercent.join('-')})`;
+    return { expected: share, got: `${event?.what} ${event?.percent}${band}` };
+  });
+
+against(
+  {
+    source: 'Swords & Simon 2018 (16.5 weeks), Motizuki et al. 2018 (8.38 months)',
+    where: 'abstracts',
+    how: 'abstract',
+  },
+  'operated heel: the range to work spans two studies that disagree, weeks',
+  () => ({ expected: '16.5-36.44', got: rangeText('calcaneus-intra-articular', 'heel-fixation', 'work', 'everyday') }),
+);

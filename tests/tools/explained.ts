@@ -27,7 +27,13 @@ import { modelFoot } from './model-foot';
 export const content = readContent();
 export const foot = modelFoot();
 
-export const DEMOS = ['handball-zone-2', 'dancer-spiral', 'hill-runner'] as const;
+export const DEMOS = [
+  'handball-zone-2',
+  'dancer-spiral',
+  'hill-runner',
+  'rider-midfoot',
+  'long-jumper-navicular',
+] as const;
 export type Demo = (typeof DEMOS)[number];
 
 export const demoPath = (name: Demo): string =>

@@ -24,7 +24,8 @@ const ClaimItem = ({ claim, current, disagrees, onChange }: ItemProperties) => {
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   const subject = say(`subject.${claim.subject}`);
-  const value = wordValue(content, claim as ClaimValue, reader);
+  const injury = useSession((state) => state.explanation?.injury ?? null);
+  const value = wordValue(content, claim as ClaimValue, reader, injury);
   const { on, kind } = claim.source;
   return (
     <li ref={thenNextItem} className={current ? 'claim' : 'claim claim-old'}>

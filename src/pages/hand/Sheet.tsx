@@ -68,7 +68,7 @@ const FigureKey = ({ signs }: { readonly signs: Figure['breakSigns'] }) => {
   if (at === null && !hasZones) return null;
   return (
     <ul className="sheet-key" aria-label={say('legend.label')}>
-      {hasZones && <ZoneSigns />}
+      {hasZones && <ZoneSigns reader="patient" />}
       {at !== null && signs.length > 0 && <BreakSigns at={at} signs={signs} />}
     </ul>
   );

@@ -31,12 +31,15 @@ const JustBreak = () => {
   ) : null;
 };
 
-const Zones = () => (
-  <ul className="legend">
-    <ZoneSigns />
-    <BreakSign />
-  </ul>
-);
+const Zones = () => {
+  const reader = useSession((state) => state.reader);
+  return (
+    <ul className="legend">
+      <ZoneSigns reader={reader} />
+      <BreakSign />
+    </ul>
+  );
+};
 
 /** Dots as on the bone: one pitch, and radii that give the ink shares of the four feeding states. None is bare. */
 const DOT_PITCH = 5.6;

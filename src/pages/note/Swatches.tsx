@@ -1,8 +1,10 @@
 /** Small pieces of the picture, drawn as on the bone: for the key beside the picture and for the one under a printed figure. */
 import type { ReactNode } from 'react';
 import type { Explanation } from '../../explain/types';
+import type { Reader } from '../../ids';
 import type { BreakSign } from '../../session/types';
-import { usePages } from '../context';
+import { capital, namesFor } from '../../wording';
+import { usePages, useSession } from '../context';
 import { breakWord } from './break-word';
 
 export const SWATCH = { width: 34, height: 20 } as const;
@@ -30,16 +32,25 @@ const slant = (up: boolean): string =>
 
 const ZONE_LINES = [slant(true), slant(true) + slant(false), slant(false)];
 
-export const ZoneSigns = () => {
+/** The parts of the bone in question that are hatched: by number where they are zones with numbers, else by name. */
+export const ZoneSigns = ({ reader }: { readonly reader: Reader }) => {
   const { say } = usePages();
-  return ZONE_LINES.map((lines, index) => (
-    <li key={lines}>
-      <Swatch>
-        <path className="hatch" d={lines} />
-      </Swatch>
-      {say('legend.zone', { number: index + 1 })}
-    </li>
-  ));
+  const content = useSession((state) => state.content);
+  const zones = useSession((state) => state.explanation?.zones ?? null);
+  const { region: nameOf } = namesFor(content, reader);
+  return ZONE_LINES.map((lines, index) => {
+    const region = zones?.[index]?.region;
+    if (region === undefined) return null;
+    const number = region.match(/^mt5-zone-(\d)$/)?.[1];
+    return (
+      <li key={lines}>
+        <Swatch>
+          <path className="hatch" d={lines} />
+        </Swatch>
+        {number === undefined ? capital(nameOf(region)) : say('legend.zone', { number })}
+      </li>
+    );
+  });
 };
 
 /** Where no beam is: strokes that bend with the bone and break off, in rows, so that nobody takes them for the hatch of a zone. */

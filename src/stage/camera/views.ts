@@ -1,5 +1,5 @@
 /** The named views and the view each question opens with. Angles are of a right foot; a left foot mirrors the azimuth. */
-import type { QuestionId } from '../../ids';
+import type { BoneId, QuestionId } from '../../ids';
 import type { ViewId } from '../../session/types';
 import { radians } from '../../units';
 import type { Explanation } from '../types';
@@ -31,6 +31,9 @@ export const anglesOf = (id: ViewId, mirrored: boolean): Angles => {
   return { azimuthRad: mirrored ? -azimuthRad : azimuthRad, elevationRad };
 };
 
+/** Bones of the outer edge and the heel: the others are hidden behind them from there, and are looked at from above. */
+const FROM_OUTSIDE: readonly BoneId[] = ['calcaneus', 'talus', 'cuboid', 'metatarsal5', 'phalanxProximal5'];
+
 /** On a narrow plate the zones would be noise from afar: it opens close. The way of a load is seen on the whole foot only. */
 export const viewOfQuestion = (
   question: QuestionId,
@@ -39,6 +42,6 @@ export const viewOfQuestion = (
 ): ViewId => {
   if (explanation === null || explanation.bone === null) return 'outer';
   if (question === 'how' && explanation.loads !== null) return 'outer';
-  if (question === 'where') return narrow ? 'close' : 'outer';
+  if (question === 'where') return narrow ? 'close' : FROM_OUTSIDE.includes(explanation.bone) ? 'outer' : 'top';
   return question === 'back' ? 'outer' : 'close';
 };

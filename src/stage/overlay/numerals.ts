@@ -28,6 +28,8 @@ interface NumeralsInput {
 }
 
 const COUNT = 3;
+/** The number of a zone of the fifth metatarsal; null for any other part. */
+const zoneNumber = (region: string): string | null => region.match(/^mt5-zone-(\d)$/)?.[1] ?? null;
 /** A number keeps this far from the break and its handle; it may leave the bone's axis for that, mm dorsal. */
 const BREAK_CLEAR_PX = 17;
 const OFF_AXIS_MM = [0, 4, -4, 2, -2, 6, -6] as const;
@@ -54,6 +56,8 @@ const oneOfEach = (
 export const zoneNumerals = ({ scene, mesh, font, toScreen, eye, breakScreen }: NumeralsInput): readonly Numeral[] => {
   const { layer, explanation } = scene;
   if (layer.kind !== 'zones' || explanation === null) return [];
+  // Parts of other bones are no zones with numbers.
+  if (zoneNumber(explanation.zones[0]?.region ?? '') === null) return [];
   const { axis } = layer;
   const radius = font.px * 0.72;
   const isClear = ([x, y]: Point): boolean =>

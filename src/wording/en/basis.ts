@@ -36,6 +36,7 @@ export const PICTURE_LINES = {
   bone: 'The {bone} is drawn in full ink, the other bones are pale, inside the outline of the foot.',
   zones: 'It is divided from its back end into {zones}, each with its own hatching.',
   break: 'A zigzag line marks the break in {region}; the place is {status}.',
+  part: 'No line of a break is drawn; what is hurt lies at {region}; the place is {status}.',
   breakWhatIf: 'A dashed zigzag line marks a break in {region}, as a what-if.',
   stress:
     'Bands in six steps, from 0 to {most} times the largest pull of walking, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',

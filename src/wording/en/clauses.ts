@@ -37,6 +37,16 @@ export const CLAUSES = {
     broadcast: 'the ends are in line',
     study: 'the fracture is not displaced',
   },
+  'displaced.joint': {
+    patient: 'the bones of the joint have moved apart{by}',
+    broadcast: 'the bones of the joint have moved apart{by}',
+    study: 'the joint is displaced{by}',
+  },
+  'notDisplaced.joint': {
+    patient: 'the bones of the joint are in line',
+    broadcast: 'the bones of the joint are in line',
+    study: 'the joint is not displaced',
+  },
   measure: { patient: '{what} is {value}', broadcast: '{what} is {value}', study: '{what} is {value}' },
   onset: { patient: '{onset}', broadcast: '{onset}', study: '{onset}' },
   mechanism: {

@@ -45,6 +45,15 @@ export const FOLLOW_UP_WORDS = {
   'broken again': 'the bone has broken again',
 } as const;
 
+/** The same where a joint came apart and no bone is said to be broken. */
+export const FOLLOW_UP_WORDS_OF_JOINT = {
+  ...FOLLOW_UP_WORDS,
+  'line visible': 'the film still shows the injury',
+  'two cortices bridged': 'the film shows that it has begun to heal',
+  united: 'it has healed',
+  'broken again': 'the joint has given way again',
+} as const;
+
 /** How it ended, for each endpoint: it came to pass, or nobody waits for it any more. */
 export const REACHED_WORDS = {
   union: 'the bone had grown together',
@@ -222,6 +231,12 @@ export const SUBJECT_WORDS = {
   riskFactor: 'a risk factor',
 } as const;
 
+/** Subjects that are named otherwise where a joint came apart. */
+export const SUBJECT_WORDS_OF_JOINT = {
+  ...SUBJECT_WORDS,
+  displacement: 'whether the bones of the joint have moved apart',
+} as const;
+
 /** Why a confidence is no higher. */
 export const REASON_WORDS = {
   'claim.confirmed': 'It rests on a confirmed claim.',
@@ -257,15 +272,17 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'case.contradiction': 'The case holds current claims that differ; none was chosen over another.',
   'content.text': 'Text of the content, with the source that stands beside it.',
   'where.brokenHere': 'The stated place, located on the drawn bone.',
+  'where.jointHurt': 'The stated place, located on the drawn bone; the class is of a joint.',
   'where.boneHurt': 'The stated bone; no place along it was stated.',
   'where.nothing': 'The case names neither a bone nor a place.',
   'where.sideDefault': 'The case has no current claim on the side.',
   'where.neighbours': 'The bones that share a joint surface with it, heel to toe.',
   'where.zoneBorder':
-    'Borders are taken from both edges of the joint surface towards the fourth metatarsal, along the axis of the bone; zone 3 is the next 15 mm of shaft.',
+    'Parts are found along the axis of the bone: those of the fifth metatarsal from both edges of its joint surface towards the fourth, zone 3 being the next 15 mm of shaft; those of other bones by the rule that stands with the part.',
   'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
   'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
-  'where.classFits': 'The only class of the content that fits this place and this way of breaking.',
+  'where.classFits':
+    'The only class of the content that fits this place, where the place alone decides it or the stated way of breaking is one of its own.',
   'where.computedClass':
     'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
   'where.classOpen': 'All classes of the content that fit this place.',
@@ -335,8 +352,9 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'The screw’s core as a round bar alone: strain = M·c/(E·I) at the farthest cortex, yield moment = yield stress × 2I/d, M as the frame finds it in push-off of walking.',
   'options.screwLength':
     'The longest straight rod that stays in the canal seen from above and from the side, entering through the tuberosity, with the cortex at the usual and at both ends of its bands.',
-  'options.screwNotModelled': 'The content has a screw for the fifth metatarsal only.',
+  'options.screwNotModelled': 'The content has figures of a screw for the fifth metatarsal only.',
   'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
+  'back.lookAgain': 'The weeks that the content states for this class.',
   'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
   'back.unknown': 'The case states no class and no place.',

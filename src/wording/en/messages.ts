@@ -35,6 +35,27 @@ export const SENTENCES = {
     broadcast: 'the {bone} is hurt in {region}',
     study: 'the {bone} is injured in {region}',
   },
+  // Where the name of the part names the bone.
+  'brokenHere.broken.part': {
+    patient: '{region} is broken',
+    broadcast: '{region} is broken',
+    study: 'the {region} is fractured',
+  },
+  'brokenHere.cracked.part': {
+    patient: '{region} is cracked',
+    broadcast: '{region} is cracked',
+    study: 'the {region} has an incomplete fracture',
+  },
+  'brokenHere.hurt.part': {
+    patient: '{region} is hurt',
+    broadcast: '{region} is hurt',
+    study: 'the {region} is injured',
+  },
+  jointHurt: {
+    patient: 'the joint is hurt at {region}',
+    broadcast: 'the joint is hurt at {region}',
+    study: 'the joint is injured at the {region}',
+  },
   boneHurt: {
     patient: 'the {bone} is hurt',
     broadcast: 'the {bone} is hurt',
@@ -69,6 +90,17 @@ export const SENTENCES = {
     patient: 'More than one kind of injury fits this spot: {injuries}.',
     broadcast: 'More than one kind of injury fits this spot: {injuries}.',
     study: 'Classes that fit {region}: {injuries}.',
+  },
+  'classOpen.one': {
+    patient: 'One kind of injury told of here lies at this spot: {injuries}. What was said does not settle it.',
+    broadcast: 'One kind of injury told of here lies at this spot: {injuries}. What was said does not settle it.',
+    study:
+      'One class of the content lies in {region}: {injuries}. Neither the place alone nor what was stated decides it.',
+  },
+  'classOpen.none': {
+    patient: 'None of the kinds of injury told of here fits this spot.',
+    broadcast: 'None of the kinds of injury told of here fits this spot.',
+    study: 'No class of the content fits {region}.',
   },
   placeAgainstClass: {
     patient: 'The spot and the kind of injury do not match. The spot is {stated}. This kind lies in {expected}.',
@@ -150,9 +182,9 @@ export const SENTENCES = {
     study: 'open or closed not stated is coded closed',
   },
 
-  // How did it break?
+  // How did it happen?
   mechanismUsual: {
-    patient: 'How it happened was not stated. This kind of break often comes from {mechanisms}.',
+    patient: 'How it happened was not stated. This kind of injury often comes from {mechanisms}.',
     broadcast: 'How it happened has not been stated. The usual ways are {mechanisms}.',
     study: 'Mechanism not stated. Usual for this class: {mechanisms}.',
   },
@@ -182,8 +214,8 @@ export const SENTENCES = {
     study: 'Mechanism of the joint-force kind: a beam does not apply, no stress is computed.',
   },
   'modelMissing.not modelled': {
-    patient: 'We have no model for this way of breaking, so no stress is drawn.',
-    broadcast: 'There is no model here for this way of breaking, so no stress is drawn.',
+    patient: 'We have no model for this way of getting hurt, so no stress is drawn.',
+    broadcast: 'There is no model here for this way of getting hurt, so no stress is drawn.',
     study: 'This mechanism is not modelled: no stress is computed.',
   },
   ...LOAD_SENTENCES,
@@ -287,6 +319,16 @@ export const SENTENCES = {
     broadcast: 'the bone broke again on {date}, so the weeks counted before no longer hold',
     study: 'refracture on {date}: weeks counted from the earlier start no longer apply',
   },
+  'brokenAgain.joint': {
+    patient: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
+    broadcast: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
+    study: 'renewed failure of the joint on {date}: weeks counted from the earlier start no longer apply',
+  },
+  lookAgain: {
+    patient: 'If it still hurts, it is looked at again after {weeks}.',
+    broadcast: 'If it still hurts, it is looked at again after {weeks}.',
+    study: 'Repeat after {weeks} if symptoms stay.',
+  },
   backNoRange: {
     patient: 'No study we could use gives a time for this. Ask the person treating you.',
     broadcast: 'No study we could use gives a time for this.',
@@ -336,6 +378,7 @@ export const PARTS = {
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',
   nothing: 'none',
+  noOtherBone: 'no other bone of the foot',
   band: '{value} ({low} to {high})',
   stretch: '{from} to {to}',
   feedingPart: '{region}: {state}',
@@ -363,6 +406,7 @@ export const PARTS = {
   opens: 'To move on from “{stage}”: {text}',
   sendsBack: 'One step back from “{stage}” if: {text}',
   notSeen: '{text}',
+  apart: 'Can be taken for {other}',
   and: ' and ',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',

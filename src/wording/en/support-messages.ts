@@ -92,9 +92,10 @@ export const SUPPORT_SENTENCES = {
       'Straight rod through the tuberosity in this bone’s own bowed canal, from the tip ({bone} long): {rods}. Advised: {advised} or less on average ({lengthSource}); less than {advisedShare} of the length, {advisedOfThis} here ({shareSource}).',
   },
   screwNotModelled: {
-    patient: 'What a screw does is worked out here for the fifth metatarsal only.',
-    broadcast: 'What a screw does is worked out here for the fifth metatarsal only.',
-    study: 'Screws are not modelled here for this bone: the fifth metatarsal only.',
+    patient: 'Of all operations, only a screw in the outer long bone is worked out here.',
+    broadcast: 'Of all operations, only a screw in the outer long bone is worked out here.',
+    study:
+      'What fixation does to the load is not modelled here: of operations only a screw in the canal of the fifth metatarsal is.',
   },
   repeatedLoad: {
     patient:

@@ -58,6 +58,10 @@ const PRINTED: Readonly<Record<string, readonly string[]>> = {
   'headless-37-sport': ['returned 37/37'],
   'omalley-1996-performance': ['returned 35/35', 'delayed union 1/35', 'refracture 1/35'],
   'aynardi-2013': ['nonunion 3/142', 'delayed union 2/142'],
+  'omalley-1996-mt2-rest': ['refracture 8/64'],
+  'swords-2018-work': ['returned 23/27'],
+  'robertson-2019-stage-1': [`returned ${only(100, 35, 0)}/35`],
+  'robertson-2019-stage-2': [`returned ${only(100, 16, 0)}/16`],
 };
 
 const content = readContent();

@@ -41,6 +41,10 @@ const ZOGBY = 'Zogby & Baker 1987, nonoperative treatment of Jones fracture';
 const HEADLESS = 'abstract on a headless screw in 37 athletes';
 const MATSUDA = 'an older study as told in Matsuda et al. 2017, Sports Med Open 3:27';
 
+const ROBERTSON = 'Robertson et al. 2019, Foot Ankle Surg 25:654';
+const SAXENA_2000 = 'Saxena 2000, 22 navicular stress fractures';
+const SAXENA_2017 = 'Saxena et al. 2017, J Foot Ankle Surg 56:943';
+
 const LINES: readonly Line[] = [
   { id: 'egol-2007-shoe', print: 'Egol et al., avulsion fractures', unit: 'days', centre: 22, n: 49 },
   { id: 'shahid-2013-boot', print: SHAHID, unit: 'weeks', centre: 9, n: 16 },
@@ -162,6 +166,36 @@ const LINES: readonly Line[] = [
   { id: 'omalley-1996-walk', print: OMALLEY_1996, unit: 'weeks', centre: 6.1, range: weeks(0, 16), n: 35 },
   { id: 'omalley-1996-barre', print: OMALLEY_1996, unit: 'weeks', centre: 11.6, range: weeks(4, 48), n: 35 },
   { id: 'omalley-1996-performance', print: OMALLEY_1996, unit: 'weeks', centre: 19, range: weeks(6, 52), n: 35 },
+  {
+    id: 'miller-2018-any-site',
+    print: 'Miller et al. 2018, Sports Health 10:340',
+    unit: 'weeks',
+    centre: 12.9,
+    sd: 5.2,
+    range: weeks(6, 27),
+    n: 57,
+  },
+  { id: 'omalley-1996-mt2-rest', print: "O'Malley et al. 1996, PMID 8919407", unit: 'weeks', centre: 6.2, n: 64 },
+  { id: 'robertson-2019-stage-1', print: ROBERTSON, unit: 'weeks', centre: 4, range: weeks(0, 15), n: 35 },
+  { id: 'robertson-2019-stage-2', print: ROBERTSON, unit: 'weeks', centre: 9.1, range: weeks(4, 14), n: 16 },
+  { id: 'robertson-2019-skin', print: ROBERTSON, unit: 'weeks', centre: 11.6, n: 42 },
+  { id: 'robertson-2019-open', print: ROBERTSON, unit: 'weeks', centre: 19.6, n: 139 },
+  { id: 'robertson-2019-fusion', print: ROBERTSON, unit: 'weeks', centre: 22, n: 85 },
+  { id: 'saxena-2000-operated', print: SAXENA_2000, unit: 'months', centre: 3.1, sd: 1.2, n: 9 },
+  { id: 'saxena-2000-not-operated', print: SAXENA_2000, unit: 'months', centre: 4.3, sd: 2.8, n: 13 },
+  { id: 'saxena-2017-operated', print: SAXENA_2017, unit: 'months', centre: 4.56, n: null },
+  { id: 'saxena-2017-not-operated', print: SAXENA_2017, unit: 'months', centre: 3.97, n: null },
+  { id: 'mallee-2015-navicular-surgery', print: MALLEE, unit: 'weeks', centre: 16, n: null },
+  { id: 'mallee-2015-navicular-none', print: MALLEE, unit: 'weeks', centre: 22, n: null },
+  {
+    id: 'swords-2018-work',
+    print: 'Swords & Simon 2018, Foot Ankle Orthop 3',
+    unit: 'weeks',
+    centre: 16.5,
+    range: weeks(9, 22),
+    n: 27,
+  },
+  { id: 'motizuki-2018-work', print: 'Motizuki et al. 2018, Sci J Foot Ankle 12', unit: 'months', centre: 8.38, n: 44 },
 ];
 
 const content = readContent();

@@ -1,4 +1,4 @@
-/** The three invented cases, as the people who open the app first meet them. */
+/** The invented cases, as the people who open the app first meet them. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_FOOT, footParametersFor } from '../../../src/anatomy';
@@ -16,9 +16,11 @@ const DEMOS = [
   ['handball-zone-2', 'demo-handball', 'demo.handball'],
   ['dancer-spiral', 'demo-dancer', 'demo.dancer'],
   ['hill-runner', 'demo-hill-runner', 'demo.hillRunner'],
+  ['rider-midfoot', 'demo-rider', 'demo.rider'],
+  ['long-jumper-navicular', 'demo-long-jumper', 'demo.longJumper'],
 ] as const;
 
-test('there are three', () => {
+test('there are five', () => {
   const found = readdirSync(FOLDER).sort();
   expect(found).toEqual(DEMOS.map(([name]) => `${name}.case.json`).sort());
 });
@@ -73,4 +75,21 @@ describe('the hill runner', () => {
     expect(apart).toEqual(['injuryDate']);
     expect(facts.injuryDate).toMatchObject({ values: [{ value: '2026-07-06' }, { value: '2026-08-17' }] });
   });
+});
+
+test('the rider: a joint of the midfoot, set and held, followed up twice', () => {
+  const facts = factsOf(demo('rider-midfoot'));
+  expect(facts.injury).toMatchObject({ value: 'lisfranc', status: 'confirmed' });
+  expect(facts.place).toMatchObject({ value: { region: 'mt2-base' } });
+  expect(facts.direction.state).toBe('notStated');
+  expect(facts.treatments.map(({ value }) => value.option)).toEqual(['joint-fixation']);
+  expect(facts.followUps.map(({ value }) => value.finding)).toEqual(['tender', 'walking without pain']);
+});
+
+test('the long jumper: found late, a cast, a timetable that somebody named, two follow-ups', () => {
+  const facts = factsOf(demo('long-jumper-navicular'));
+  expect(facts.injury).toMatchObject({ value: 'navicular-stress', status: 'confirmed' });
+  expect(facts.onset).toMatchObject({ value: 'gradual' });
+  expect(facts.timetables.map(({ value }) => value)).toEqual([{ weeks: 8, endpoint: 'sport' }]);
+  expect(facts.followUps.map(({ value }) => value.finding)).toEqual(['line visible', 'not tender']);
 });

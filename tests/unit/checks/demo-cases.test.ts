@@ -38,7 +38,26 @@ describe('content and foot fit', () => {
       `joints ${joint.id}`,
       `joints ${content.joints[1]?.id}`,
       `regions ${region.id}`,
+      // It lives on its own bone no longer.
+      'injuries mt5-tuberosity',
     ]);
+  });
+
+  test('an injury in a part of a bone that it has none to do with, and a look-alike that nobody knows, are told', () => {
+    const shaft = content.injuries.find(({ id }) => id === 'metatarsal-shaft-stress');
+    const [apart] = shaft?.tellApart ?? [];
+    if (shaft === undefined || apart === undefined) throw new Error('no content');
+    const faults = checkContent(
+      {
+        ...content,
+        injuries: [
+          { ...shaft, alsoBones: ['metatarsal3'] },
+          { ...shaft, tellApart: [{ ...apart, from: { is: 'lookAlike', id: 'os-nobody' } }] },
+        ],
+      },
+      foot,
+    );
+    expect(faults.map(({ got }) => got)).toEqual(['mt4-shaft of metatarsal4', 'os-nobody']);
   });
 
   test('shape parameters that do not fit their schema are told with their place', () => {

@@ -69,7 +69,7 @@ describe('forms and readers', () => {
       ]);
       for (const { code, out, err } of [patient, study]) {
         expect([code, err]).toEqual([0, '']);
-        for (const title of ['Where is it?', 'How did it break?', 'What can be done?', 'When is it back?'])
+        for (const title of ['Where is it?', 'How did it happen?', 'What can be done?', 'When is it back?'])
           expect(out).toContain(title);
       }
       expect(patient.out).toContain('your');

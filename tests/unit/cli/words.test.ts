@@ -40,6 +40,8 @@ const UNSEEN = new Set([
   'since',
   'what',
   'branch',
+  'by',
+  'visit',
   'finding',
   'by',
   'visit',

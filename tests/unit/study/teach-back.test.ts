@@ -61,6 +61,7 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
   side: { state: 'notStated' },
   foot: { ...DEFAULT_FOOT, heelToSecondHeadMm: 180 },
   bone: null,
+  part: null,
   breakAt: null,
   injury: null,
   option: null,
@@ -81,6 +82,7 @@ const explanationOf = (change: Partial<Explanation>, findings: readonly Finding[
 
 const located: Partial<Explanation> = {
   bone: 'metatarsal5',
+  part: { region: idOf<RegionId>('mt5-zone-2'), status: 'reported', whatIf: false },
   breakAt: {
     bone: 'metatarsal5',
     sMm: 20,

@@ -48,7 +48,7 @@ const opens = (n: number, index: number, letters: number): Worded =>
 
 const titles: HandoutMaterial['titles'] = {
   where: 'Where is it?',
-  how: 'How did it break?',
+  how: 'How did it happen?',
   why: 'Why is this spot slow to heal?',
   options: 'What can be done?',
   back: 'When is it back?',

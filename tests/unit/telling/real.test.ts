@@ -1,4 +1,4 @@
-/** Every telling of the three invented cases, from content/ through explanation and wording to what is handed over. */
+/** Every telling of the invented cases, from content/ through explanation and wording to what is handed over. */
 import { describe, expect, it } from 'vitest';
 import { QUESTION_IDS } from '../../../src/ids';
 import {
@@ -167,6 +167,7 @@ describe.each(content.injuries.flatMap((injury) => injury.options.map((option) =
         (caution) =>
           (caution.kind === 'red flag' || caution.kind === 'treatment danger') &&
           (caution.options.length === 0 || caution.options.includes(option)) &&
+          (caution.injuries.length === 0 || caution.injuries.includes(injury.id)) &&
           caution.questions.some((question) => question === 'options' || question === 'back'),
       );
       expect(handout.warnings.map((warning) => warning.text).sort()).toEqual(

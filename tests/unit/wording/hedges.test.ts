@@ -94,7 +94,7 @@ describe.each(READERS)('for %s', (reader) => {
     });
 
     it('the hedge is the only difference: the clause is the same, so no template can leave it out', () => {
-      const clause = wordValue(content, valueFor(subject), reader);
+      const clause = wordValue(content, valueFor(subject), reader, null);
       for (const status of STATUSES)
         expect(plainText(told(subject, status, reader)).toLowerCase()).toContain(clause.toLowerCase());
     });

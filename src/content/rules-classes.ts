@@ -1,0 +1,38 @@
+/**
+ * Classes of one scheme never fit at once: their rules are taken together, and two classes overlap when nothing keeps them apart. A
+ * bound that is not stated is open. A value on a border belongs to the class that begins there, so that bounds that touch are apart.
+ */
+import type { Breach } from './rules';
+import type { ClassRule, Injury } from './schema';
+
+type Classified = Injury['classification'][number];
+type Measured = Extract<ClassRule, { by: 'measure' }>;
+
+const within = (a: Measured, b: Measured): boolean =>
+  (a.from ?? -Infinity) < (b.below ?? Infinity) && (b.from ?? -Infinity) < (a.below ?? Infinity);
+
+/** Whether two rules can never hold together. */
+const apart = (a: ClassRule, b: ClassRule): boolean => {
+  if (a.by === 'place' && b.by === 'place') return a.region !== b.region;
+  if (a.by === 'displaced' && b.by === 'displaced') return a.displaced !== b.displaced;
+  return a.by === 'measure' && b.by === 'measure' && a.what === b.what && !within(a, b);
+};
+
+/** Classes without rules are decided by no geometry, and so overlap with none. */
+export const overlap = (a: Pick<Classified, 'rules'>, b: Pick<Classified, 'rules'>): boolean =>
+  a.rules !== undefined && b.rules !== undefined && !a.rules.some((one) => b.rules?.some((other) => apart(one, other)));
+
+export const classBreaches = ({ classification }: Pick<Injury, 'classification'>): Breach[] =>
+  classification.flatMap((one, i) =>
+    classification.slice(0, i).flatMap((other) =>
+      other.scheme === one.scheme && overlap(other, one)
+        ? [
+            {
+              path: ['classification', i, 'rules'],
+              expected: `rules that never hold together with those of "${other.id}"`,
+              got: 'an overlap',
+            },
+          ]
+        : [],
+    ),
+  );
