@@ -13,7 +13,10 @@ const yamlFiles = (folder: string): string[] =>
     .filter((name) => name.endsWith('.yaml'))
     .map((name) => join(folder, name));
 
-/** `virtual:content`: content/ as one checked object. A broken file stops the build with file, line, path, what was expected. */
+/**
+ * `virtual:content`: content/ as one checked object, in a file of its own beside the scripts, so that what is no code is not read as
+ * code. A broken file stops the build with file, line, path, what was expected.
+ */
 const contentPlugin = (): Plugin => ({
   name: 'underfoot-content',
   resolveId: (id) => (id === 'virtual:content' ? '\0content' : null),
@@ -35,7 +38,28 @@ const contentPlugin = (): Plugin => ({
       const lines = faults.map((f) => `content/anatomy ${f.where}: expected ${f.expected}, got ${f.got}`);
       this.error(`content/anatomy has ${lines.length} problem(s):\n${lines.join('\n')}`);
     }
-    return `export default JSON.parse(${JSON.stringify(JSON.stringify(compiled.content))});`;
+    const source = JSON.stringify(compiled.content);
+    // The development server writes no files.
+    if (this.meta.watchMode) return `export const loadContent = async () => JSON.parse(${JSON.stringify(source)});`;
+    const file = this.emitFile({ type: 'asset', name: 'content.json', source });
+    return `export const loadContent = async () => (await fetch(import.meta.ROLLUP_FILE_URL_${file})).json();`;
+  },
+});
+
+/** The content is asked for with the first script and not only by it. */
+const preloadContentPlugin = (): Plugin => ({
+  name: 'underfoot-preload-content',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_, { bundle }) =>
+      Object.keys(bundle ?? {})
+        .filter((file) => /content-.*\.json$/.test(file))
+        .map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', href: `./${file}`, as: 'fetch', crossorigin: true },
+          injectTo: 'head' as const,
+        })),
   },
 });
 
@@ -66,7 +90,7 @@ const ALONE = ['tests/unit/session/**/*.test.{ts,tsx}', 'tests/unit/app/**/*.tes
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentPlugin(), policyPlugin(), noEvalPlugin()],
+  plugins: [react(), contentPlugin(), preloadContentPlugin(), policyPlugin(), noEvalPlugin()],
   build: { target: 'es2022', assetsInlineLimit: 0, chunkSizeWarningLimit: 1200, modulePreload: { polyfill: false } },
   worker: { format: 'es', plugins: () => [noEvalPlugin()] },
   test: {

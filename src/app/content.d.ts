@@ -1,7 +1,6 @@
-/** `content/` as one checked object: made by the build (vite.config.ts), never read in the browser. */
+/** `content/` as one checked object: made by the build (vite.config.ts), fetched as data from beside the scripts. */
 declare module 'virtual:content' {
   import type { Content } from '../content/schema';
 
-  const content: Content;
-  export default content;
+  export const loadContent: () => Promise<Content>;
 }

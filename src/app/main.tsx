@@ -1,5 +1,5 @@
 /** Start-up: content, session, worker, first words; the figure comes when the words are there. */
-import content from 'virtual:content';
+import { loadContent } from 'virtual:content';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Foot } from '../anatomy/types';
@@ -20,6 +20,7 @@ import { reportStrangers } from './strangers';
 import { trustedWorkerUrl } from './trusted-types';
 import { usualFoot } from './usual-foot';
 
+const content = await loadContent();
 const linked = location.hash;
 const plain = linked.length <= 1;
 const asked: Address = { ...readAddress(linked), ...(plain ? { page: 'start' } : {}) };

@@ -119,6 +119,20 @@ export const troublesNotCounted = compute(
     message('troublesNotCounted', inputs),
 );
 
+/** So many counts of one trouble are told to everybody; whoever learns is told all. */
+const FOR_ALL = 3;
+/** Each treatment once, types after them: of two groups with one treatment the better read or larger one. */
+const forAll = (counts: readonly TroubleCount[]): readonly TroubleCount[] => {
+  const seen = new Set<string>();
+  return [...counts]
+    .sort((a, b) => Number(a.option === null) - Number(b.option === null))
+    .filter(({ option, type }) => {
+      const key = option ?? type ?? '';
+      return !seen.has(key) && seen.add(key);
+    })
+    .slice(0, FOR_ALL);
+};
+
 /** The troubles of one question: each explained, then what was counted of it; last, what nobody counted. */
 export const troubleFindings = (s: Situation, question: Trouble['question']): readonly Finding[] => {
   const { context, injury } = s;
@@ -137,6 +151,7 @@ export const troubleFindings = (s: Situation, question: Trouble['question']): re
     }),
     ...counts.map((count) =>
       find(context, question, {
+        ...(forAll(counts).includes(count) ? {} : { readers: ['study'] as const }),
         id: `trouble.${trouble.id}.${recordOf(count)}`,
         depth: 'more',
         compute: troubleCount,

@@ -5,7 +5,7 @@ import type { Foot } from '../anatomy/types';
 import { QUESTION_IDS } from '../ids';
 import type { Session, ViewId } from '../session/types';
 import { NARROW_PX } from './camera/framing';
-import { viewOfQuestion } from './camera/views';
+import { openingOf } from './camera/views';
 import type { Engine, Showing } from './engine';
 import { OverlaySvg } from './overlay/OverlaySvg';
 import { Controls } from './parts/Controls';
@@ -132,11 +132,13 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     [engine, animated],
   );
   const lit = quiz?.litBone ?? null;
-  const opening = isPosed ? view : inQuiz ? 'outer' : viewOfQuestion(question, explanation, narrow);
+  const own = inQuiz ? { view: 'outer' as const, near: false } : openingOf(question, explanation, narrow);
+  const opening = isPosed ? view : own.view;
+  const opensNear = isPosed || own.near;
   // What is asked about must be in sight.
   const open = useCallback(
-    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), isPosed || undefined),
-    [look, opening, isPosed, lit, engine],
+    () => look(lit === null ? opening : (engine?.viewOf(lit) ?? opening), opensNear || undefined),
+    [look, opening, opensNear, lit, engine],
   );
 
   // Each question opens with its own view; a named view asked for by command goes before it until the next question.

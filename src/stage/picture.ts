@@ -7,7 +7,7 @@ import type { QuestionId, Reader } from '../ids';
 import type { BreakSign, ViewId } from '../session/types';
 import type { Size } from './camera/camera';
 import { frameView, labelSpace, shownOf } from './camera/framing';
-import { viewOfQuestion } from './camera/views';
+import { openingOf } from './camera/views';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
 import type { Showing } from './engine';
@@ -69,7 +69,8 @@ export const drawPicture = (input: PictureInput): Picture => {
   const showing: Showing =
     input.labels === 'all' ? whole : { ...whole, labels: whole.labels.filter(({ tag }) => tag !== null) };
   const { scene, mirrored } = showing;
-  const view = input.view ?? viewOfQuestion(question, explanation, false);
+  const opening = openingOf(question, explanation, false);
+  const view = input.view ?? opening.view;
   const plate = new Plate(document.createElement('canvas'), foot);
   try {
     const { camera, mode } = frameView(
@@ -79,6 +80,7 @@ export const drawPicture = (input: PictureInput): Picture => {
       mirrored,
       size,
       labelSpace(showing),
+      input.view === undefined ? opening.near : undefined,
     );
     const breakSign = breakSignOf(scene.breakAt, camera.mmPerPx);
     const broken = scene.breakAt === null || breakSign === 'ring' ? [] : breakStrokes(scene.breakAt);

@@ -14,7 +14,7 @@ const kB = (bytes: Uint8Array): number => Math.round(gzipSync(bytes).length / 10
 export const sizesOf = (dist: string): Sizes => {
   const html = readFileSync(`${dist}/index.html`, 'utf8');
   const parts = readdirSync(dist, { recursive: true, encoding: 'utf8' })
-    .filter((file) => /\.(js|css|woff2|glb|html|wasm)$/.test(file))
+    .filter((file) => /\.(js|css|woff2|glb|html|json|wasm)$/.test(file))
     .map((file) => ({
       file,
       kB: kB(readFileSync(`${dist}/${file}`)),

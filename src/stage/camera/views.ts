@@ -34,14 +34,24 @@ export const anglesOf = (id: ViewId, mirrored: boolean): Angles => {
 /** Bones of the outer edge and the heel: the others are hidden behind them from there, and are looked at from above. */
 const FROM_OUTSIDE: readonly BoneId[] = ['calcaneus', 'talus', 'cuboid', 'metatarsal5', 'phalanxProximal5'];
 
-/** On a narrow plate the zones would be noise from afar: it opens close. The way of a load is seen on the whole foot only. */
-export const viewOfQuestion = (
+/** What a question opens with: a view of the whole foot, or one from near the bone in question. */
+export interface Opening {
+  readonly view: ViewId;
+  readonly near: boolean;
+}
+
+const OUTSIDE: Opening = { view: 'outer', near: false };
+
+/** On a narrow plate the parts would be noise from afar: it opens near. The way of a load is seen on the whole foot only. */
+export const openingOf = (
   question: QuestionId,
   explanation: Pick<Explanation, 'bone' | 'loads'> | null,
   narrow: boolean,
-): ViewId => {
-  if (explanation === null || explanation.bone === null) return 'outer';
-  if (question === 'how' && explanation.loads !== null) return 'outer';
-  if (question === 'where') return narrow ? 'close' : FROM_OUTSIDE.includes(explanation.bone) ? 'outer' : 'top';
-  return question === 'back' ? 'outer' : 'close';
+): Opening => {
+  if (explanation === null || explanation.bone === null) return OUTSIDE;
+  if (question === 'how' && explanation.loads !== null) return OUTSIDE;
+  if (question === 'back') return OUTSIDE;
+  const outside = FROM_OUTSIDE.includes(explanation.bone);
+  if (question === 'where' && !narrow) return outside ? OUTSIDE : { view: 'top', near: false };
+  return { view: outside ? 'close' : 'top', near: true };
 };
