@@ -71,7 +71,7 @@ const SPOKEN: readonly (readonly [words: string, first: readonly string[]])[] = 
 /** These are searches for a place: what lies there is among the first few. */
 const AMONG: readonly (readonly [words: string, some: readonly string[]])[] = [
   ['team says midfoot', ['navicular-body', 'cuboid', 'cuneiforms']],
-  ['lis frank', ['lisfranc-fleck']],
+  ['lis frank', ['lisfranc']],
   ['navicuar', ['navicular-body', 'accessory-navicular']],
   ['ball of the foot', ['sesamoids', 'second-head-osteochondrosis', 'lesser-metatarsal-neck']],
   ['fell off a ladder onto the heel', ['calcaneus-avulsion', 'calcaneus-stress']],
