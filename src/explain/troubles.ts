@@ -141,7 +141,8 @@ export const troubleFindings = (s: Situation, question: Trouble['question']): re
   const told = context.content.troubles
     .filter((t) => t.question === question)
     .map((trouble) => ({ trouble, counts: troubleCounts(context.content, trouble, { injury: value }) }))
-    .filter(({ trouble, counts }) => trouble.always || counts.length > 0);
+    // Union is of bone: of a joint that came apart only what was counted is told.
+    .filter(({ trouble, counts }) => (trouble.always && s.injuryRecord?.kind !== 'joint') || counts.length > 0);
   const silent = told.filter(({ counts }) => counts.length === 0).map(({ trouble }) => trouble);
   const found = told.flatMap(({ trouble, counts }) => [
     ...textFinding(context, question, {

@@ -43,12 +43,12 @@ export const WHY_SENTENCES = {
       'Border of {near} and {far}: {at} from the proximal end (half width {halfWidth}), in {region}. Computed: nearest along the inside of the bone feeds. No published length was read.',
   },
   breakLeaves: {
-    patient: 'after this break, part by part: {parts}',
-    broadcast: 'after such a break, part by part: {parts}',
-    study: 'left by this break: {parts}',
+    patient: 'we reckon that this break leaves, part by part: {parts}',
+    broadcast: 'by our reckoning such a break leaves, part by part: {parts}',
+    study: 'computed, left by this break: {parts}',
   },
   'breakLeaves.torn': {
-    patient: 'with some vessels torn too, part by part: {parts}',
+    patient: 'we reckon, with some vessels torn too, part by part: {parts}',
     broadcast: 'with some vessels torn as well, part by part: {parts}',
     study: 'left by break and loss of {torn}: {parts}',
   },

@@ -11,6 +11,8 @@ import { DEMOS, demoCase, demoPath } from '../../tools/explained';
 
 /** A cold start, and for the dancer a foot that has to be built. */
 const LIMIT_MS = 180_000;
+/** An explanation with its tables is over a megabyte of text, which is all that Node takes by itself. */
+const MOST_BYTES = 16_000_000;
 
 const root = fileURLToPath(new URL('../../../', import.meta.url));
 const tsx = join(root, 'node_modules/tsx/dist/cli.mjs');
@@ -25,9 +27,14 @@ interface Ran {
 
 const run = (...args: readonly string[]): Promise<Ran> =>
   new Promise((resolve) => {
-    execFile(process.execPath, [tsx, join(root, 'src/cli/explain.ts'), ...args], (error, out, err) => {
-      resolve({ code: error === null ? 0 : Number(error.code), out, err });
-    });
+    execFile(
+      process.execPath,
+      [tsx, join(root, 'src/cli/explain.ts'), ...args],
+      { maxBuffer: MOST_BYTES },
+      (error, out, err) => {
+        resolve({ code: error === null ? 0 : Number(error.code), out, err });
+      },
+    );
   });
 
 const fileWith = (name: string, text: string): string => {
