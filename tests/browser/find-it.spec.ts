@@ -26,7 +26,8 @@ test('from the start, by keyboard: type, step down, open, and back to what was f
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('ArrowDown');
   await expect(page.locator('.seek-hit').nth(1)).toBeFocused();
-  await page.keyboard.press('Enter');
+  // The first hits are told in full and begin a case; a card opens beside the plain foot.
+  await page.locator('.seek-hit', { hasText: 'told in short' }).first().press('Enter');
   await expect(page).toHaveURL(/#card=/);
   await expect(title(page)).toBeFocused();
   await expect(page.locator('.note .question-count')).toHaveText('Told in short');

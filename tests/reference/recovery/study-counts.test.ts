@@ -45,7 +45,6 @@ const PRINTED: Readonly<Record<string, readonly string[]>> = {
   'watson-2020': ['refracture 1/26'],
   'ekstrand-2013-surgery': ['refracture 7/28'],
   'ekstrand-2013-no-surgery': ['refracture 5/9'],
-  'boa-2012': ['refracture 6/40'],
   'stone-2021-play': ['returned 20/21', 'refracture 4/18'],
   'lareau-2016': ['returned 25/25'],
   'omalley-2016-union': ['refracture 3/10'],
