@@ -67,10 +67,10 @@ describe('poses', () => {
 });
 
 describe('feet of any shape standing, their fine surfaces', () => {
-  /** Every eleventh corner, and random ones. */
+  /** Every sixteenth corner, and a random one. */
   const forms = LONG
     ? [...cornerForms, ...sampleForms(300)]
-    : [...cornerForms.filter((_, i) => i % 11 === 0), ...sampleForms(3)];
+    : [...cornerForms.filter((_, i) => i % 16 === 0), ...sampleForms(1)];
   test('no rule of fit is broken', () => {
     const faults = forms.flatMap((form) =>
       brokenRules(
@@ -91,7 +91,7 @@ describe('feet of any shape standing, their fine surfaces', () => {
 const DRAWN = { overlapMm: 0, gapsMm: [1.15, 3.7], areaShare: 0.76 } as const;
 
 describe('feet of any shape standing, as drawn', () => {
-  const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(6);
+  const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(3);
   const fits = new Map<FootForm, Fit>();
   beforeAll(() => {
     for (const form of forms) fits.set(form, fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing')));
@@ -164,13 +164,13 @@ describe('feet of other lengths standing, their fine surfaces', () => {
     '%i mm long, other shapes: no rule is broken',
     (lengthMm) => {
       // Of the corners the one that was worst at this length, and others far from it.
-      const forms = LONG ? cornerForms : cornerForms.filter((_, i) => i % 10 === 1);
+      const forms = LONG ? cornerForms : cornerForms.filter((_, i) => i % 20 === 1);
       expect(forms.flatMap((form) => faultsOf(lengthMm, form))).toEqual([]);
     },
     2_400_000,
   );
   test('of any length and shape: no rule is broken', () => {
-    const feet = sampleLengths(LONG ? 300 : 2);
+    const feet = sampleLengths(LONG ? 300 : 1);
     expect(feet.flatMap(({ lengthMm, form }) => faultsOf(lengthMm, form))).toEqual([]);
   }, 2_400_000);
 });
