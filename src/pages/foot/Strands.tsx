@@ -37,7 +37,7 @@ const List = ({ strands }: { readonly strands: readonly Strand[] }) => {
   return (
     <>
       <p>{say('strands.hint')}</p>
-      <ul className="plain-list look-alikes">
+      <ul className="plain-list strand-list">
         {strands.map((strand) => (
           <Entry key={strand.id} strand={strand} />
         ))}
