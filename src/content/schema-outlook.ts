@@ -122,7 +122,6 @@ export const code = v.strictObject({
   next: v.variant('by', [
     v.strictObject({ by: v.literal('side'), ...sides.entries }),
     v.strictObject({ by: v.literal('displacement and side'), displaced: sides, notDisplaced: sides }),
-    v.strictObject({ by: v.literal('nothing') }),
   ]),
   /** Which characters of the visit the list has for it. */
   visit: v.picklist(['fracture', 'stress fracture', 'injury', 'none']),

@@ -23,22 +23,17 @@ export interface AssembledCode {
 
 const VISIT_LETTER = { first: 'A', later: 'D' } as const;
 
-/** The list fills a code of fewer than six characters with x before the visit's character. */
-const PLACES = 6;
-
 const nextOf = ({ next }: Code, { side, displaced }: CodeFacts): string => {
-  if (next.by === 'nothing') return '';
   const set = next.by === 'side' ? next : displaced === false ? next.notDisplaced : next.displaced;
   return side === null ? set.notStated : set[side];
 };
 
 export const assembleCode = (code: Code, facts: CodeFacts): AssembledCode => {
   const assumed: AssembledCode['assumed'][number][] = [];
-  if (code.next.by !== 'nothing' && facts.side === null) assumed.push('side');
+  if (facts.side === null) assumed.push('side');
   if (code.next.by === 'displacement and side' && facts.displaced === null) assumed.push('displacement');
   const body = `${code.root}${nextOf(code, facts)}`;
   if (code.visit === 'none') return { text: body, assumed };
   if (code.visit === 'fracture' && facts.visit === 'first') assumed.push('closed');
-  const filled = body.replace('.', '').length < PLACES ? body.padEnd(PLACES + 1, 'x') : body;
-  return { text: `${filled}${VISIT_LETTER[facts.visit]}`, assumed };
+  return { text: `${body}${VISIT_LETTER[facts.visit]}`, assumed };
 };

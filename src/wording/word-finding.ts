@@ -1,6 +1,6 @@
 /** One finding in one reader's words. The hedge, the condition and the "what if" are put on here, for every message alike. */
 import type { ClaimStatus } from '../cases/schema';
-import type { Content, Mark, Tellings } from '../content/schema';
+import type { Content, Mark } from '../content/schema';
 import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
@@ -19,30 +19,26 @@ import {
   SUBJECT_WORDS,
   SUBJECT_WORDS_OF_JOINT,
 } from './en/lists';
-import { PARTS, SENTENCES, type SentenceKey } from './en/messages';
-import { feedingLine } from './feeding-line';
+import { PARTS } from './en/messages';
 import { fill, fillRuns, joined, type Value } from './fill';
 import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
-import { list, type Pen, quantity, sentence } from './pen';
+import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import { formatDate, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
 import { isTroubleMessage, troubleRuns } from './trouble-runs';
 import type { Run, Sentence } from './types';
+import { isWhereDetail, whereDetailRuns } from './where-runs';
+import { isWhyMessage, whyRuns } from './why-runs';
 
 /** The weakest mark a finding rests on: what its own numbers are underlined with. */
 const weakestMark = (finding: Finding): Mark | null => {
   const ranks = finding.basis.sources.map((source) => MARKS.indexOf(source.mark));
   return ranks.length === 0 ? null : (MARKS[Math.max(...ranks)] ?? null);
 };
-
-const clause = (pen: Pen, key: SentenceKey, values: Readonly<Record<string, Value>>): readonly Run[] =>
-  fillRuns((SENTENCES[key] as Tellings)[pen.reader], values);
-
-const after = (runs: readonly Run[], end: string): readonly Run[] => joined([...runs, { text: end }]);
 
 /** Each once, in the order they come. */
 const joinedWords = (words: readonly string[]): readonly Run[] => list([...new Set(words)]);
@@ -70,6 +66,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   if (isForecastMessage(message)) return forecastRuns(pen, message);
   if (isStageMessage(message)) return stageRuns(pen, message);
   if (isTroubleMessage(message)) return troubleRuns(pen, message);
+  if (isWhereDetail(message)) return whereDetailRuns(pen, message);
+  if (isWhyMessage(message)) return whyRuns(pen, message);
   switch (message.id) {
     case 'claimStated':
       return hedged(clauseOf(content, message.args.of, reader, ofJoint), message.args.claim.status, reader);
@@ -151,80 +149,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         injury: names.injury(message.args.injury),
         expected: region(message.args.expected),
       });
-    case 'neighbours': {
-      const { behind, beside, ahead } = message.args;
-      const each = (ids: typeof behind): readonly Run[] =>
-        ids.length === 0
-          ? [{ text: PARTS.noOtherBone }]
-          : list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
-      return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
-    }
-    case 'zoneBorder':
-      return sentence(pen, message.args.facet ? 'zoneBorder.facet' : 'zoneBorder.other', {
-        region: region(message.args.region),
-        from: quantity(pen, message.args.from),
-        to: quantity(pen, message.args.to),
-      });
-    case 'breakDrawn': {
-      const values = { fromTip: quantity(pen, message.args.fromTip) };
-      return after(
-        conditional(clause(pen, `breakDrawn.${message.args.precision}`, values), message.args.given, reader),
-        '.',
-      );
-    }
-    case 'attachedHere':
-      return sentence(pen, 'attachedHere', {
-        region: region(message.args.region),
-        attachments: list(message.args.attachments.map(names.attachment)),
-      });
-    case 'code': {
-      const { code: id, text, visit, assumed } = message.args;
-      const record = content.codes.find((c) => c.id === id);
-      const source = content.sources.find((s) => s.id === record?.evidence.source);
-      return sentence(pen, assumed.length === 0 ? 'code' : 'code.assumed', {
-        code: text,
-        title: record?.title ?? id,
-        visit: clause(pen, `code.visit.${visit}`, {}),
-        assumed: list(assumed.map((what) => clause(pen, `code.assumed.${what}`, {}))),
-        edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
-      });
-    }
 
     case 'mechanismUsual':
       return sentence(pen, 'mechanismUsual', { mechanisms: list(message.args.mechanisms.map(names.mechanism)) });
     case 'modelMissing':
       return sentence(pen, `modelMissing.${message.args.model}`);
-    case 'feedingUnknown':
-      return sentence(pen, 'feedingUnknown', { bone: names.bone(message.args.bone) });
-    case 'fedBy': {
-      const { region: part, main, others, mainBy, nearest } = message.args;
-      const apart = mainBy === 'source' && nearest !== null;
-      const key = main.length === 0 ? 'fedBy.bare' : apart ? 'fedBy.sourceApart' : (`fedBy.${mainBy}` as const);
-      return sentence(pen, key, {
-        region: part === null ? PARTS.middleOfBone : region(part),
-        main: list(main.map(names.vessel)),
-        others: list(others.map(names.vessel)),
-        nearest: nearest === null ? PARTS.nothing : names.vessel(nearest),
-      });
-    }
-    case 'feedingBorder': {
-      const [near, far] = message.args.between;
-      return sentence(pen, 'feedingBorder', {
-        near: names.vessel(near),
-        far: names.vessel(far),
-        at: quantity(pen, message.args.at),
-        halfWidth: quantity(pen, message.args.halfWidth),
-        region: region(message.args.region),
-      });
-    }
-    case 'breakLeaves': {
-      const { parts, torn, given } = message.args;
-      const values = { parts: feedingLine(parts, names.region), torn: list(torn.map(names.vessel)) };
-      return after(
-        conditional(clause(pen, torn.length === 0 ? 'breakLeaves' : 'breakLeaves.torn', values), given, reader),
-        '.',
-      );
-    }
 
     case 'optionsUsual':
       return sentence(pen, 'optionsUsual', {

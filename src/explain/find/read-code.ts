@@ -22,7 +22,6 @@ const SIDES = ['right', 'left', 'notStated'] as const;
 
 /** What the character after the root says; null where the list has no such character. */
 const nextRead = ({ next }: Code, letter: string): Pick<CodeRead, 'side' | 'displaced'> | null => {
-  if (next.by === 'nothing') return null;
   const sets =
     next.by === 'side'
       ? [{ set: next, displaced: null }]

@@ -1,0 +1,109 @@
+/** What a computation does, in words, by its id. */
+export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
+  'case.claim': 'Taken from the case as it was claimed.',
+  'case.notStated': 'The case has no claim on this.',
+  'case.contradiction': 'The case holds current claims that differ; none was chosen over another.',
+  'content.text': 'Text of the content, with the source that stands beside it.',
+  'where.brokenHere': 'The stated place, located on the drawn bone.',
+  'where.jointHurt': 'The stated place, located on the drawn bone; the class is of a joint.',
+  'where.boneHurt': 'The stated bone; no place along it was stated.',
+  'where.nothing': 'The case names neither a bone nor a place.',
+  'where.sideDefault': 'The case has no current claim on the side.',
+  'where.neighbours': 'The bones that share a joint surface with it, heel to toe.',
+  'where.zoneBorder':
+    'Parts are found along the axis of the bone: those of the fifth metatarsal from both edges of its joint surface towards the fourth, zone 3 being the next 15 mm of shaft; those of other bones by the rule that stands with the part.',
+  'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
+  'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
+  'where.classFits':
+    'The only class of the content that fits this place, where the place alone decides it or the stated way of breaking is one of its own.',
+  'where.computedClass':
+    'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
+  'where.classOpen': 'All classes of the content that fit this place.',
+  'where.placeAgainstClass': 'The stated place against the place where this class lies.',
+  'where.code':
+    'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
+  'how.unknown': 'The case states neither the way it happened nor a class.',
+  'how.usual': 'The ways of breaking that the content lists for this class.',
+  'how.model': 'The kind of model that the content states for this way of breaking.',
+  'how.loadPull':
+    'The whole foot is solved as a frame: bones, joints as springs, ties that only pull, pads that only press, the calf from balance. Sections are cut from the bone on the plate, less its canal; N, V, M and T follow by balance from the frame, and stress = N/A + M·c/I on both axes, the largest on the outline.',
+  'how.loadRatio':
+    'The same frame run in this task and in push-off of walking, told and in a hundred seeded draws of everything assumed or uncertain whose arch lengthens under load as the calibrated foot’s; the ratio of the largest tensions, and where the inner eight tenths of the draws lie.',
+  'how.loadSide': 'In how many of the draws the largest tension keeps within 45 degrees of the told direction.',
+  'how.loadMostOfFive': 'In how many of the draws the largest tension of the five metatarsals is in this one.',
+  'how.pullAgainstBreaks':
+    'Stations that carry nine tenths of the largest tension or more, in every draw, against the part where published breaks of this class lie; in how many draws it is as with the told values.',
+  'how.pullPending': 'The ensemble runs after the told values.',
+  'how.beamLeavesOut': 'What a beam has no part for.',
+  'how.outsideBeam':
+    'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',
+  'how.contributor':
+    'The same draws run again with this one thing changed; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+  'how.contributorPublished': 'What was published on it, for and against, as it was read.',
+  'how.oneStep':
+    'The ratio to walking, against the strain at which hard bone gives way over the strain measured in this bone when walking.',
+  'how.loadForces': 'Forces of the same runs over body weight.',
+  'how.loadSensitivity': 'Squared rank correlation of the ratio with each figure over the draws.',
+  'how.loadFlagged': 'A bound that the told run passes.',
+  'how.loadUnknown': 'What the content says is not known of this task.',
+  'how.otherEdge': 'The task that the content names as the same on the other edge.',
+  'how.loadFails': 'Why the frame finds no answer.',
+  'how.loadPending': 'The ensemble runs after the told values.',
+  'why.unknown': 'The case states no class and no place.',
+  'trouble.count':
+    'What one group counted, as printed. Where no interval was printed it is worked out from count and whole (Wilson, 95 %). It is of that group, never of one person.',
+  'trouble.notCounted': 'Looked up among the rates and the study arms of the content for this class.',
+  'content.contradiction':
+    'Sources of the content that say different things, each with its mark, and what is done about it here.',
+  'why.noVessels': 'The content has no vessel that ends in this bone.',
+  'why.fedBy':
+    'The bone is filled with some 3,000 cells; each goes to the entry that is nearest through cells. The main feeder of a part is the one that takes most of it, unless a source names another: then the source goes before.',
+  'why.border':
+    'Where the cells of two feeders meet across the bone: the middle of that surface, and half the stretch that eight tenths of it take.',
+  'why.breakLeaves':
+    'The break takes away every way across it between cells; what is torn or operated takes edges of the graph of vessels away. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
+  'options.unknown': 'The case states no class and no place.',
+  'options.usual': 'The options that the content lists for this class.',
+  'options.trial': 'Arms of one study, as printed.',
+  'options.disagree':
+    'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
+  'options.support':
+    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in forty seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+  'options.supportPublished': 'What was published on it, for and against, as it was read.',
+  'back.stageToday': 'The usual share of body weight of this stage, times the mass that the case states.',
+  'back.stageOvershoot': 'The shares of the study, times the mass that the case states.',
+  'back.stageSheet': 'Looked up among what single clinics and studies wrote of this stage.',
+  'back.stageLoad':
+    'The frame of the foot under that share of body weight, over pushing off barefoot in plain walking, in many draws of all assumed figures.',
+  'back.stageLoadPending': 'Waits for the draws.',
+  'back.stageNoLoad': 'No ground force, no load in the frame.',
+  'options.supportStandIn': 'What is put into the frame in place of a boot.',
+  'options.supportPending': 'The ensemble runs after the told values.',
+  'options.screwShare':
+    'Cortex cut from the bone on the plate and the screw’s core strain together (transformed section), under the load that the frame finds there in push-off of walking, in forty draws of load, bone stiffness and cortex.',
+  'options.screwBridge':
+    'The screw’s core as a round bar alone: strain = M·c/(E·I) at the farthest cortex, yield moment = yield stress × 2I/d, M as the frame finds it in push-off of walking.',
+  'options.screwLength':
+    'The longest straight rod that stays in the canal seen from above and from the side, entering through the tuberosity, with the cortex at the usual and at both ends of its bands.',
+  'options.screwNotModelled': 'The content has figures of a screw for the fifth metatarsal only.',
+  'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
+  'back.lookAgain': 'The weeks that the content states for this class.',
+  'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
+  'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
+  'back.unknown': 'The case states no class and no place.',
+  'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
+  'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',
+  'back.depends': 'The lowest and highest centre of the comparable arms, treatment by treatment.',
+  'back.dates': 'Calendar weeks added to the day from which weeks are counted.',
+  'back.stage': 'The stage as the content lists it for this class and treatment.',
+  'back.followUp': 'Whole weeks from the day from which weeks are counted to the day of the finding.',
+  'back.borrowedScore':
+    'Points of the score for the sides that the finding says are grown over, and one to two points, as the score has them, for each side that it says nothing of.',
+  'back.timetableByStudy':
+    'The weeks named, against each study that prints how its people lie apart, by its own fit; studies of different levels are not put together.',
+  'back.stageAtReview':
+    'The criteria of the stage that the clinic names, or of the first with one that is not ticked; ticked ones are left out.',
+  'back.reviewPoints': 'What each finding of a follow-up says of the point that is asked for first.',
+  'back.factorWaits': 'Weeks as printed, with and without the factor.',
+  'back.forecast': 'What was forecast against what happened, counted in one study.',
+};

@@ -1,0 +1,166 @@
+/** Sentences of question 1: where is it? The bone, its part, the class, the code, what is fixed to it. */
+import type { Tellings } from '../../content/schema';
+
+export const WHERE_SENTENCES = {
+  'brokenHere.broken': {
+    patient: 'the {bone} is broken in {region}',
+    broadcast: 'the {bone} is broken in {region}',
+    study: 'the {bone} is fractured in {region}',
+  },
+  'brokenHere.cracked': {
+    patient: 'the {bone} is cracked in {region}',
+    broadcast: 'the {bone} is cracked in {region}',
+    study: 'the {bone} has an incomplete fracture in {region}',
+  },
+  'brokenHere.hurt': {
+    patient: 'the {bone} is hurt in {region}',
+    broadcast: 'the {bone} is hurt in {region}',
+    study: 'the {bone} is injured in {region}',
+  },
+  // Where the name of the part names the bone.
+  'brokenHere.broken.part': {
+    patient: '{region} is broken',
+    broadcast: '{region} is broken',
+    study: 'the {region} is fractured',
+  },
+  'brokenHere.cracked.part': {
+    patient: '{region} is cracked',
+    broadcast: '{region} is cracked',
+    study: 'the {region} has an incomplete fracture',
+  },
+  'brokenHere.hurt.part': {
+    patient: '{region} is hurt',
+    broadcast: '{region} is hurt',
+    study: 'the {region} is injured',
+  },
+  jointHurt: {
+    patient: 'the joint is hurt at {region}',
+    broadcast: 'the joint is hurt at {region}',
+    study: 'the joint is injured at the {region}',
+  },
+  boneHurt: {
+    patient: 'the {bone} is hurt',
+    broadcast: 'the {bone} is hurt',
+    study: 'the {bone} is injured, location along it not stated',
+  },
+  nothingLocated: {
+    patient: 'Where it is has not been stated yet.',
+    broadcast: 'Where it is has not been stated.',
+    study: 'Bone and location have not been stated.',
+  },
+  boneClash: {
+    patient: 'What is stated does not fit together. One says the {stated}, another the {implied}.',
+    broadcast: 'What is stated does not fit together: one says the {stated}, another the {implied}.',
+    study: 'Claims disagree on the bone: {stated} is stated, {implied} follows from the stated part or class.',
+  },
+  classFits: {
+    patient: 'it is {injury}',
+    broadcast: 'it is {injury}',
+    study: 'the class that fits {region} is {injury}',
+  },
+  computedClass: {
+    patient: 'by what was measured, it counts as {term}',
+    broadcast: 'by the rules of the scheme, it counts as {term}',
+    study: 'by its rules, {scheme}: {term}',
+  },
+  'computedClass.onBorder': {
+    patient: 'what was measured lies just on a border, and counts as {term}',
+    broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
+    study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
+  },
+  classOpen: {
+    patient: 'More than one kind of injury fits this spot: {injuries}.',
+    broadcast: 'More than one kind of injury fits this spot: {injuries}.',
+    study: 'Classes that fit {region}: {injuries}.',
+  },
+  'classOpen.one': {
+    patient: 'One kind of injury told of here lies at this spot: {injuries}. What was said does not settle it.',
+    broadcast: 'One kind of injury told of here lies at this spot: {injuries}. What was said does not settle it.',
+    study:
+      'One class of the content lies in {region}: {injuries}. Neither the place alone nor what was stated decides it.',
+  },
+  'classOpen.none': {
+    patient: 'None of the kinds of injury told of here fits this spot.',
+    broadcast: 'None of the kinds of injury told of here fits this spot.',
+    study: 'No class of the content fits {region}.',
+  },
+  placeAgainstClass: {
+    patient: 'The spot and the kind of injury do not match. The spot is {stated}. This kind lies in {expected}.',
+    broadcast: 'The spot and the kind of injury do not match: the spot is {stated}, this kind lies in {expected}.',
+    study: 'Location and class disagree: {stated} is stated, {injury} lies in {expected}.',
+  },
+  neighbours: {
+    patient: 'Towards the heel it meets {behind}. Beside it lies {beside}. Towards the toes it meets {ahead}.',
+    broadcast: 'From heel to toe: behind it {behind}, beside it {beside}, ahead of it {ahead}.',
+    study: 'Articulations, heel to toe: proximal {behind}; beside {beside}; distal {ahead}.',
+  },
+  'zoneBorder.facet': {
+    patient:
+      'This part is found from the small joint with the next bone. On the drawn bone it runs from {from} to {to}.',
+    broadcast: 'This part is found from the joint with the next bone; on the drawn bone it runs from {from} to {to}.',
+    study:
+      '{region}: {from} to {to} from the proximal tip of the drawn bone, borders from the 4–5 intermetatarsal facet and not from a fixed distance (texts differ on the distance).',
+  },
+  'zoneBorder.other': {
+    patient: 'On the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'On the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from the proximal tip of the drawn bone.',
+  },
+  'breakDrawn.distance': {
+    patient: 'it is drawn {fromTip} from the back tip of the bone, as stated',
+    broadcast: 'it is drawn {fromTip} from the back tip of the bone, as stated',
+    study: 'drawn {fromTip} from the proximal tip, as stated',
+  },
+  'breakDrawn.region': {
+    patient: 'only the part of the bone is known, so the break is drawn in its middle',
+    broadcast: 'only the part of the bone is known, so the break is drawn in its middle',
+    study: 'only the part is known; drawn at its middle, {fromTip} from the proximal tip',
+  },
+  attachedHere: {
+    patient: 'Fixed to this part: {attachments}.',
+    broadcast: 'Fixed to this part: {attachments}.',
+    study: 'Attached within {region}: {attachments}.',
+  },
+  sideDefault: {
+    patient: 'The side is not known, so a right foot is drawn.',
+    broadcast: 'The side is not known; the picture shows a right foot.',
+    study: 'Side not known: drawn as a right foot.',
+  },
+  code: {
+    patient: 'Code: {code}',
+    broadcast: 'Code: {code}',
+    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}; check the current edition.',
+  },
+  'code.assumed': {
+    patient: 'Code: {code}',
+    broadcast: 'Code: {code}',
+    study:
+      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
+  },
+
+  'code.visit.first': {
+    patient: 'first visit',
+    broadcast: 'first visit',
+    study: 'first visit',
+  },
+  'code.visit.later': {
+    patient: 'later visit, usual healing',
+    broadcast: 'later visit, usual healing',
+    study: 'later visit, usual healing',
+  },
+  'code.assumed.side': {
+    patient: 'a side not stated has a character of its own',
+    broadcast: 'a side not stated has a character of its own',
+    study: 'a side not stated has a character of its own',
+  },
+  'code.assumed.displacement': {
+    patient: 'displacement not stated is coded displaced',
+    broadcast: 'displacement not stated is coded displaced',
+    study: 'displacement not stated is coded displaced',
+  },
+  'code.assumed.closed': {
+    patient: 'open or closed not stated is coded closed',
+    broadcast: 'open or closed not stated is coded closed',
+    study: 'open or closed not stated is coded closed',
+  },
+} as const satisfies Readonly<Record<string, Tellings>>;

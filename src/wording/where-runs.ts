@@ -1,0 +1,59 @@
+/** Details of where it is: neighbours, the border of a part, the break as drawn, what is fixed there, codes. */
+import type { Message, MessageOf } from '../explain/messages';
+import { conditional } from './claims';
+import { PARTS } from './en/messages';
+import { fillRuns } from './fill';
+import { namesFor } from './names';
+import { after, clause, list, type Pen, quantity, sentence } from './pen';
+import type { Run } from './types';
+
+const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code'] as const;
+type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
+const IDS: ReadonlySet<string> = new Set(WHERE_DETAILS);
+export const isWhereDetail = (message: Message): message is WhereDetail => IDS.has(message.id);
+
+export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] => {
+  const { content, reader } = pen;
+  const names = namesFor(content, reader);
+  const { region } = names;
+  switch (message.id) {
+    case 'neighbours': {
+      const { behind, beside, ahead } = message.args;
+      const each = (ids: typeof behind): readonly Run[] =>
+        ids.length === 0
+          ? [{ text: PARTS.noOtherBone }]
+          : list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
+      return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
+    }
+    case 'zoneBorder':
+      return sentence(pen, message.args.facet ? 'zoneBorder.facet' : 'zoneBorder.other', {
+        region: region(message.args.region),
+        from: quantity(pen, message.args.from),
+        to: quantity(pen, message.args.to),
+      });
+    case 'breakDrawn': {
+      const values = { fromTip: quantity(pen, message.args.fromTip) };
+      return after(
+        conditional(clause(pen, `breakDrawn.${message.args.precision}`, values), message.args.given, reader),
+        '.',
+      );
+    }
+    case 'attachedHere':
+      return sentence(pen, 'attachedHere', {
+        region: region(message.args.region),
+        attachments: list(message.args.attachments.map(names.attachment)),
+      });
+    case 'code': {
+      const { code: id, text, visit, assumed } = message.args;
+      const record = content.codes.find((c) => c.id === id);
+      const source = content.sources.find((s) => s.id === record?.evidence.source);
+      return sentence(pen, assumed.length === 0 ? 'code' : 'code.assumed', {
+        code: text,
+        title: record?.title ?? id,
+        visit: clause(pen, `code.visit.${visit}`, {}),
+        assumed: list(assumed.map((what) => clause(pen, `code.assumed.${what}`, {}))),
+        edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
+      });
+    }
+  }
+};
