@@ -54,15 +54,13 @@ for (const [expected, meaning, id, facts] of WHOLE)
     got: assembleCode(codeOf(id), facts).text,
   }));
 
-for (const code of content.codes.filter(({ visit }) => visit !== 'none'))
-  against(
-    { ...ICD, where: 'the character of the visit is the seventh' },
-    `length of ${code.id} with its visit`,
-    () => ({
-      expected: 7,
-      got: assembleCode(code, { side: null, displaced: null, visit: 'first' }).text.replace('.', '').length,
-    }),
-  );
+for (const code of content.codes.filter(({ visit }) => visit !== 'none')) {
+  const { text } = assembleCode(code, { side: null, displaced: null, visit: 'first' });
+  against({ ...ICD, where: 'the character of the visit is the seventh' }, `${code.id} with its visit`, () => ({
+    expected: 'seventh',
+    got: text.replace('.', '').length === 7 ? 'seventh' : text,
+  }));
+}
 
 const UBERON = { source: 'Uberon, musculoskeletal.obo, commit 52817ee, April 2026', how: 'read' } as const;
 const IDS: readonly (readonly [BoneId, string, string])[] = [
