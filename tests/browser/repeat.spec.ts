@@ -61,8 +61,8 @@ test('weeks typed one by one stand in the table, and the whole is marked from me
 test('the drawing ends where the table does', async ({ page, appUrl }) => {
   const fold = await openWeeks(page, appUrl, 'demo-handball');
   await fold.getByText('The numbers, week by week').click();
-  const told = await fold.locator('.wear-table tbody tr:last-child td').nth(2).innerText();
-  const [low = 0, high = 0] = (told.match(/[\d.]+/g) ?? []).map(Number);
+  const told = await fold.locator('.wear-table tbody tr:last-child td').nth(2).textContent();
+  const [low = 0, high = 0] = (told?.match(/[\d.]+/g) ?? []).map(Number);
   const drawn = await fold.locator('.wear svg').evaluate((svg) => {
     const at = (text: string): number =>
       Number([...svg.querySelectorAll('text')].find((each) => each.textContent === text)?.getAttribute('y'));
