@@ -1,5 +1,9 @@
-/** An explanation as plain text for a terminal: the five questions in one reader's words, and what must be said with them. */
+/**
+ * An explanation as plain text for a terminal: the five questions in one reader's words, and what must be said with them. Signs that
+ * want help come before the answers, and how fast each wants it stands with it. A line that a later stage repeats is told once.
+ */
 import type { Content } from '../content';
+import { type Caution, URGENCIES } from '../content/schema';
 import type { Explanation } from '../explain';
 import { QUESTION_IDS, type Reader } from '../ids';
 import { cautionsFor, plainText, type Sentence, statusWord, wordQuestion } from '../wording';
@@ -9,13 +13,27 @@ const line = (sentence: Sentence): string => {
   return `- ${plainText(sentence)}${stamp}`;
 };
 
+const signLines = (content: Content, cautions: readonly Caution[], reader: Reader): readonly string[] => {
+  const { words } = content;
+  const flags = cautions.filter(({ kind }) => kind === 'red flag').map(({ what }) => `- ${what[reader]}`);
+  const dangers = cautions.filter(({ kind }) => kind === 'treatment danger');
+  const byAct = URGENCIES.flatMap((act) =>
+    dangers
+      .filter((caution) => (caution.act ?? 'soon') === act)
+      .map(({ what }) => `- ${words[`stages.act.${act}`]} ${what[reader]}`),
+  );
+  const lines = [...flags, ...byAct];
+  return lines.length === 0 ? [] : [words['stages.dangers'] ?? '', '', ...lines, ''];
+};
+
 export const explanationText = (content: Content, explanation: Explanation, reader: Reader): string => {
   const parts = QUESTION_IDS.map((id) => {
     const { title, sentence, claims, more } = wordQuestion(content, explanation, id, reader);
-    return [title, '', plainText(sentence), '', ...[...claims, ...more].map(line), ''].join('\n');
+    return [title, '', plainText(sentence), '', ...new Set([...claims, ...more].map(line)), ''].join('\n');
   });
-  const cautions = cautionsFor(content, explanation, reader)
-    .filter((caution) => caution.kind !== 'do not say')
-    .map((caution) => `- ${caution.what[reader]}`);
-  return `${[...parts, ...cautions].join('\n')}\n`;
+  const cautions = cautionsFor(content, explanation, reader).filter(({ kind }) => kind !== 'do not say');
+  const limits = cautions
+    .filter(({ kind }) => kind === 'limit' || kind === 'disclaimer')
+    .map(({ what }) => `- ${what[reader]}`);
+  return `${[...signLines(content, cautions, reader), ...parts, ...limits].join('\n')}\n`;
 };

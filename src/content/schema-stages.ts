@@ -37,7 +37,15 @@ export const stage = v.strictObject({
   plain: text(80),
   what: tellings,
   /** Criteria that open the next stage: a checklist, never computed into a date. */
-  opensNext: v.array(v.strictObject({ id: id<CriterionId>(), what: tellings, evidence })),
+  opensNext: v.array(
+    v.strictObject({
+      id: id<CriterionId>(),
+      /** None named: after every treatment. */
+      options: v.optional(v.array(optionId), []),
+      what: tellings,
+      evidence,
+    }),
+  ),
   sendsBack: v.pipe(v.array(told), v.minLength(1)),
   today: v.strictObject({
     /** The first that names the option, else the first that names none; empty where weight is no longer the question. */
@@ -83,6 +91,8 @@ export const dailyTopic = v.strictObject({
     v.strictObject({
       options: v.array(optionId),
       injuries: v.optional(v.array(injuryId), []),
+      /** Of one foot only: the pedals of a car. */
+      side: v.optional(v.picklist(['right', 'left'])),
       what: tellings,
       evidence,
     }),

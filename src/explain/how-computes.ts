@@ -1,6 +1,7 @@
 /** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
 import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
 import {
+  type BeyondTheory,
   CONTRIBUTORS,
   type ContributorId,
   ENOUGH_AGREEMENT,
@@ -71,6 +72,9 @@ export const bandsOf = (context: Context, run: BoneRun): LoadBands => {
 
 /** A size is told only where the told run and enough of the draws may be stated as one. */
 export const tooManyBeyond = ({ beyond }: Pick<LoadBands, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
+/** A size of a change: within the theory, and not with a band that says more as well as less. */
+export const sizeMayBeTold = (found: BeyondTheory & { readonly ratio: Spread }): boolean =>
+  !found.ranks && !tooManyBeyond(found) && !(found.ratio.low < 1 && found.ratio.high > 1);
 /** Forces of the task alone ask nothing of the reference. */
 export const tooManyBeyondItself = ({ beyondItself }: Pick<LoadBands, 'beyondItself'>): boolean =>
   beyondItself > 1 - ENOUGH_AGREEMENT;
@@ -111,7 +115,7 @@ export interface Assumed {
   readonly activityAssumed: boolean;
 }
 
-export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assumed) => {
+export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assumed & { readonly banded: boolean }) => {
   const table = tableOf(context, inputs);
   const { peakTension: pull, peakCompression: push } = table;
   return message('loadPull', {
@@ -122,6 +126,7 @@ export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assu
     carried: { value: inputs.carriedKg, unit: 'kg' },
     pulledSide: faceAt(table, pull.sMm, 'tensionAtRad'),
     pressedSide: faceAt(table, push.sMm, 'compressionAtRad'),
+    sideUnsure: inputs.banded && !agreed(bandsOf(context, inputs).direction.share).enough,
     plateau: plateauOf(table),
     peakRegion: regionAt(context, inputs, pull.sMm),
   });
@@ -199,7 +204,7 @@ export const contributor = compute(
     return message('contributor', {
       contributor: found.id,
       ratio: hundredths(found.ratio),
-      ranking: rankingInBands(context, inputs),
+      ranking: rankingInBands(context, inputs) || !sizeMayBeTold(found),
       raises: found.raises.holds,
       agreed: agreed(found.raises.share),
     });

@@ -140,7 +140,13 @@ export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: Band
   const claims = mass === null || mass.whatIf ? [] : [tagOf(mass)];
   const note = (id: string) => ({ id, depth: 'more', models: ['frame'], whatIf }) as const;
   return [
-    find(context, 'how', { ...shared, id: 'loadPull', compute: computes.loadPull, inputs: given, claims }),
+    find(context, 'how', {
+      ...shared,
+      id: 'loadPull',
+      compute: computes.loadPull,
+      inputs: { ...given, banded: bands !== 'none' },
+      claims,
+    }),
     ...againstBreaks(s, run, shared, bands),
     ...told.loads.flags.map((flag) =>
       find(context, 'how', {

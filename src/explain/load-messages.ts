@@ -38,6 +38,8 @@ export interface LoadMessages {
     readonly carried: Quantity;
     readonly pulledSide: BoneFace;
     readonly pressedSide: BoneFace;
+    /** The ensemble does not agree with this one run on the side; false as long as it has not been asked. */
+    readonly sideUnsure: boolean;
     readonly plateau: Quantity;
     readonly peakRegion: RegionId | null;
   };

@@ -5,9 +5,10 @@
  */
 import { FOLLOW_UP_FINDINGS } from '../cases/schema';
 import type { Content } from '../content/schema';
-import type { Endpoint, StageId } from '../ids';
+import type { Endpoint, OptionId, StageId } from '../ids';
 import { type Forecast, healingAt, hundredOf, knownProblem, notThereAt, weekOf } from '../recovery';
 import { type FollowUpFinding, followUpSays, type Says } from './follow-up-says';
+import { criteriaIn } from './in-question';
 import type { TextAddress } from './messages';
 
 /** Of a forecast: week by which half of all are back, null when fewer ever are, and people of 100 with trouble. */
@@ -61,10 +62,15 @@ export interface Criteria {
   readonly sendsBack: readonly TextAddress[];
 }
 
-export const criteriaOf = ({ stages }: Pick<Content, 'stages'>, stage: StageId): Criteria => {
+export const criteriaOf = (
+  { stages }: Pick<Content, 'stages'>,
+  stage: StageId,
+  inQuestion: readonly OptionId[],
+): Criteria => {
   const record = stages.find((each) => each.id === stage);
   return {
-    opens: record?.opensNext.map((_, index) => ({ kind: 'stageOpens', stage, index })) ?? [],
+    opens:
+      record === undefined ? [] : criteriaIn(record, inQuestion).map((index) => ({ kind: 'stageOpens', stage, index })),
     sendsBack: record?.sendsBack.map((_, index) => ({ kind: 'stageSendsBack', stage, index })) ?? [],
   };
 };

@@ -11,6 +11,7 @@ import { ENDPOINT_ORDER } from './endpoint-order';
 import type { Says } from './follow-up-says';
 import { type CaseForecast, eventsFor, evidenceFor, firstForecast } from './forecast';
 import { explainedForecast, type ForecastInputs } from './forecast-steps';
+import { criteriaIn } from './in-question';
 import { criteriaOf, nextReview } from './next-review';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -70,12 +71,14 @@ export const stageAtReview = compute('back.stageAtReview', ({ content }, inputs:
   const record = content.stages.find((each) => each.id === stage);
   if (injury === undefined || record === undefined) throw new RangeError(`no stage ${stage} of ${id}`);
   const rows = stagesOf(injury, option);
-  const { opens, sendsBack } = criteriaOf(content, stage);
+  const { opens, sendsBack } = criteriaOf(content, stage, [option]);
   return message('stageAtReview', {
     stage,
     next: rows[rows.findIndex((row) => row.stage === stage) + 1]?.stage ?? null,
     stated,
-    opens: opens.filter((_, i) => !met.some((each) => each === record.opensNext[i]?.id)),
+    opens: opens.filter(
+      (at) => at.kind !== 'stageOpens' || !met.some((each) => each === record.opensNext[at.index]?.id),
+    ),
     sendsBack,
   });
 });
@@ -91,8 +94,10 @@ const stageNow = (s: Situation, injury: Injury, option: OptionId) => {
   const said = s.facts.clinic.stage;
   if (said !== null && stages.includes(said)) return { stage: said, stated: true };
   const open = stages.find((stage) => {
-    const criteria = s.context.content.stages.find(({ id }) => id === stage)?.opensNext ?? [];
-    return criteria.some(({ id }) => !metIn(s, stage).includes(id));
+    const record = s.context.content.stages.find(({ id }) => id === stage);
+    if (record === undefined) return false;
+    const met = metIn(s, stage);
+    return criteriaIn(record, [option]).some((index) => !met.some((each) => each === record.opensNext[index]?.id));
   });
   const stage = open ?? stages.at(-1);
   return stage === undefined ? null : { stage, stated: false };
@@ -102,7 +107,7 @@ const stageFinding = (s: Situation, injury: Injury, option: OptionId): readonly 
   const now = stageNow(s, injury, option);
   if (now === null) return [];
   const { content } = s.context;
-  const { opens, sendsBack } = criteriaOf(content, now.stage);
+  const { opens, sendsBack } = criteriaOf(content, now.stage, [option]);
   return [
     find(s.context, 'back', {
       id: 'review.stage',

@@ -6,7 +6,7 @@ import { addWeeks, calendarOf } from '../recovery';
 import type { IsoDate, Quantity } from '../units';
 import { compute, message } from './build';
 import type { Context } from './context';
-import { agreed, hundredths } from './how-computes';
+import { agreed, hundredths, sizeMayBeTold } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import { type ShareRun, shareLoadsFor } from './stage-loads';
@@ -99,6 +99,7 @@ export const stageToday = compute(
     return message('stageToday', {
       stage,
       own: own !== null,
+      treated: option !== null,
       share: share === null ? null : band(share, 'share'),
       kilograms: share === null || massKg === null ? null : band(share, 'kg', massKg),
     });
@@ -116,7 +117,11 @@ export const stageOvershoot = compute(
   },
 );
 
-export const stageSheet = compute('back.stageSheet', ({ content }, inputs: { readonly sheet: StageSheetId }) => {
+export interface SheetInputs {
+  readonly sheet: StageSheetId;
+  readonly of: readonly OptionId[];
+}
+export const stageSheet = compute('back.stageSheet', ({ content }, inputs: SheetInputs) => {
   const sheet = content.stageSheets.find((s) => s.id === inputs.sheet);
   if (sheet === undefined) throw new RangeError(`no sheet ${inputs.sheet}`);
   const { weeksFrom, weeksTo } = sheet;
@@ -124,6 +129,7 @@ export const stageSheet = compute('back.stageSheet', ({ content }, inputs: { rea
     sheet: inputs.sheet,
     weeks: weeksFrom === null ? null : { value: weeksFrom, unit: 'week', lowHigh: [weeksFrom, weeksTo ?? weeksFrom] },
     openEnded: weeksTo === null,
+    of: inputs.of,
   });
 });
 
@@ -169,7 +175,7 @@ export const stageLoad = compute('back.stageLoad', (context, inputs: StageLoadIn
     speaks: way !== 'stiffSole' || bone === FIRST_RAY,
     low: atShare(low),
     high: atShare(high),
-    ranking: low.ranks || high.ranks,
+    ranking: !sizeMayBeTold(low) || !sizeMayBeTold(high),
     less: high.less.holds,
     agreed: agreed(high.less.share),
   });

@@ -1,5 +1,5 @@
 /** What the messages of a stage carry: what a person may do today in it, what single clinics wrote of it, what a share does to the bone. */
-import type { ActivityId, BoneId, StageId, StageSheetId, WeightPracticeId } from '../ids';
+import type { ActivityId, BoneId, OptionId, StageId, StageSheetId, WeightPracticeId } from '../ids';
 import type { ShareWay } from '../mechanics';
 import type { Quantity } from '../units';
 import type { Agreed } from './load-messages';
@@ -17,6 +17,8 @@ export interface StageMessages {
     readonly stage: StageId;
     /** The clinic of this case set it itself. */
     readonly own: boolean;
+    /** A treatment is stated; without one nothing may be said as if the clinic had allowed it. */
+    readonly treated: boolean;
     /** Null: as pain allows, no figure. */
     readonly share: Quantity | null;
     /** Null where there is no figure, or nobody said how heavy the person is. */
@@ -29,7 +31,13 @@ export interface StageMessages {
     readonly told: Quantity;
     readonly reached: Quantity;
   };
-  stageSheet: { readonly sheet: StageSheetId; readonly weeks: Quantity | null; readonly openEnded: boolean };
+  stageSheet: {
+    readonly sheet: StageSheetId;
+    readonly weeks: Quantity | null;
+    readonly openEnded: boolean;
+    /** Whose line it is, where no treatment is stated; none: of the treatment in force. */
+    readonly of: readonly OptionId[];
+  };
   /** The pull at the break (or the largest in the bone) under that share, as a ratio to pushing off in plain walking. */
   stageLoad: {
     readonly stage: StageId;

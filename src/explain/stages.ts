@@ -2,6 +2,7 @@
 import type { Injury, Stage } from '../content/schema';
 import type { StageId } from '../ids';
 import { find } from './build';
+import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import {
@@ -100,27 +101,31 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
   const { context } = s;
   const { content } = context;
   const option = s.known.option?.value ?? null;
+  const inQuestion = optionsInQuestion(option, s.injuryRecord);
+  const ownSide = s.facts.side.state === 'stated' ? s.facts.side.value : null;
   const whatIf = s.injury?.whatIf ?? false;
   const stage = record.id;
   const text = (name: string, at: TextSpec['at']): readonly Finding[] =>
     textFinding(context, 'back', { id: `${id}.${name}`, at, whatIf });
   return [
     ...text('what', { kind: 'stage', stage, part: 'what' }),
-    ...record.opensNext.flatMap((_, index) => text(`opens.${index + 1}`, { kind: 'stageOpens', stage, index })),
+    ...criteriaIn(record, inQuestion).flatMap((index) =>
+      text(`opens.${index + 1}`, { kind: 'stageOpens', stage, index }),
+    ),
     ...record.sendsBack.flatMap((_, index) => text(`back.${index + 1}`, { kind: 'stageSendsBack', stage, index })),
     ...content.stageSheets
       .filter(
         (sheet) =>
           sheet.stage === stage &&
           sheet.injuries.some((injury) => injury === s.injury?.value) &&
-          (option === null || sheet.options.includes(option)),
+          isOfOptions(sheet.options, inQuestion),
       )
       .map((sheet) =>
         find(context, 'back', {
           id: `${id}.sheet.${sheet.id}`,
           depth: 'more',
           compute: stageSheet,
-          inputs: { sheet: sheet.id },
+          inputs: { sheet: sheet.id, of: option === null ? sheet.options.filter((id) => inQuestion.includes(id)) : [] },
           evidence: [sheet.evidence],
           whatIf,
         }),
@@ -132,8 +137,9 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
     ...content.dailyLife
       .filter(({ stages }) => stages.length === 0 || stages.includes(stage))
       .flatMap((topic) =>
-        topic.says.flatMap(({ options, injuries }, index) =>
-          (options.length === 0 || option === null || options.includes(option)) &&
+        topic.says.flatMap(({ options, injuries, side }, index) =>
+          isOfOptions(options, inQuestion) &&
+          (side === undefined || ownSide === null || side === ownSide) &&
           (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value))
             ? text(`daily.${topic.id}.${index + 1}`, { kind: 'daily', topic: topic.id, index })
             : [],
@@ -153,12 +159,12 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
 /** How often the dangers of a treatment come, by what was counted in others: those that belong to this case. */
 const dangerFigures = (s: Situation): readonly Finding[] => {
   const { context } = s;
-  const option = s.known.option?.value ?? null;
+  const inQuestion = optionsInQuestion(s.known.option?.value ?? null, s.injuryRecord);
   return context.content.cautions
     .filter(
       ({ kind, options, injuries }) =>
         kind === 'treatment danger' &&
-        (options.length === 0 || (option !== null && options.includes(option))) &&
+        isOfOptions(options, inQuestion) &&
         (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value)),
     )
     .flatMap(({ id: caution, figures }) =>

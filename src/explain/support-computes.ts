@@ -6,7 +6,7 @@ import type { ScrewFigures } from '../mechanics/fixation';
 import { degrees, type Quantity } from '../units';
 import { compute, message } from './build';
 import { axisOn, type Context } from './context';
-import { agreed, hundredths, spread, two } from './how-computes';
+import { agreed, hundredths, sizeMayBeTold, spread, two } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import type { OnFoot } from './place';
@@ -37,7 +37,7 @@ export const support = compute('options.support', (context, inputs: SupportRun &
     speaks: found.id !== 'stiffSole' || inputs.bone === FIRST_RAY,
     reference: REFERENCE_ACTIVITY,
     ratio: hundredths(found.ratio),
-    ranking: found.ranks,
+    ranking: !sizeMayBeTold(found),
     raises: found.raises.holds,
     agreed: agreed(found.raises.share),
   });

@@ -1,4 +1,4 @@
-/** Question 3: why is this spot slow to heal? Who feeds it, the border between territories, what this break leaves. */
+/** Question 3: why does it heal as it does? Who feeds it, the border between territories, what this break leaves. */
 import type { BoneId, RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
 import { zoneAtStation, zonesOn } from './context';

@@ -12,6 +12,7 @@ export { shareLoadsOf } from './foot/share-loads';
 export type { FootProblem } from './foot/solve';
 export { supportsOf } from './foot/supports';
 export {
+  type BeyondTheory,
   CONTRIBUTORS,
   type Contributor,
   type ContributorId,

@@ -4,7 +4,10 @@ import type { Explanation } from '../explain/types';
 import { cautionsFor } from '../wording';
 import { TELLING_PHRASES as P } from './phrases';
 
-export const doNotSayOf = (content: Pick<Content, 'cautions'>, explanation: Explanation): readonly string[] => {
+export const doNotSayOf = (
+  content: Pick<Content, 'cautions' | 'injuries'>,
+  explanation: Explanation,
+): readonly string[] => {
   const messages = new Set(explanation.questions.flatMap((q) => q.findings.map((finding) => finding.message.id)));
   const lines = [
     ...(explanation.side.state === 'stated' ? [] : [P['doNotSay.side']]),

@@ -3,9 +3,10 @@
  * stands where a usual stage ends: there somebody has to look whether the next may open (common practice). From the case alone.
  */
 import type { Content, Stage } from '../content/schema';
+import { criteriaIn, optionsInQuestion } from '../explain/in-question';
 import type { MessageOf } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
-import type { Reader } from '../ids';
+import type { OptionId, Reader } from '../ids';
 import type { IsoDate } from '../units';
 import { fill, namesFor, sourceName } from '../wording';
 import { demoLineOf, draftLineOf, whatIfLineOf } from './frame-lines';
@@ -47,12 +48,22 @@ const planned = ({ message: { args } }: StageFinding) => {
 
 const number = (week: number): string => String(Math.round(week * 10) / 10);
 
-const opensLines = (stages: readonly (Stage | undefined)[], reader: Reader): readonly string[] => {
-  const criteria = [...new Set(stages.flatMap((stage) => stage?.opensNext.map(({ what }) => what[reader]) ?? []))];
+/** Whose plan it is: what opens a stage differs by treatment. */
+interface Told {
+  readonly content: Content;
+  readonly inQuestion: readonly OptionId[];
+  readonly reader: Reader;
+}
+
+const opensLines = (stages: readonly (Stage | undefined)[], { inQuestion, reader }: Told): readonly string[] => {
+  const texts = (stage: Stage): readonly string[] =>
+    criteriaIn(stage, inQuestion).flatMap((index) => stage.opensNext[index]?.what[reader] ?? []);
+  const criteria = [...new Set(stages.flatMap((stage) => (stage === undefined ? [] : texts(stage))))];
   return criteria.length === 0 ? [] : [P['plan.opens'], ...criteria.map((text) => fill(P['plan.item'], { text }))];
 };
 
-const stageEntry = (content: Content, finding: StageFinding, reader: Reader): PlanEntry => {
+const stageEntry = (told: Told, finding: StageFinding): PlanEntry => {
+  const { content, reader } = told;
   const { stage: id } = finding.message.args;
   const stage = content.stages.find((each) => each.id === id);
   const { range, dates, openEnded, isOwn } = planned(finding);
@@ -82,14 +93,14 @@ const stageEntry = (content: Content, finding: StageFinding, reader: Reader): Pl
     short: fill(P['plan.stage'], { stage: name, when: when.toLowerCase() }),
     lines: [
       ...(stage === undefined ? [] : [stage.what[reader]]),
-      ...opensLines([stage], reader),
+      ...opensLines([stage], told),
       ...(range === null ? [] : [fill(P['plan.evidence'], { source: named })]),
     ],
   };
 };
 
 /** One review for all stages that end in the same week. */
-const reviewEntries = (content: Content, findings: readonly StageFinding[], reader: Reader): readonly PlanEntry[] => {
+const reviewEntries = (told: Told, findings: readonly StageFinding[]): readonly PlanEntry[] => {
   const ending = new Map<number, StageFinding[]>();
   for (const finding of findings) {
     const { of, number: place } = finding.message.args;
@@ -101,7 +112,7 @@ const reviewEntries = (content: Content, findings: readonly StageFinding[], read
   }
   return [...ending].map(([week, ends]) => {
     const when = fill(P['plan.at'], { week: number(week) });
-    const stages = ends.map(({ message }) => content.stages.find((each) => each.id === message.args.stage));
+    const stages = ends.map(({ message }) => told.content.stages.find((each) => each.id === message.args.stage));
     return {
       kind: 'review',
       key: `review ${number(week)}`,
@@ -113,7 +124,7 @@ const reviewEntries = (content: Content, findings: readonly StageFinding[], read
       name: P['plan.review'],
       short: fill(P['plan.reviewShort'], { when: when.toLowerCase() }),
       lines: [
-        ...opensLines(stages, reader),
+        ...opensLines(stages, told),
         P[ends.every((end) => planned(end).isOwn) ? 'plan.reviewOwn' : 'plan.reviewWhy'],
       ],
     };
@@ -128,12 +139,11 @@ const byWeek = (a: PlanEntry, b: PlanEntry): number => {
 
 export const planOf = (content: Content, explanation: Explanation, reader: Reader): Plan => {
   const findings = explanation.questions.flatMap((question) => question.findings.filter(isStage));
+  const injury = content.injuries.find(({ id }) => id === explanation.injury);
+  const told = { content, inQuestion: optionsInQuestion(explanation.option, injury), reader };
   const lines = [P['plan.caution'], demoLineOf(explanation), whatIfLineOf(explanation), draftLineOf(explanation)];
   return {
-    entries: [
-      ...findings.map((finding) => stageEntry(content, finding, reader)),
-      ...reviewEntries(content, findings, reader),
-    ].sort(byWeek),
+    entries: [...findings.map((finding) => stageEntry(told, finding)), ...reviewEntries(told, findings)].sort(byWeek),
     cautions: lines.filter((line) => line !== null),
   };
 };

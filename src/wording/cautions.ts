@@ -1,5 +1,9 @@
-/** Cautions that apply to this injury, treatment, age, reader and question. A list left empty in the content means: always. */
+/**
+ * Cautions that apply to this injury, treatment, age, reader and question. A list left empty in the content means: always. Where no
+ * treatment is stated, the dangers of every usual one are told.
+ */
 import type { Caution, Content } from '../content/schema';
+import { isOfOptions, optionsInQuestion } from '../explain/in-question';
 import type { Explanation } from '../explain/types';
 import type { QuestionId, Reader } from '../ids';
 
@@ -7,16 +11,21 @@ const applies = <T>(list: readonly T[], value: T | null): boolean =>
   list.length === 0 || (value !== null && list.includes(value));
 
 export const cautionsFor = (
-  content: Pick<Content, 'cautions'>,
+  content: Pick<Content, 'cautions' | 'injuries'>,
   explanation: Pick<Explanation, 'injury' | 'option' | 'age'>,
   reader: Reader,
   question?: QuestionId,
-): readonly Caution[] =>
-  content.cautions.filter(
+): readonly Caution[] => {
+  const inQuestion = optionsInQuestion(
+    explanation.option,
+    content.injuries.find(({ id }) => id === explanation.injury),
+  );
+  return content.cautions.filter(
     (caution) =>
       applies(caution.readers, reader) &&
       applies(caution.injuries, explanation.injury) &&
-      applies(caution.options, explanation.option) &&
+      isOfOptions(caution.options, inQuestion) &&
       applies(caution.ages, explanation.age) &&
       (question === undefined || applies(caution.questions, question)),
   );
+};

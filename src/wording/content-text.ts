@@ -54,7 +54,9 @@ export const contentRuns = (
     return [{ text: `${TEXT_FRAMES[as ?? 'usual'][reader]}${text}` }];
   if (at.kind === 'stageOpens' || at.kind === 'stageSendsBack') {
     const stage = namesFor(content, reader).stage(at.stage);
-    return [{ text: fill(at.kind === 'stageOpens' ? PARTS.opens : PARTS.sendsBack, { stage, text }) }];
+    // Before the first there is none to go back to.
+    const back = at.stage === content.stages[0]?.id ? PARTS.callFirst : PARTS.sendsBack;
+    return [{ text: fill(at.kind === 'stageOpens' ? PARTS.opens : back, { stage, text }) }];
   }
   // Written for the person who has this injury: true of this foot only as far as the case is.
   if (at.kind === 'injury' || at.kind === 'injuryNotSeen') return conditional([{ text }], explanation.given, reader);

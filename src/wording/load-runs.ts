@@ -76,7 +76,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const a = message.args;
       const mass = formatQuantity(a.mass);
       const note = fill(a.massAssumed ? PARTS.massAssumed : PARTS.massStated, { mass });
-      return sentence(pen, 'loadPull', {
+      return sentence(pen, a.sideUnsure ? 'loadPull.unsure' : 'loadPull', {
         activity: names.activity(a.activity),
         massNote: a.carried.value > 0 ? `${note} ${fill(PARTS.carried, { mass: formatQuantity(a.carried) })}` : note,
         plateau: pen.number(stretch(a.plateau)),

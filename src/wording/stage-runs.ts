@@ -36,13 +36,16 @@ const kilograms = (of: Quantity): string => {
   return `${range(low, high)} kg`;
 };
 
-const todayRuns = (pen: Pen, { own, share, kilograms: kg }: MessageOf<'stageToday'>['args']): readonly Run[] => {
+const todayRuns = (
+  pen: Pen,
+  { own, treated, share, kilograms: kg }: MessageOf<'stageToday'>['args'],
+): readonly Run[] => {
   const values = {
-    own: own ? STAGE_PARTS.own : '',
+    own: own ? STAGE_PARTS.own : treated ? '' : STAGE_PARTS[`untold.${pen.reader}`],
     share: share === null ? '' : pen.number(percents(...ends(share))),
     kilograms: kg === null ? '' : pen.number(kilograms(kg)),
   };
-  if (share === null) return sentence(pen, 'stageToday.asPain', values);
+  if (share === null) return sentence(pen, treated ? 'stageToday.asPain' : 'stageToday.untold', values);
   const [low, high] = ends(share);
   if (high === 0) return sentence(pen, 'stageToday.none', values);
   const scale = kg !== null;
@@ -58,11 +61,13 @@ const weeksOf = (weeks: Quantity | null, openEnded: boolean): string => {
   return to === 0 ? STAGE_PARTS.atOnce : fill(STAGE_PARTS.weeks, { low, high });
 };
 
-const sheetRuns = (pen: Pen, { sheet: id, weeks, openEnded }: MessageOf<'stageSheet'>['args']): readonly Run[] => {
+const sheetRuns = (pen: Pen, { sheet: id, weeks, openEnded, of }: MessageOf<'stageSheet'>['args']): readonly Run[] => {
+  const { option } = namesFor(pen.content, pen.reader);
   const sheet = pen.content.stageSheets.find((s) => s.id === id);
   const source = sheet?.evidence.source ?? null;
   return sentence(pen, 'stageSheet', {
     weeks: pen.number(weeksOf(weeks, openEnded)),
+    of: of.map((each) => fill(STAGE_PARTS.sheetOf, { option: option(each) })).join(''),
     text: sheet?.what[pen.reader] ?? '',
     source: source === null ? '' : sourceName(pen.content, source),
   });

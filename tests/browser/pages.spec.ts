@@ -8,7 +8,7 @@ import { CASE, explained, framesLater, open, withoutBands, withoutPicture } from
 const TITLES = [
   'Where is it?',
   'How did it happen?',
-  'Why is this spot slow to heal?',
+  'Why does it heal as it does?',
   'What can be done?',
   'When is it back?',
 ];

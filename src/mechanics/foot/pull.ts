@@ -5,9 +5,10 @@ import { isSolved, type LoadDraw } from './bands';
 import { type KeptFrames, type LoadedFoot, type Person, runCase } from './case-draw';
 import type { Ray } from './landmarks';
 import type { LoadCase } from './load-case';
+import { flagsOf } from './loads';
 import { rayStations } from './recover';
 import { agreementOf, spreadOf } from './spread';
-import type { Agreement, Spread } from './types';
+import { type Agreement, type BeyondTheory, ranksOnly, type Spread } from './types';
 
 /** What one run of the frame is told besides the draw. */
 export interface FrameRun {
@@ -16,21 +17,35 @@ export interface FrameRun {
   readonly form: FootForm;
 }
 
-/** Largest tension, MPa, on frames kept for this draw; null where the frame finds no answer or the bone is nowhere pulled. */
+export interface Pulled {
+  /** Tension in the bone, MPa. */
+  readonly mpa: number;
+  /** Beyond what the theory may state as a size. */
+  readonly beyond: boolean;
+}
+
+/** How many draws of a change are beyond the theory, with it or without it; a draw without an answer is no size either. */
+export const beyondTheoryOf = (before: readonly (Pulled | null)[], after: readonly (Pulled | null)[]): BeyondTheory => {
+  const beyond = before.map((one, i) => (one?.beyond ?? true) || (after[i]?.beyond ?? true));
+  const [told = true, ...rest] = beyond;
+  return { ranks: told, beyond: rest.filter(Boolean).length / rest.length };
+};
+
+/** Largest tension on frames kept for this draw; null where the frame finds no answer or the bone is nowhere pulled. */
 export const pullOf = (
   foot: LoadedFoot,
   { loadCase, person, form }: FrameRun,
   draw: LoadDraw,
   ray: Ray,
   kept: KeptFrames,
-): number | null => {
+): Pulled | null => {
   const solved = runCase(foot, loadCase, draw.values, person, form, kept);
   if (!isSolved(solved)) return null;
   const { mpa } = peakOf(rayStations(solved, foot.sections, ray, draw.values.wall), 'tensionMPa');
-  return mpa > 0 ? mpa : null;
+  return mpa > 0 ? { mpa, beyond: ranksOnly(flagsOf(solved, loadCase.figures)) } : null;
 };
 
-export interface PullChange {
+export interface PullChange extends BeyondTheory {
   /** Largest pull with the change over that without, in the same draw. */
   readonly ratio: Spread;
   /** Whether it raises (holds true) or lowers the pull, and how many draws say so. */
@@ -39,17 +54,18 @@ export interface PullChange {
 
 /** Draw by draw, the told values first. Null when these find no answer, or no other draw does. */
 export const pullChangeOf = (
-  before: readonly (number | null)[],
-  after: readonly (number | null)[],
+  before: readonly (Pulled | null)[],
+  after: readonly (Pulled | null)[],
 ): PullChange | null => {
   const ratios = before.map((pull, i) => {
     const changed = after[i];
-    return pull === null || changed == null ? null : changed / pull;
+    return pull === null || changed == null ? null : changed.mpa / pull.mpa;
   });
   const [told, ...rest] = ratios;
   const drawn = rest.filter((ratio) => ratio !== null);
   if (told == null || drawn.length === 0) return null;
   return {
+    ...beyondTheoryOf(before, after),
     ratio: spreadOf(told, drawn),
     raises: agreementOf(
       told > 1,

@@ -10,7 +10,7 @@ import { STEPS } from './contributors';
 import type { Ray } from './landmarks';
 import type { LoadCase } from './load-case';
 import { flagsOf } from './loads';
-import type { FrameRun } from './pull';
+import { beyondTheoryOf, type FrameRun, type Pulled } from './pull';
 import { rayStations } from './recover';
 import { agreementOf, spreadOf } from './spread';
 import { ranksOnly, SHARE_WAYS, type ShareLoad, type ShareWay } from './types';
@@ -57,7 +57,14 @@ export interface ShareAsked {
 }
 
 /** Tension at a place, or the largest where none is asked about; null where nothing is pulled or the frame has no answer. */
-const pullIn = (foot: LoadedFoot, run: FrameRun, draw: LoadDraw, ray: Ray, sMm: number | null, kept: KeptFrames) => {
+const pullIn = (
+  foot: LoadedFoot,
+  run: FrameRun,
+  draw: LoadDraw,
+  ray: Ray,
+  sMm: number | null,
+  kept: KeptFrames,
+): Pulled | null => {
   const solved = runCase(foot, run.loadCase, draw.values, run.person, run.form, kept);
   if (!isSolved(solved)) return null;
   const stations = rayStations(solved, foot.sections, ray, draw.values.wall);
@@ -65,7 +72,7 @@ const pullIn = (foot: LoadedFoot, run: FrameRun, draw: LoadDraw, ray: Ray, sMm: 
     sMm === null
       ? peakOf(stations, 'tensionMPa').mpa
       : stations.reduce((a, b) => (Math.abs(b.sMm - sMm) < Math.abs(a.sMm - sMm) ? b : a)).tensionMPa;
-  return mpa > 0 ? mpa : null;
+  return mpa > 0 ? { mpa, beyond: ranksOnly(flagsOf(solved, run.loadCase.figures)) } : null;
 };
 
 /** Whether beam theory may state a size at a place in the told push-off. */
@@ -74,11 +81,6 @@ const statesAt = (foot: LoadedFoot, run: FrameRun, draw: LoadDraw, ray: Ray, sMm
   if (!isSolved(solved)) return false;
   const stations = rayStations(solved, foot.sections, ray, draw.values.wall);
   return !stations.reduce((a, b) => (Math.abs(b.sMm - sMm) < Math.abs(a.sMm - sMm) ? b : a)).outsideBeamTheory;
-};
-
-const beyondTheory = (foot: LoadedFoot, { loadCase, person, form }: FrameRun, draw: LoadDraw): boolean => {
-  const solved = runCase(foot, loadCase, draw.values, person, form);
-  return !isSolved(solved) || ranksOnly(flagsOf(solved, loadCase.figures));
 };
 
 /** A way with a share that finds no answer as told is left out. Empty where the told push-off finds none. */
@@ -103,22 +105,23 @@ export const shareLoadsOf = (foot: LoadedFoot, asked: ShareAsked): readonly Shar
   };
   const ratiosFor = (draws: readonly LoadDraw[], ways: readonly ShareWay[]): readonly ShareLoad[] => {
     const kept = draws.map((): KeptFrames => new Map());
-    const pull = (run: FrameRun, i: number): number | null =>
+    const pull = (run: FrameRun, i: number): Pulled | null =>
       pullIn(foot, run, draws[i] as LoadDraw, ray, sMm, kept[i] as KeptFrames);
     const before = draws.map((draw, i) => pull(base(draw), i));
-    const told = draws[0] as LoadDraw;
     const one = (id: ShareWay, share: number): readonly ShareLoad[] => {
-      const ratios = draws.map((draw, i) => {
+      const after = draws.map((draw, i) => pull(runOf[id](draw, share), i));
+      const ratios = after.map((pulled, i) => {
         const without = before[i];
-        const pulled = pull(runOf[id](draw, share), i);
-        return without == null || pulled === null ? null : pulled / without;
+        return without == null || pulled === null ? null : pulled.mpa / without.mpa;
       });
       const [first, ...rest] = ratios;
       const drawn = rest.filter((ratio) => ratio !== null);
       if (first == null || drawn.length === 0) return [];
-      const ranks = [base(told), runOf[id](told, share)].some((run) => beyondTheory(foot, run, told));
+      const theory = beyondTheoryOf(before, after);
       const less = drawn.map((ratio) => ratio < 1);
-      return [{ id, share, at, ranks, ratio: spreadOf(first, drawn), less: agreementOf(first < 1, less, rest.length) }];
+      return [
+        { id, share, at, ...theory, ratio: spreadOf(first, drawn), less: agreementOf(first < 1, less, rest.length) },
+      ];
     };
     return ways.flatMap((id) => asked.shares.flatMap((share) => one(id, share)));
   };

@@ -3,13 +3,12 @@
  * of them is a factor on the stress: nothing read gives one for a metatarsal.
  */
 import { type BandedCase, caseOf, type LoadDraw } from './bands';
-import { type KeptFrames, type LoadedFoot, type Person, runCase } from './case-draw';
+import type { KeptFrames, LoadedFoot, Person } from './case-draw';
 import { STEPS } from './contributors';
 import type { Ray } from './landmarks';
 import type { LoadCase } from './load-case';
-import { flagsOf } from './loads';
-import { type FrameRun, pullChangeOf, pullOf } from './pull';
-import { ranksOnly, SUPPORTS, type Support, type SupportId } from './types';
+import { type FrameRun, type Pulled, pullChangeOf, pullOf } from './pull';
+import { SUPPORTS, type Support, type SupportId } from './types';
 
 /**
  * The push-off of a draw, with a support. A boot is a stand-in, assumed: heel down and toes straight, so the whole-sole contact, the
@@ -35,12 +34,6 @@ const supported = (id: SupportId, pushOff: FrameRun, flat: LoadCase): FrameRun =
   }
 };
 
-/** Whether a told run may only be ranked; one without an answer is no size either. */
-const beyondTheory = (foot: LoadedFoot, { loadCase, person, form }: FrameRun, draw: LoadDraw): boolean => {
-  const solved = runCase(foot, loadCase, draw.values, person, form);
-  return 'kind' in solved || ranksOnly(flagsOf(solved, loadCase.figures));
-};
-
 /** `draws` are made with `flat` as the case and `pushOff` as the reference. A support without an answer is left out. */
 export const supportsOf = (
   foot: LoadedFoot,
@@ -54,18 +47,12 @@ export const supportsOf = (
     (draw): FrameRun => ({ loadCase: caseOf(draw, pushOff, 'reference'), person, form: foot.form }),
   );
   const kept = draws.map((): KeptFrames => new Map());
-  const pull = (run: FrameRun, i: number): number | null =>
+  const pull = (run: FrameRun, i: number): Pulled | null =>
     pullOf(foot, run, draws[i] as LoadDraw, ray, kept[i] as KeptFrames);
   const pulls = bases.map(pull);
   return SUPPORTS.flatMap((id): Support[] => {
     const after = bases.map((base, i) => pull(supported(id, base, caseOf(draws[i] as LoadDraw, flat, 'case')), i));
     const change = pullChangeOf(pulls, after);
-    const told = bases[0];
-    const ranks =
-      told !== undefined &&
-      [told, supported(id, told, caseOf(draws[0] as LoadDraw, flat, 'case'))].some((run) =>
-        beyondTheory(foot, run, draws[0] as LoadDraw),
-      );
-    return change === null ? [] : [{ id, ranks, ...change }];
+    return change === null ? [] : [{ id, ...change }];
   });
 };

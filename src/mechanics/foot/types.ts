@@ -97,8 +97,16 @@ export interface Agreement {
 }
 export const ENOUGH_AGREEMENT = 0.8;
 
+/** With a change or without it, whether a size may be stated at all. */
+export interface BeyondTheory {
+  /** The told run is beyond what the theory may state as a size. */
+  readonly ranks: boolean;
+  /** Share of the draws that are. */
+  readonly beyond: number;
+}
+
 /** One thing that may raise the load: what it does to the largest pull in the bone. */
-export interface Contributor {
+export interface Contributor extends BeyondTheory {
   readonly id: ContributorId;
   /** Largest pull with it over that without, in the same draw. */
   readonly ratio: Spread;
@@ -125,10 +133,8 @@ export type ContributorId = (typeof CONTRIBUTORS)[number];
 /** What may take load off the bone from outside, against pushing off barefoot. */
 export const SUPPORTS = ['boot', 'stiffSole', 'outerWedge', 'innerWedge'] as const;
 export type SupportId = (typeof SUPPORTS)[number];
-export interface Support {
+export interface Support extends BeyondTheory {
   readonly id: SupportId;
-  /** With it or without it the told run is beyond what the theory may state as a size. */
-  readonly ranks: boolean;
   readonly ratio: Spread;
   readonly raises: Agreement;
 }
@@ -136,14 +142,12 @@ export interface Support {
 /** How a share of body weight may come on the foot: still on a scale, rolling over the ball in a soft shoe, in a boot, on a stiff sole. */
 export const SHARE_WAYS = ['standing', 'shoe', 'boot', 'stiffSole'] as const;
 export type ShareWay = (typeof SHARE_WAYS)[number];
-export interface ShareLoad {
+export interface ShareLoad extends BeyondTheory {
   readonly id: ShareWay;
   /** Of body weight, on the foot. */
   readonly share: number;
   /** What is told: the pull at the break, or, where beam theory may state none there, the largest in the bone. */
   readonly at: 'break' | 'bone';
-  /** It or the reference is beyond what the theory may state as a size. */
-  readonly ranks: boolean;
   /** That pull over the one of pushing off in walking, in the same draw. */
   readonly ratio: Spread;
   /** Whether it is less (holds true), and how many draws say so. */

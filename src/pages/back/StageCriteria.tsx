@@ -29,6 +29,7 @@ export const StageCriteria = ({ stage, findings }: Properties) => {
       ? say('stages.metOn', { date: formatDate(on) })
       : say('stages.metWeek', { week, date: formatDate(on) });
   };
+  const first = useSession((state) => state.content.stages[0]?.id === stage.id);
   const opens = textsOf(findings, 'stageOpens');
   const back = textsOf(findings, 'stageSendsBack');
   return (
@@ -68,7 +69,7 @@ export const StageCriteria = ({ stage, findings }: Properties) => {
       )}
       {back.length > 0 && (
         <section>
-          <h3 className="list-head">{say('back.sendsBack')}</h3>
+          <h3 className="list-head">{say(first ? 'back.callFirst' : 'back.sendsBack')}</h3>
           <ul className="criteria">
             {back.map((finding) => (
               <li key={finding.id}>

@@ -8,6 +8,13 @@ export const LOAD_SENTENCES = {
     study:
       '{activity}: nine tenths of the largest pull or more lie {plateau} from the proximal tip, on the {pulledSide}; the largest push is on the {pressedSide}. {massNote}',
   },
+  'loadPull.unsure': {
+    patient: 'The run that is drawn pulls the {pulledSide} of the bone hardest. Other runs differ. {massNote}',
+    broadcast:
+      'In the run that is drawn, {activity} pulls hardest on the {pulledSide} of the bone, and other runs differ. {massNote}',
+    study:
+      '{activity}, the run that is drawn: nine tenths of the largest pull or more lie {plateau} from the proximal tip, on the {pulledSide}; the largest push is on the {pressedSide}. Other draws differ. {massNote}',
+  },
   'loadRatio.sized': {
     patient:
       'In the model this pulls on the bone about {times} as hard as {reference}. It could be {low} to {high} times.',

@@ -62,7 +62,7 @@ export const SENTENCES = {
   },
   ...LOAD_SENTENCES,
 
-  // Why is this spot slow to heal?
+  // Why does it heal as it does?
   ...WHY_SENTENCES,
   ...TROUBLE_SENTENCES,
 
@@ -197,6 +197,7 @@ export const PARTS = {
   titled: '{title}: {text}',
   opens: 'To move on from “{stage}”: {text}',
   sendsBack: 'One step back from “{stage}” if: {text}',
+  callFirst: 'While it is “{stage}”, call the clinic the same day if: {text}',
   notSeen: '{text}',
   apart: 'Can be taken for {other}',
   and: ' and ',

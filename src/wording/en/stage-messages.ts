@@ -12,6 +12,11 @@ export const STAGE_SENTENCES = {
     broadcast: '{own}Weight on the foot as pain allows.',
     study: '{own}Weight as tolerated; no share of body weight is usual here.',
   },
+  'stageToday.untold': {
+    patient: 'Put no weight on the foot until your clinic has said how much.',
+    broadcast: 'How much weight the foot may take is for the clinic to say.',
+    study: 'Weight by the treatment, which is not stated: none until the treating clinician has said how much.',
+  },
   'stageToday.scale': {
     patient: '{own}Put {share} of your weight on the foot. A scale then shows {kilograms}.',
     broadcast: '{own}{share} of the body’s weight on the foot.',
@@ -38,9 +43,9 @@ export const STAGE_SENTENCES = {
     study: 'At this mass: ordered {told}, peak near {reached} in walking, if the study holds here.',
   },
   stageSheet: {
-    patient: '{weeks}, {source}: {text}',
-    broadcast: '{weeks}, {source}: {text}',
-    study: '{weeks}, {source}: {text}',
+    patient: '{weeks}, {source}{of}: {text}',
+    broadcast: '{weeks}, {source}{of}: {text}',
+    study: '{weeks}, {source}{of}: {text}',
   },
   'stageLoad.size': {
     patient: '{way}: about {percent} of the pull of plain walking {at} (band {band}).',
@@ -94,6 +99,10 @@ export const STAGE_SENTENCES = {
 /** Small pieces of these sentences. */
 export const STAGE_PARTS = {
   own: 'The clinic’s own: ',
+  'untold.patient': 'Once your clinic has said so: ',
+  'untold.broadcast': 'Once the clinic says so: ',
+  'untold.study': 'By treatment, which is not stated; usual: ',
+  sheetOf: ', for {option}',
   hereNow: 'The step now: {stage}.',
   hereFirst: 'Nobody said which step it is; the first that is open: {stage}.',
   allMet: 'All of that is ticked.',

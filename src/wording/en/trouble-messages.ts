@@ -27,7 +27,7 @@ export const TROUBLE_SENTENCES = {
 export const TROUBLE_PARTS = {
   none: 'none',
   about: 'about {number}',
-  'interval.said': ' Chance alone makes that {low} to {high} of 100.',
+  'interval.said': ' Counted again, it could be {low} to {high} of 100.',
   'interval.study': ' (95 % interval {low} to {high} %, {by})',
   'by.print': 'as printed',
   'by.Wilson': 'Wilson',

@@ -1,4 +1,4 @@
-/** Sentences of question 3: why is this spot slow to heal? Who feeds it, where supplies meet, what a break or a tear leaves. */
+/** Sentences of question 3: why does it heal as it does? Who feeds it, where supplies meet, what a break or a tear leaves. */
 import type { Tellings } from '../../content/schema';
 
 export const WHY_SENTENCES = {

@@ -23,6 +23,7 @@ const stages = [
     opensNext: [
       {
         id: idOf<CriterionId>('no-pain'),
+        options: [],
         what: { patient: 'No pain when the spot is pressed.', broadcast: 'b', study: 's' },
         evidence: { source: null, mark: 'common practice' as const },
       },

@@ -49,7 +49,7 @@ const opens = (n: number, index: number, letters: number): Worded =>
 const titles: HandoutMaterial['titles'] = {
   where: 'Where is it?',
   how: 'How did it happen?',
-  why: 'Why is this spot slow to heal?',
+  why: 'Why does it heal as it does?',
   options: 'What can be done?',
   back: 'When is it back?',
 };
