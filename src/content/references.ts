@@ -133,8 +133,15 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('injuries', r.injuries, 'injuries'),
     ...list('options', r.options, 'options'),
     ...list('stages', r.stages, 'stages'),
+    ...r.figures.flatMap((f, i) => [
+      ...list('injuries', f.injuries, 'figures', i, 'injuries'),
+      ...list('options', f.options, 'figures', i, 'options'),
+    ]),
   ],
-  stages: (r: Stage) => r.today.weights.flatMap((w, i) => list('options', w.options, 'today', 'weights', i, 'options')),
+  stages: (r: Stage) => [
+    ...r.opensNext.flatMap((c, i) => list('options', c.options, 'opensNext', i, 'options')),
+    ...r.today.weights.flatMap((w, i) => list('options', w.options, 'today', 'weights', i, 'options')),
+  ],
   stageSheets: (r: StageSheet) => [
     ref('stages', r.stage, 'stage'),
     ...list('injuries', r.injuries, 'injuries'),

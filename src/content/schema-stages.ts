@@ -130,6 +130,17 @@ export const caution = v.strictObject({
   readers: v.array(v.picklist(READERS)),
   evidence,
   /** How often, in whom: each with its source. */
-  figures: v.optional(v.array(told), []),
+  /** How often it came in others; none named: in whom it came does not matter. */
+  figures: v.optional(
+    v.array(
+      v.strictObject({
+        injuries: v.optional(v.array(injuryId), []),
+        options: v.optional(v.array(optionId), []),
+        what: tellings,
+        evidence,
+      }),
+    ),
+    [],
+  ),
 });
 export type Caution = v.InferOutput<typeof caution>;

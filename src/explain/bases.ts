@@ -16,6 +16,7 @@ import type { Message } from './messages';
 import * as options from './options';
 import * as repeated from './repeated';
 import * as review from './review-findings';
+import * as sooner from './sooner';
 import * as stages from './stage-computes';
 import * as supports from './support-computes';
 import * as texts from './texts';
@@ -46,6 +47,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     forecast,
     kept,
     timetable,
+    sooner,
     stages,
     claims,
     texts,

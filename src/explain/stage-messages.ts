@@ -1,5 +1,5 @@
 /** What the messages of a stage carry: what a person may do today in it, what single clinics wrote of it, what a share does to the bone. */
-import type { ActivityId, BoneId, OptionId, StageId, StageSheetId, WeightPracticeId } from '../ids';
+import type { ActivityId, BoneId, Endpoint, OptionId, StageId, StageSheetId, WeightPracticeId } from '../ids';
 import type { ShareWay } from '../mechanics';
 import type { Quantity } from '../units';
 import type { Agreed } from './load-messages';
@@ -64,6 +64,13 @@ export interface StageMessages {
     readonly stated: boolean;
     readonly opens: readonly TextAddress[];
     readonly sendsBack: readonly TextAddress[];
+  };
+  /** Studies were back at this before the week in which running usually begins. */
+  backSooner: {
+    readonly stage: StageId;
+    readonly endpoint: Endpoint;
+    readonly weeks: Quantity;
+    readonly from: Quantity;
   };
   stageLoadPending: { readonly stage: StageId };
   /** Nothing of the body's weight on the foot: the frame has no load to tell of. */

@@ -168,11 +168,14 @@ const dangerFigures = (s: Situation): readonly Finding[] => {
         (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value)),
     )
     .flatMap(({ id: caution, figures }) =>
-      figures.flatMap((_, index) =>
-        textFinding(context, 'back', {
-          id: `danger.${caution}.${index + 1}`,
-          at: { kind: 'cautionFigure', caution, index },
-        }),
+      figures.flatMap((figure, index) =>
+        isOfOptions(figure.options, inQuestion) &&
+        (figure.injuries.length === 0 || figure.injuries.some((injury) => injury === s.injury?.value))
+          ? textFinding(context, 'back', {
+              id: `danger.${caution}.${index + 1}`,
+              at: { kind: 'cautionFigure', caution, index },
+            })
+          : [],
       ),
     );
 };

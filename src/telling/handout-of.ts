@@ -15,6 +15,10 @@ const FIGURES: readonly QuestionId[] = ['where', 'why'];
 const goesHome = ({ questions }: Caution): boolean =>
   questions.length === 0 || questions.includes('options') || questions.includes('back');
 
+/** Of treatments that nobody has chosen yet, what cannot wait: the rest is handed over with the treatment. */
+const ofChosen = (caution: Caution, { option }: Explanation): boolean =>
+  option !== null || caution.kind !== 'treatment danger' || caution.options.length === 0 || caution.act === 'emergency';
+
 const partOf = (content: Content, explanation: Explanation): string | null => {
   const region = content.regions.find((r) => r.id === explanation.part?.region);
   const bone = content.bones.find((b) => b.id === explanation.bone);
@@ -22,7 +26,9 @@ const partOf = (content: Content, explanation: Explanation): string | null => {
 };
 
 export const handoutOf = (content: Content, explanation: Explanation): Handout => {
-  const home = cautionsFor(content, explanation, 'patient').filter(goesHome);
+  const home = cautionsFor(content, explanation, 'patient').filter(
+    (caution) => goesHome(caution) && ofChosen(caution, explanation),
+  );
   const cautions = (kind: Caution['kind']) =>
     home.filter((caution) => caution.kind === kind).map((caution) => caution.what.patient);
   const ofThisAge = home.filter(({ ages }) => ages.length > 0).map(({ what }) => what.patient);

@@ -2,6 +2,7 @@
 import type { Message, MessageOf } from '../explain/messages';
 import { textAt } from '../explain/texts';
 import type { Quantity } from '../units';
+import { ENDPOINT_WORDS } from './en/lists';
 import { STAGE_PARTS } from './en/stage-messages';
 import { fill } from './fill';
 import { namesFor } from './names';
@@ -16,6 +17,7 @@ const STAGE_MESSAGES = [
   'stageSheet',
   'stageLoad',
   'stageAtReview',
+  'backSooner',
   'stageLoadPending',
   'stageNoLoad',
 ] as const;
@@ -118,6 +120,14 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
       return loadRuns(pen, message.args);
     case 'stageAtReview':
       return reviewRuns(pen, message.args);
+    case 'backSooner': {
+      const { endpoint, weeks, from } = message.args;
+      return sentence(pen, 'backSooner', {
+        weeks: quantity(pen, weeks),
+        until: ENDPOINT_WORDS[endpoint],
+        from: fill(STAGE_PARTS.week, { number: formatNumber(from.value) }),
+      });
+    }
     case 'stageLoadPending':
     case 'stageNoLoad':
       return sentence(pen, message.id);

@@ -94,6 +94,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
   'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',
   'back.depends': 'The lowest and highest centre of the comparable arms, treatment by treatment.',
+  'back.sooner': 'The lowest centre of the comparable arms, held against the week in which running usually begins.',
   'back.dates': 'Calendar weeks added to the day from which weeks are counted.',
   'back.stage': 'The stage as the content lists it for this class and treatment.',
   'back.followUp': 'Whole weeks from the day from which weeks are counted to the day of the finding.',

@@ -100,8 +100,8 @@ export const FORECAST_SENTENCES = {
     study: 'Given up in week {week}.',
   },
   'reviewMove.there': {
-    patient: 'Found then: {findings}. That would be the goal itself.',
-    broadcast: 'Found then: {findings}. That would be the goal itself.',
+    patient: 'If this is found: {findings}. That is the goal itself.',
+    broadcast: 'If this is found: {findings}. That is the goal itself.',
     study: 'Review about week {week}: {findings}: endpoint reached, forecast ends.',
   },
   'reviewMove.healing': {
@@ -119,13 +119,13 @@ export const FORECAST_SENTENCES = {
     study: 'Review about week {week}, any of these: {findings}. Then {half}; trouble {after} of 100, now {now}.',
   },
   'reviewMove.problem': {
-    patient: 'Found then: {findings}. Then the quick way is closed: {half}.',
-    broadcast: 'Found then: {findings}. Then the quick way is closed: {half}.',
+    patient: 'If this is found: {findings}. Then the quick way is closed: {half}.',
+    broadcast: 'If this is found: {findings}. Then the quick way is closed: {half}.',
     study: 'Review about week {week}: {findings}: uneventful branch at zero, {half}.',
   },
   'reviewPoints.there': {
-    patient: 'Found then: {findings}. That would be the goal itself.',
-    broadcast: 'Found then: {findings}. That would be the goal itself.',
+    patient: 'If this is found: {findings}. That is the goal itself.',
+    broadcast: 'If this is found: {findings}. That is the goal itself.',
     study: '{findings}: endpoint reached.',
   },
   'reviewPoints.healing': {
@@ -139,8 +139,8 @@ export const FORECAST_SENTENCES = {
     study: '{findings}: not reached. No pooled forecast to move.',
   },
   'reviewPoints.problem': {
-    patient: 'Found then: {findings}. Then the way back starts anew.',
-    broadcast: 'Found then: {findings}. Then the way back starts anew.',
+    patient: 'If this is found: {findings}. Then the way back starts anew.',
+    broadcast: 'If this is found: {findings}. Then the way back starts anew.',
     study: '{findings}: healing problem, the weeks start anew.',
   },
   factorEffect: {

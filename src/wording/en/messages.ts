@@ -122,8 +122,8 @@ export const SENTENCES = {
     study: 'Repeat after {weeks} if symptoms stay.',
   },
   backNoRange: {
-    patient: 'No study we could use gives a time for this. Ask the person treating you.',
-    broadcast: 'No study we could use gives a time for this.',
+    patient: 'For your treatment no study we could use gives a time. Ask the person treating you.',
+    broadcast: 'For this treatment no study we could use gives a time.',
     study: 'No comparable arm with a stated endpoint: no range.',
   },
   backUnknown: {

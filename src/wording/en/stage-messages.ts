@@ -84,6 +84,12 @@ export const STAGE_SENTENCES = {
     broadcast: '{here} It is the last one. What sends back: {sendsBack}',
     study: '{here} The last stage. Sends back: {sendsBack}',
   },
+  backSooner: {
+    patient: 'About {weeks} {until} is sooner than running usually starts ({from}). Go by the signs of each step.',
+    broadcast: 'About {weeks} {until} is sooner than the usual start of running, week {from}: not everybody waited.',
+    study:
+      'The earliest centre ({weeks} {until}) lies before the usual start of running ({from}): those people did not go by these stages.',
+  },
   stageLoadPending: {
     patient: 'What this share does to the bone is being worked out.',
     broadcast: 'What this share does to the bone is being worked out.',
@@ -110,6 +116,7 @@ export const STAGE_PARTS = {
   weeks: 'weeks {low} to {high}',
   weeksFrom: 'from week {low}',
   fromStart: 'from the start',
+  week: 'week {number}',
   atOnce: 'at once',
   noWeeks: 'no weeks given',
   'at.break': 'at the break',
