@@ -55,7 +55,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   const { seeking, lit: places } = state;
   const card = content.cards.find(({ id }) => id === seeking?.card) ?? null;
   const parts = seeking?.card === null ? seeking.parts : null;
-  const tapped = useMemo(() => tappedPart(content, selectedBone, parts), [content, selectedBone, parts]);
+  const tapped = useMemo(() => tappedParts(content, selectedBone, parts), [content, selectedBone, parts]);
   // The walk is over the plain foot, and so are a search and a page that teaches: nothing of the case stands in its picture.
   const isPlain = walkStop !== null || seeking !== null || places !== null;
   /** Somebody asked for this view of a bone, and comes back to it. */
@@ -224,14 +224,14 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
   );
 };
 
-/** The part of a bone that was tapped, as a place to light; null where only the bone is known. */
-const tappedPart = (
+/** The parts of a bone where it was tapped, as places to light; null where only the bone is known. */
+const tappedParts = (
   { regions }: SessionState['content'],
   bone: SessionState['selectedBone'],
   parts: readonly RegionId[] | null,
 ): SessionState['lit'] => {
-  const region = parts?.find((part) => regions.some(({ id, kind }) => id === part && kind === 'zone'));
-  return bone === null || region === undefined ? null : [{ bone, region }];
+  const tiling = (parts ?? []).filter((part) => regions.some(({ id, kind }) => id === part && kind === 'zone'));
+  return bone === null || tiling.length === 0 ? null : tiling.map((region) => ({ bone, region }));
 };
 
 /** Labels of a case that is no longer open are gone with it, and not only when the next frame is drawn. */

@@ -16,6 +16,8 @@ import type { Candidate, Found, Matched, Sought } from './types';
 const SAID_BEFORE = 0.2;
 /** What was only asked speaks less plainly than what was said. */
 const ASKED = 0.5;
+/** Of what speaks against by what did not happen. */
+const MILD = 0.5;
 /** Of the best score: what less speaks for is left out. */
 const LEAST_SHARE = 0.3;
 /** Less than this is chance likeness of letters. */
@@ -25,7 +27,10 @@ const TOLD_APART = 6;
 /** Longer texts are cut: a search is a sentence or two. */
 const MOST_SIGNS = 600;
 
-/** What did not happen moves a candidate down and not off the list: a moment is easily forgotten. A name or a place that is denied does. */
+/**
+ * What did not happen orders the list and takes nothing off it, for a moment is easily forgotten; it makes a list only where nothing
+ * else is known. A name or a place that is denied does take off.
+ */
 const isMild = ({ matched }: Reason): boolean => matched.by === 'event' || matched.by === 'words';
 
 /** The strongest first. */
@@ -64,28 +69,28 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
       .map((subject, index) => {
         const met = ({ hits }: typeof said) => wordReasons(subject, index, hits, meaning);
         const byNot = notReasons(content.findWords, denied, index, meaning);
-        const forIt = summed([
-          ...codeReasons(subject, content.codes, codes),
-          ...tapReasons(subject, sought),
-          ...met(said),
-          ...byNot.matched,
-        ]);
-        const onlyAsked = summed(met(asked));
+        const reasons = [...codeReasons(subject, content.codes, codes), ...tapReasons(subject, sought), ...met(said)];
+        const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked))];
         const against = [...met(not), ...byNot.against];
-        const fits = forIt.score + ASKED * onlyAsked.score - summed(against.filter((each) => !isMild(each))).score;
+        const named = summed(against.filter((each) => !isMild(each))).score;
+        const mild = summed(against.filter(isMild)).score;
         const candidate: Candidate = {
           ref: subject.ref,
-          score: Math.max(LEAST_SCORE, fits - summed(against.filter(isMild)).score),
+          score: Math.max(LEAST_SCORE, forIt.score + ASKED * onlyAsked.score - named - MILD * mild),
           matched: forIt.matched,
           asked: onlyAsked.matched,
           against: summed(against).matched,
         };
-        return { candidate, fits };
+        return { candidate, fits: summed(reasons).score + ASKED * onlyAsked.score - named };
       })
       // Sorting keeps the order of content among equals.
       .sort((a, b) => b.candidate.score - a.candidate.score);
-    const least = Math.max(LEAST_SCORE, LEAST_SHARE * (scored[0]?.candidate.score ?? 0));
-    const candidates = scored.filter(({ fits }) => fits >= least).map(({ candidate }) => candidate);
+    const best = Math.max(...scored.map(({ fits }) => fits));
+    const listed =
+      best < LEAST_SCORE
+        ? scored.filter(({ candidate }) => candidate.score > LEAST_SCORE)
+        : scored.filter(({ fits }) => fits >= Math.max(LEAST_SCORE, LEAST_SHARE * best));
+    const candidates = listed.map(({ candidate }) => candidate);
     const first = candidates.slice(0, TOLD_APART).map(({ ref }) => ref);
     const spansOf = (wanted: Stance) => stances.spans.filter(({ stance }) => stance === wanted).map(({ text: t }) => t);
     return {

@@ -35,7 +35,7 @@ const PartChoice = ({ id }: { readonly id: string }) => {
         onChange={(event) => choose(event.currentTarget.value)}
       >
         <option value="">{say('seek.anyPart')}</option>
-        {named.length > 1 && <option value={SEVERAL}>{named.map((each) => nameFor(each, reader)).join('; ')}</option>}
+        {named.length > 1 && <option value={SEVERAL}>{say('seek.severalParts')}</option>}
         {choices.map((each) => (
           <option key={each.id} value={each.id}>
             {nameFor(each, reader)}

@@ -103,7 +103,7 @@ describe('no moment speaks for what comes bit by bit', () => {
 
   test('but takes nothing off the list: a moment is easily forgotten', () => {
     for (const words of ['midfoot', 'outer edge', 'heel', 'ball of the foot', 'ankle'])
-      expect(idsFor(`${words}, no fall, no twist`)).toEqual(expect.arrayContaining(idsFor(words).slice(0, 4)));
+      expect(idsFor(`${words}, no fall, no twist`).sort()).toEqual(idsFor(words).sort());
   });
 
   test('not bit by bit speaks for one moment', () => {
