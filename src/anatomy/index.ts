@@ -25,10 +25,10 @@ export {
   H_BOUNDS_MM,
   hOfFootLength,
 } from './parameters';
-export { partAxis, partsOf } from './parts';
+export { partAxis, partsNear, partsOf } from './parts';
 export { previewFoot } from './preview';
 export { MT5 } from './region-names';
-export { regionsOf } from './regions';
+export { placesOf, regionsOf } from './regions';
 export { type Shape, shapeSchema } from './shape';
 export { sliceMesh } from './slice';
 export { type TurnMade, turnsOf } from './stance/stance';

@@ -6,12 +6,12 @@
  */
 import { type BoneId, idOf, type JointId, type RegionId } from '../ids';
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../units';
-import { boneAxis, meshOf } from './bone-axis';
+import { boneAxis, meshOf, stationOf } from './bone-axis';
 import { meshCentroid, verticesOf } from './mesh';
 import { carried } from './places';
 import type { PartRule } from './region-schema';
 import type { BoneAxis, Foot, Zone } from './types';
-import { endLength, facetSpan, jointOf, zonesOf } from './zones';
+import { endLength, facetSpan, jointOf, zoneAt, zonesOf } from './zones';
 
 const ruleOf = (foot: Foot, bone: BoneId): PartRule | undefined =>
   foot.reference.regions.parts.find((rule) => rule.bone === bone);
@@ -69,4 +69,18 @@ export const partsOf = (foot: Foot, bone: BoneId): readonly Zone[] => {
     fromMm = toMm;
     return part;
   });
+};
+
+/**
+ * The part in which a point of a bone lies, then those whose border is less than `nearMm` away along the bone. None where the bone
+ * has no parts.
+ */
+export const partsNear = (foot: Foot, bone: BoneId, point: Vec3, nearMm: number): readonly RegionId[] => {
+  const parts = partsOf(foot, bone);
+  if (parts.length === 0) return [];
+  const axis = partAxis(foot, bone);
+  const s = Math.min(axis.lengthMm, Math.max(0, stationOf(axis, point)));
+  const own = zoneAt(parts, s);
+  const near = parts.filter(({ region, fromMm, toMm }) => region !== own && s > fromMm - nearMm && s < toMm + nearMm);
+  return own === null ? [] : [own, ...near.map(({ region }) => region)];
 };

@@ -115,6 +115,12 @@ const bandAlong = (foot: Foot, rule: BandRule, way: Vec3): Region => {
   };
 };
 
+/** The named places on one bone's surface: footprints, grooves, foramina and spots. */
+export const placesOf = (foot: Foot, bone: BoneId): readonly Region[] =>
+  foot.reference.regions.patches
+    .filter((rule) => rule.bone === bone)
+    .map((rule) => patchRegion(foot, rule, (id) => boneAxis(foot, id)));
+
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
 export const regionsOf = (foot: Foot): Region[] => {
   const axes = new Map<BoneId, BoneAxis>();

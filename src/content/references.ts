@@ -127,6 +127,10 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('bones', r.bones, 'bones'),
     ...list('regions', r.regions, 'regions'),
     ...list('mechanisms', r.mechanisms, 'mechanisms'),
+    ...list('findWords', r.covers, 'covers'),
+    r.whenNot === undefined ? null : ref('findWords', r.whenNot, 'whenNot'),
+    r.opposite === undefined ? null : ref('findWords', r.opposite, 'opposite'),
+    r.says === undefined ? null : ref('findWords', r.says, 'says'),
   ],
   fixations: (r: Fixation) => [ref('bones', r.bone, 'bone')],
   cautions: (r: Caution) => [

@@ -241,14 +241,19 @@ export const walkStop = v.strictObject({
 });
 export type WalkStop = v.InferOutput<typeof walkStop>;
 
+const NEGATING = ['not', 'asked', 'no negation', 'clause end', 'degree'] as const;
+const findWordId = v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/));
+
 /**
  * Words by which people speak of a foot, and what is meant: a place by the bones and parts there; an event, by the ways of breaking
  * that it can mean; who it happened to. `same`: one word and its others. `filler`: words that tell nothing apart.
+ * `not` and `asked`: what stands beside them is not so, or was only asked. `no negation`: it looks like one of these and is none.
+ * `clause end`: a negation goes no further. `degree`: how far apart or moved; said not to be so, it takes no place with it.
  */
 export const findWord = v.pipe(
   v.strictObject({
-    id: v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/)),
-    is: v.picklist(['place', 'event', 'who', 'same', 'filler']),
+    id: findWordId,
+    is: v.picklist(['place', 'event', 'who', 'same', 'filler', ...NEGATING]),
     /** How it is told back; of `same`, the word that the others stand for. */
     plain: text(60),
     words: v.pipe(v.array(text(40)), v.minLength(1)),
@@ -256,11 +261,28 @@ export const findWord = v.pipe(
     bones: v.optional(v.array(boneId), []),
     regions: v.optional(v.array(regionId), []),
     mechanisms: v.optional(v.array(mechanismId), []),
+    /** Events that it is the general word for. */
+    covers: v.optional(v.array(findWordId), []),
+    /** Not so, it says as much as this event not being so: no fall is no single moment at all. */
+    whenNot: v.optional(findWordId),
+    /** Not so, it speaks for this event. */
+    opposite: v.optional(findWordId),
+    /** Of `not`: the event that these words by themselves say was not. */
+    says: v.optional(findWordId),
+    /** Of `not` and `asked`: it stands behind what it is about, as in "was ruled out". */
+    behind: v.optional(v.boolean(), false),
   }),
   v.check(
     ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,
     'a place has groups, bones or regions, and nothing else has',
   ),
   v.check(({ is, mechanisms }) => is === 'event' || mechanisms.length === 0, 'only an event has mechanisms'),
+  v.check(
+    ({ is, covers, whenNot, opposite }) =>
+      is === 'event' || (covers.length === 0 && whenNot === undefined && opposite === undefined),
+    'only an event covers others, or says something when it is not so',
+  ),
+  v.check(({ is, says }) => is === 'not' || says === undefined, 'only what negates says that an event was not'),
+  v.check(({ is, behind }) => is === 'not' || is === 'asked' || !behind, 'only what negates or asks stands behind'),
 );
 export type FindWord = v.InferOutput<typeof findWord>;

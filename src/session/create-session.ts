@@ -24,7 +24,7 @@ import type { CaseStorage } from './case-storage';
 import { type History, startOf, stepBack, stepForward, stepTo } from './history';
 import { keepingForecasts } from './keep-forecasts';
 import type { RunExplain } from './run-explain';
-import { PLAIN_FOOT, soughtAfter } from './seeking';
+import { chosen, PLAIN_FOOT, soughtAfter } from './seeking';
 import { reasonOf, sessionProblem } from './session-problems';
 import { sizeHeld } from './size-held';
 import type { Problem, Session, SessionCommands, SessionState } from './types';
@@ -222,7 +222,7 @@ export const createSession = (options: SessionOptions): LiveSession => {
     },
     ask: (question) => setState((state) => (question === state.question ? {} : { question, ...plainAgain(state) })),
     setReader: (reader) => setState({ reader }),
-    selectBone: (selectedBone) => setState({ selectedBone }),
+    selectBone: (bone, parts = []) => setState(chosen(bone, parts)),
     setPose: (pose) => setState({ pose }),
     showAngle: (angle) => setState({ angle }),
     showLookAlike: (lookAlike) => setState({ lookAlike }),

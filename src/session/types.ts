@@ -64,10 +64,14 @@ export interface SessionState {
   /** Places lit on the plain foot while a page teaches of them: nothing of the case stands in its picture. */
   readonly lit: readonly LitPlace[] | null;
   /**
-   * While somebody looks for an injury: the words as typed, and the card that is open. The picture shows the plain foot then, and
-   * nothing of the case; a tap on it is part of the search.
+   * While somebody looks for an injury: the words as typed, the card that is open, and the parts of the selected bone where it was
+   * tapped. The picture shows the plain foot then, and nothing of the case; a tap on it is part of the search.
    */
-  readonly seeking: { readonly words: string; readonly card: CardId | null } | null;
+  readonly seeking: {
+    readonly words: string;
+    readonly card: CardId | null;
+    readonly parts: readonly RegionId[];
+  } | null;
   readonly theme: Theme;
   readonly problem: Problem | null;
   readonly canUndo: boolean;
@@ -99,7 +103,8 @@ export interface SessionCommands extends CareCommands {
   readonly claimWhatIf: (key: ClaimableKey, said: Said) => void;
   readonly ask: (question: QuestionId) => void;
   readonly setReader: (reader: Reader) => void;
-  readonly selectBone: (bone: BoneId | null) => void;
+  /** `parts`: where on it, while somebody looks for an injury. */
+  readonly selectBone: (bone: BoneId | null, parts?: readonly RegionId[]) => void;
   readonly setPose: (pose: PoseName) => void;
   readonly showAngle: (angle: string | null) => void;
   readonly showLookAlike: (lookAlike: string | null) => void;

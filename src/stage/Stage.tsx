@@ -2,11 +2,12 @@
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { Angle } from '../anatomy/angles';
 import type { Foot } from '../anatomy/types';
-import { QUESTION_IDS } from '../ids';
-import type { Session, ViewId } from '../session/types';
+import { tappedAt } from '../explain/find';
+import { QUESTION_IDS, type RegionId } from '../ids';
+import type { Session, SessionState, ViewId } from '../session/types';
 import { NARROW_PX } from './camera/framing';
 import { openingOf } from './camera/views';
-import type { Engine, Showing } from './engine';
+import type { Engine, Picked, Showing } from './engine';
 import { OverlaySvg } from './overlay/OverlaySvg';
 import { Controls } from './parts/Controls';
 import { FigureFoot } from './parts/FigureFoot';
@@ -53,6 +54,8 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     state;
   const { seeking, lit: places } = state;
   const card = content.cards.find(({ id }) => id === seeking?.card) ?? null;
+  const parts = seeking?.card === null ? seeking.parts : null;
+  const tapped = useMemo(() => tappedParts(content, selectedBone, parts), [content, selectedBone, parts]);
   // The walk is over the plain foot, and so are a search and a page that teaches: nothing of the case stands in its picture.
   const isPlain = walkStop !== null || seeking !== null || places !== null;
   /** Somebody asked for this view of a bone, and comes back to it. */
@@ -79,7 +82,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       reader,
       selectedBone,
       quiz,
-      lit: places,
+      lit: places ?? tapped,
       dragMm,
       measured,
       lookAlike,
@@ -100,6 +103,7 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
     selectedBone,
     quiz,
     places,
+    tapped,
     dragMm,
     measured,
     lookAlike,
@@ -160,15 +164,18 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
 
   const wishes = useMemo(
     () => ({
-      onPick: (bone: Parameters<typeof session.commands.selectBone>[0]) => {
-        if (session.getState().quiz?.picking === true) {
+      onPick: (picked: Picked | null) => {
+        const { quiz: asking, seeking: search } = session.getState();
+        const bone = picked?.bone ?? null;
+        if (asking?.picking === true) {
           if (bone !== null) session.commands.pickForQuiz(bone);
-        } else session.commands.selectBone(bone);
+        } else if (picked === null || search === null) session.commands.selectBone(bone);
+        else session.commands.selectBone(bone, tappedAt(foot, content, picked.bone, picked.point));
       },
       onLook: (to: ViewId) => session.commands.lookFrom(to),
       onReset: open,
     }),
-    [session, open],
+    [session, open, foot, content],
   );
   const pen = usePen(engine, `${state.caseTick} ${isPlain} ${seeking?.card}`);
   useEffect(() => engine?.setStrokes(pen.strokes), [engine, pen.strokes]);
@@ -215,6 +222,16 @@ export const Stage = ({ session, foot, measured, large = false, describedBy, hel
       </FigureFoot>
     </figure>
   );
+};
+
+/** The parts of a bone where it was tapped, as places to light; null where only the bone is known. */
+const tappedParts = (
+  { regions }: SessionState['content'],
+  bone: SessionState['selectedBone'],
+  parts: readonly RegionId[] | null,
+): SessionState['lit'] => {
+  const tiling = (parts ?? []).filter((part) => regions.some(({ id, kind }) => id === part && kind === 'zone'));
+  return bone === null || tiling.length === 0 ? null : tiling.map((region) => ({ bone, region }));
 };
 
 /** Labels of a case that is no longer open are gone with it, and not only when the next frame is drawn. */

@@ -8,7 +8,7 @@ import type { BreakSign, ViewId } from '../session/types';
 import type { Vec3 } from '../units';
 import { type Camera, orbit, pan, rayAt, type Size, zoomAbout } from './camera/camera';
 import { viewThatShows } from './camera/seen-from';
-import { firstHit } from './draw/pick';
+import { firstHit, type Hit } from './draw/pick';
 import { Plate } from './draw/plate';
 import type { Tokens } from './draw/tokens';
 import { NO_LABELS } from './overlay/labelled';
@@ -50,6 +50,8 @@ export interface Frame {
   readonly triangles: number;
   readonly calls: number;
 }
+
+export type Picked = Pick<Hit, 'bone' | 'point'>;
 
 const REST_MS = 140;
 const MOST_PIXELS = 9e6;
@@ -134,9 +136,10 @@ export class Engine {
     this.move((camera) => zoomAbout(camera, this.size, factor, x, y));
   }
 
-  pick(x: number, y: number): BoneId | null {
+  /** The bone under a place of the picture, and the point of it as on a right foot. */
+  pick(x: number, y: number): Picked | null {
     const ray = this.rayOf(x, y);
-    return ray === null ? null : (firstHit(this.plate.mesh, ...ray)?.bone ?? null);
+    return ray === null ? null : firstHit(this.plate.mesh, ...ray);
   }
   /** The point of a bone under a place of the picture, where it stays whatever the foot does. */
   pointAt(x: number, y: number): PenPoint | null {

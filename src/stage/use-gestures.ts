@@ -4,9 +4,8 @@
  * the plate has focus, or with ctrl held (which is what a pinch on a touchpad sends).
  */
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
-import type { BoneId } from '../ids';
 import { VIEWS, type ViewId } from '../session/types';
-import type { Engine } from './engine';
+import type { Engine, Picked } from './engine';
 import type { Pen } from './pen/use-pen';
 
 const KEY_PX = 24;
@@ -14,7 +13,7 @@ const CLICK_PX = 5;
 export const ZOOM_STEP = 1.25;
 
 export interface Wishes {
-  readonly onPick: (bone: BoneId | null) => void;
+  readonly onPick: (picked: Picked | null) => void;
   readonly onLook: (view: ViewId) => void;
   readonly onReset: () => void;
 }

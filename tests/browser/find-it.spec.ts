@@ -87,6 +87,50 @@ test('every card opens under its own address: danger sign first, sources, and no
   await expect(field(page)).toBeVisible();
 });
 
+test('bone and part from the lists, by keyboard, give what a tap gives, and the part is named as why', async ({
+  page,
+  appUrl,
+}) => {
+  await withoutPicture(page);
+  await page.goto(`${appUrl}#view=find&reader=study`);
+  const bone = page.getByLabel('Or a bone');
+  await bone.focus();
+  await page.keyboard.type('fifth met');
+  await page.keyboard.press('Enter');
+  await expect(bone).toHaveValue('metatarsal5');
+  const part = page.getByLabel('Part of it');
+  await part.selectOption({ label: 'zone 3, proximal shaft' });
+  await expect(page.locator('.seek-hit').first()).toContainText('zone 3');
+  await expect(page.locator('.seek-why').first()).toContainText('zone 3, proximal shaft');
+  await expect(page.getByText('Place: fifth metatarsal, zone 3, proximal shaft')).toBeVisible();
+  expect(await violations(page)).toEqual([]);
+  await bone.selectOption({ label: 'cuboid' });
+  await expect(page.getByText('Place: cuboid')).toBeVisible();
+  await page.getByRole('button', { name: 'Take the place back' }).press('Enter');
+  await expect(bone).toHaveValue('');
+  await expect(part).toHaveCount(0);
+});
+
+test('what is not so, what is asked, and a code that is none of these are told; what is typed stays plain text', async ({
+  page,
+  appUrl,
+}) => {
+  await withoutPicture(page);
+  await page.goto(`${appUrl}#view=find`);
+  const told = page.getByRole('status').filter({ hasText: 'be meant' });
+  await field(page).fill('heel, no fall. Rule out Jones fracture. J45.901');
+  await expect(told).toContainText('Understood as not so: “fall”.');
+  await expect(told).toContainText('Understood as asked, not as found: “Jones”.');
+  await expect(told).toContainText('Not a code of any injury told here: J45.901.');
+  await expect(page.locator('.seek-hit').first()).toContainText('tired crack in the heel');
+  await expect(page.locator('.seek-why').first()).toContainText('“fall”: many steps, no single moment');
+  await field(page).fill('s92351a');
+  await expect(page.locator('.seek-why').first()).toContainText('right, displaced or not stated, first visit, closed');
+  await field(page).fill('<img src=x onerror=alert(1)> heel');
+  await expect(told).toContainText('img');
+  await expect(page.locator('.note img')).toHaveCount(0);
+});
+
 test('in the picture: the plain foot with the place named, a tap that searches, and nothing off a phone’s edge', async ({
   page,
   appUrl,
@@ -105,6 +149,6 @@ test('in the picture: the plain foot with the place named, a tap that searches, 
   if (box === null) throw new Error('no picture');
   await picture.click({ position: { x: 0.22 * box.width, y: 0.5 * box.height } });
   await expect(page.getByRole('heading', { name: 'Seen at this place' })).toBeVisible();
-  await expect(page.getByText(/^Tapped: /)).toBeVisible();
+  await expect(page.getByText(/^Place: /)).toBeVisible();
   expect(await wide()).toBeLessThanOrEqual(390);
 });

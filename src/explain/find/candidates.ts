@@ -2,17 +2,22 @@
  * From what people know to the injuries it can mean, with why, and with what tells the first few apart. Pure; the same content and
  * the same words give the same answer.
  */
-import type { FindWord } from '../../content/schema';
 import { apartOf } from './apart';
 import { hitsIn } from './hits';
-import { type FindContent, meaningFor, phrasesOf, subjectsOf } from './phrases';
-import { codesTyped, readCode } from './read-code';
-import { codeReasons, type Reason, tapReasons, wordReasons } from './reasons';
-import { type Lexicon, lexiconOf } from './terms';
-import type { Candidate, Found, Sought } from './types';
+import { meaningsOf } from './meanings';
+import { marksSpoken, negationIn, type Stance } from './negation';
+import { type FindContent, phrasesOf, subjectsOf } from './phrases';
+import { codesTyped } from './read-code';
+import { codeReasons, deniedIn, notReasons, type Reason, tapReasons, wordReasons } from './reasons';
+import { lexiconOf } from './terms';
+import type { Candidate, Found, Matched, Sought } from './types';
 
 /** One word that meets a name, a bone and a place was still said once: after the first its further meanings count for this much. */
 const SAID_BEFORE = 0.2;
+/** What was only asked speaks less plainly than what was said. */
+const ASKED = 0.5;
+/** Of what speaks against by what did not happen. */
+const MILD = 0.5;
 /** Of the best score: what less speaks for is left out. */
 const LEAST_SHARE = 0.3;
 /** Less than this is chance likeness of letters. */
@@ -22,17 +27,14 @@ const TOLD_APART = 6;
 /** Longer texts are cut: a search is a sentence or two. */
 const MOST_SIGNS = 600;
 
-/** Whether a text of content holds all words of one line. */
-const holds = ({ words }: FindWord, { termsOf }: Lexicon): ((text: string) => boolean) => {
-  const lines = words.map((line) => termsOf(line).map(({ text }) => text)).filter((line) => line.length > 0);
-  return (text) => {
-    const own = new Set(termsOf(text).map((term) => term.text));
-    return lines.some((line) => line.every((term) => own.has(term)));
-  };
-};
+/**
+ * What did not happen orders the list and takes nothing off it, for a moment is easily forgotten; it makes a list only where nothing
+ * else is known. A name or a place that is denied does take off.
+ */
+const isMild = ({ matched }: Reason): boolean => matched.by === 'event' || matched.by === 'words';
 
 /** The strongest first. */
-const summed = (reasons: readonly Reason[]): Pick<Candidate, 'score' | 'matched'> => {
+const summed = (reasons: readonly Reason[]): { readonly score: number; readonly matched: readonly Matched[] } => {
   const used = new Set<number>();
   const strongest = [...reasons].filter(({ score }) => score > 0).sort((a, b) => b.score - a.score);
   const score = strongest.reduce((sum, { score: own, at }) => {
@@ -48,35 +50,56 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const lexicon = lexiconOf(content.findWords);
   const subjects = subjectsOf(content);
   const hitsOf = hitsIn(phrasesOf(content, subjects, lexicon), lexicon);
-  const meanings = new Map(
-    content.findWords
-      .filter(({ is }) => is !== 'same' && is !== 'filler')
-      .map((word) => {
-        const said = holds(word, lexicon);
-        return [word.id, subjects.map((subject) => meaningFor(content, word, subject, said))] as const;
-      }),
-  );
+  const stancesOf = negationIn(content.findWords, lexicon);
+  const meaning = meaningsOf(content, subjects, lexicon);
   return (sought) => {
-    const words = sought.words.slice(0, MOST_SIGNS);
-    const codes = codesTyped(words).filter((each) => content.codes.some((code) => readCode(code, each) !== null));
-    const { hits, unknown } = hitsOf(codes.reduce((left, code) => left.replace(code, ' '), words));
+    const typed = sought.words.slice(0, MOST_SIGNS).normalize('NFC');
+    const { known: codes, unknown: unknownCodes, rest } = codesTyped(typed, content.codes);
+    const text = marksSpoken(rest);
+    const words = lexicon.wordsOf(text);
+    const stances = stancesOf(text, words);
+    const terms = words
+      .map((word, i) => ({ ...word, stance: stances.of[i] }))
+      .filter(({ filler }) => !filler)
+      .map((term, place) => ({ ...term, place }));
+    const inStance = (wanted: Stance) => hitsOf(terms.filter(({ stance }) => stance === wanted));
+    const [said, asked, not] = [inStance('said'), inStance('asked'), inStance('not')];
+    const denied = deniedIn(not.hits, stances.denied);
     const scored = subjects
-      .map((subject, index): Candidate => {
-        const meaning = (word: string): number => meanings.get(word)?.[index] ?? 0;
-        return {
+      .map((subject, index) => {
+        const met = ({ hits }: typeof said) => wordReasons(subject, index, hits, meaning);
+        const byNot = notReasons(content.findWords, denied, index, meaning);
+        const reasons = [...codeReasons(subject, content.codes, codes), ...tapReasons(subject, sought), ...met(said)];
+        const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked))];
+        const against = [...met(not), ...byNot.against];
+        const named = summed(against.filter((each) => !isMild(each))).score;
+        const mild = summed(against.filter(isMild)).score;
+        const candidate: Candidate = {
           ref: subject.ref,
-          ...summed([
-            ...codeReasons(subject, content.codes, codes),
-            ...tapReasons(subject, sought),
-            ...wordReasons(subject, index, hits, meaning),
-          ]),
+          score: Math.max(LEAST_SCORE, forIt.score + ASKED * onlyAsked.score - named - MILD * mild),
+          matched: forIt.matched,
+          asked: onlyAsked.matched,
+          against: summed(against).matched,
         };
+        return { candidate, fits: summed(reasons).score + ASKED * onlyAsked.score - named };
       })
       // Sorting keeps the order of content among equals.
-      .sort((a, b) => b.score - a.score);
-    const least = Math.max(LEAST_SCORE, LEAST_SHARE * (scored[0]?.score ?? 0));
-    const candidates = scored.filter(({ score }) => score >= least);
+      .sort((a, b) => b.candidate.score - a.candidate.score);
+    const best = Math.max(...scored.map(({ fits }) => fits));
+    const listed =
+      best < LEAST_SCORE
+        ? scored.filter(({ candidate }) => candidate.score > LEAST_SCORE)
+        : scored.filter(({ fits }) => fits >= Math.max(LEAST_SCORE, LEAST_SHARE * best));
+    const candidates = listed.map(({ candidate }) => candidate);
     const first = candidates.slice(0, TOLD_APART).map(({ ref }) => ref);
-    return { candidates, apart: apartOf(subjects, first), unknown };
+    const spansOf = (wanted: Stance) => stances.spans.filter(({ stance }) => stance === wanted).map(({ text: t }) => t);
+    return {
+      candidates,
+      apart: apartOf(subjects, first),
+      unknown: [...said.unknown, ...asked.unknown, ...not.unknown],
+      unknownCodes,
+      denied: spansOf('not'),
+      asked: spansOf('asked'),
+    };
   };
 };

@@ -14,6 +14,11 @@ export interface Hit {
   readonly whole: boolean;
 }
 
+/** A word of the search, and its place among those that tell something apart. */
+export interface Placed extends Term {
+  readonly place: number;
+}
+
 export interface Hits {
   readonly hits: readonly Hit[];
   readonly unknown: readonly string[];
@@ -40,16 +45,18 @@ const namesAThing = ({ phrase, whole }: Hit): boolean => phrase.of.by !== 'words
 const isInRow = (at: readonly number[]): boolean =>
   at.every((place, i) => i === 0 || place >= (at[i - 1] ?? place)) && (at.at(-1) ?? 0) - (at[0] ?? 0) <= at.length;
 
-export const hitsIn = (phrases: readonly Phrase[], lexicon: Lexicon): ((text: string) => Hits) => {
+/** What it gives back takes words of one stance: a word that is said and one that is denied make no phrase together. */
+export const hitsIn = (phrases: readonly Phrase[], { fillers }: Lexicon): ((terms: readonly Placed[]) => Hits) => {
   const withTerm = new Map<string, Phrase[]>();
   for (const phrase of phrases)
     for (const term of phrase.terms) withTerm.set(term, [...(withTerm.get(term) ?? []), phrase]);
-  const nearest = nearestIn(new Set([...withTerm.keys(), ...lexicon.fillers]));
+  const nearest = nearestIn(new Set([...withTerm.keys(), ...fillers]));
   const rarity = (term: string): number => Math.log(1 + phrases.length / (withTerm.get(term)?.length ?? 1));
 
-  const pairAt = (terms: readonly Term[], i: number): Term | null => {
+  const pairAt = (terms: readonly Placed[], i: number): Term | null => {
     const [one, other] = [terms[i], terms[i + 1]];
-    if (one === undefined || other === undefined || (withTerm.has(one.text) && withTerm.has(other.text))) return null;
+    if (one === undefined || other?.place !== one.place + 1 || (withTerm.has(one.text) && withTerm.has(other.text)))
+      return null;
     const text = one.text + other.text;
     const known = text.length >= LEAST_JOINED && nearest(text).some(({ quality }) => quality > SURELY);
     return known ? { text, said: `${one.said} ${other.said}` } : null;
@@ -71,8 +78,7 @@ export const hitsIn = (phrases: readonly Phrase[], lexicon: Lexicon): ((text: st
     };
   };
 
-  return (text) => {
-    const terms = lexicon.termsOf(text);
+  return (terms) => {
     const met = new Map<Phrase, Map<string, Met>>();
     const known = new Set<number>();
     const meet = ({ text: typed, said }: Term, at: readonly number[]): void => {
@@ -87,14 +93,16 @@ export const hitsIn = (phrases: readonly Phrase[], lexicon: Lexicon): ((text: st
     };
     terms.forEach((term, i) => {
       const pair = pairAt(terms, i);
-      if (pair !== null) meet(pair, [i, i + 1]);
-      meet(term, [i]);
+      if (pair !== null) meet(pair, [term.place, term.place + 1]);
+      meet(term, [term.place]);
     });
     const all = [...met].map(hitOf);
     const things = all.filter(namesAThing);
     return {
       hits: all.filter(({ at }) => !things.some((thing) => isInside(at, thing.at))),
-      unknown: terms.filter(({ text: typed }, i) => !known.has(i) && !/^\d+$/.test(typed)).map(({ said }) => said),
+      unknown: terms
+        .filter(({ text: typed, place }) => !known.has(place) && !/^\d+$/.test(typed))
+        .map(({ said }) => said),
     };
   };
 };

@@ -1,3 +1,5 @@
 export { finderOf } from './candidates';
+export { CODED_VISITS } from './coded-visit';
 export type { FindContent } from './phrases';
+export { lyingIn, partsToChoose, tappedAt } from './tapped';
 export type * from './types';

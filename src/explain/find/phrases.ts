@@ -13,18 +13,29 @@ export interface Subject {
   readonly findBy: readonly string[];
   /** The first is the one it is told of. */
   readonly bones: readonly BoneId[];
-  readonly region: RegionId | null;
+  /** The first is the one it is told of; none: all of its bones. */
+  readonly regions: readonly RegionId[];
   readonly codes: readonly CodeId[];
   readonly tellApart: Card['tellApart'];
   readonly mechanisms: readonly string[];
 }
 
+/** A class that is a place, such as a zone, is as good as a name; one that is a figure or a grade is said of many injuries. */
+const classesOf = ({ classification }: Injury): { readonly names: string[]; readonly words: string[] } => {
+  const isPlace = ({ rules }: Injury['classification'][number]): boolean =>
+    rules?.some(({ by }) => by === 'place') === true;
+  return {
+    names: classification.filter(isPlace).map(({ term }) => term),
+    words: classification.flatMap((each) => (isPlace(each) ? [each.scheme] : [each.scheme, each.term])),
+  };
+};
+
 const ofInjury = (injury: Injury): Subject => ({
   ref: { is: 'injury', id: injury.id },
-  names: [injury.term, ...injury.synonyms, ...injury.classification.map(({ term }) => term)],
-  findBy: [...injury.findBy, injury.plain],
+  names: [injury.term, ...injury.synonyms, ...classesOf(injury).names],
+  findBy: [...new Set([...injury.findBy, injury.plain, ...classesOf(injury).words])],
   bones: [injury.bone, ...injury.alsoBones],
-  region: injury.region,
+  regions: [injury.region, ...injury.alsoRegions],
   codes: injury.codes,
   tellApart: injury.tellApart,
   mechanisms: injury.mechanisms,
@@ -34,7 +45,7 @@ const ofCard = (card: Card): Subject => ({
   names: [card.term, ...card.synonyms],
   findBy: [...card.findBy, card.plain],
   bones: card.bones,
-  region: card.region,
+  regions: card.region === null ? [] : [card.region],
   codes: card.codes,
   tellApart: card.tellApart,
   mechanisms: [],
@@ -43,6 +54,10 @@ export const subjectsOf = ({ injuries, cards }: FindContent): readonly Subject[]
   ...injuries.map(ofInjury),
   ...cards.map(ofCard),
 ];
+
+/** What a line of content/find-words.yaml speaks of; null where it is about words only. */
+export const speaksOf = ({ is }: FindWord): 'place' | 'event' | 'who' | null =>
+  is === 'place' || is === 'event' || is === 'who' ? is : null;
 
 export type PhraseOf =
   | { readonly by: 'name' | 'words'; readonly subject: number; readonly text: string }
@@ -65,7 +80,7 @@ export const phrasesOf = (
     of,
     terms: [...new Set(termsOf(text).map((t) => t.text))],
   });
-  const parts = new Set(subjects.map(({ region }) => region));
+  const parts = new Set(subjects.flatMap(({ regions }) => regions));
   return [
     ...subjects.flatMap(({ names, findBy }, subject) => [
       ...names.map((text) => phrase({ by: 'name', subject, text }, text)),
@@ -78,32 +93,8 @@ export const phrasesOf = (
       .filter(({ id }) => parts.has(id))
       .flatMap(({ id, term, plain }) => [term, plain].map((text) => phrase({ by: 'part', region: id }, text))),
     ...content.findWords.flatMap((word) => {
-      const { is } = word;
-      return is === 'same' || is === 'filler' ? [] : word.words.map((text) => phrase({ by: is, word }, text));
+      const by = speaksOf(word);
+      return by === null ? [] : word.words.map((text) => phrase({ by, word }, text));
     }),
   ].filter(({ terms }) => terms.length > 0);
-};
-
-/**
- * What a line of find-words means for a candidate, 0 to 1. A place means its bones before single parts of others; where it names
- * parts only, these.
- */
-export const meaningFor = (
-  content: Pick<FindContent, 'bones'>,
-  word: FindWord,
-  subject: Subject,
-  said: (text: string) => boolean,
-): number => {
-  if (word.is === 'place') {
-    const groups = new Set<string>(word.groups);
-    const here = (id: BoneId): boolean =>
-      word.bones.includes(id) || content.bones.some((bone) => bone.id === id && groups.has(bone.group));
-    const [first, ...others] = subject.bones;
-    if (first !== undefined && here(first)) return 1;
-    const part = subject.region !== null && word.regions.includes(subject.region);
-    if (part) return word.bones.length + word.groups.length === 0 ? 1 : 0.8;
-    return others.some(here) ? 0.5 : 0;
-  }
-  if (word.mechanisms.some((id) => subject.mechanisms.includes(id))) return 1;
-  return [...subject.names, ...subject.findBy].some(said) ? 1 : 0;
 };

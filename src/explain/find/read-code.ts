@@ -1,20 +1,22 @@
 /** A code of ICD-10-CM as somebody types it, whole or in part, with or without its point: which rule of content/codes.yaml it fits. */
 import type { Code } from '../../content/schema';
 import type { CodeId, Side } from '../../ids';
+import { type CodedVisit, visitOf } from './coded-visit';
 
 export interface CodeRead {
   readonly code: CodeId;
   readonly said: string;
   readonly side: Side | null;
   readonly displaced: boolean | null;
+  readonly visit: CodedVisit | null;
   /** The typed code names this root or more; false while it is only the beginning of it. */
   readonly whole: boolean;
 }
 
 /** A letter, a digit, one more, and up to four characters, of which a point may follow the first three. */
 const TYPED = /(?<![0-9a-z])[a-z]\d[0-9a-z](?:\.[0-9a-z]{0,4}|[0-9a-z]{0,4})(?!\.?[0-9a-z])/gi;
-
-export const codesTyped = (words: string): readonly string[] => words.match(TYPED) ?? [];
+/** Three characters can be anything, such as a team of the under-19s. */
+const SURELY_A_CODE = /^[a-z]\d[0-9a-z](?:\.[0-9a-z]|\d)/i;
 
 const bare = (code: string): string => code.replaceAll('.', '').toUpperCase();
 
@@ -34,12 +36,29 @@ const nextRead = ({ next }: Code, letter: string): Pick<CodeRead, 'side' | 'disp
   return null;
 };
 
-/** Null where the typed code is another one. The visit's letter is left to whoever codes: it tells no class apart. */
+/** Null where the typed code is another one. The visit tells no injury apart, but a letter that the list has not is no code of it. */
 export const readCode = (code: Code, typed: string): CodeRead | null => {
   const [said, root] = [bare(typed), bare(code.root)];
-  const open = { code: code.id, said: typed, side: null, displaced: null };
+  const open = { code: code.id, said: typed, side: null, displaced: null, visit: null };
   if (root.startsWith(said)) return { ...open, whole: root === said };
   if (!said.startsWith(root)) return null;
   const read = nextRead(code, said.charAt(root.length));
-  return read === null ? null : { ...open, ...read, whole: true };
+  const letters = said.slice(root.length + 1);
+  const visit = letters === '' ? null : visitOf(code, letters);
+  return read === null || visit === undefined ? null : { ...open, ...read, visit, whole: true };
+};
+
+export interface CodesTyped {
+  readonly known: readonly string[];
+  readonly unknown: readonly string[];
+  /** The text without them. */
+  readonly rest: string;
+}
+
+export const codesTyped = (words: string, codes: readonly Code[]): CodesTyped => {
+  const typed = [...new Set(words.match(TYPED) ?? [])];
+  const known = typed.filter((each) => codes.some((code) => readCode(code, each) !== null));
+  const unknown = typed.filter((each) => !known.includes(each) && SURELY_A_CODE.test(each));
+  const taken = new Set([...known, ...unknown]);
+  return { known, unknown, rest: words.replace(TYPED, (each) => (taken.has(each) ? ' ' : each)) };
 };

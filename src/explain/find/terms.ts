@@ -2,7 +2,7 @@
  * Single words: cut from a text, brought to one form (5th and fifth), those that tell nothing apart left out, and the known words that
  * a mistyped one can mean. What is near is found by the library `minisearch`; how near counts as meant is decided here.
  */
-import MiniSearch from 'minisearch';
+import MiniSearch, { type SearchOptions } from 'minisearch';
 import type { FindWord } from '../../content/schema';
 
 export interface Term {
@@ -12,20 +12,31 @@ export interface Term {
   readonly said: string;
 }
 
+/** A word of a text, where it stands there, and whether it tells nothing apart. */
+export interface Word extends Term {
+  readonly start: number;
+  readonly end: number;
+  readonly filler: boolean;
+}
+
 /** How surely a typed word means a known one: 1 as written, less for a beginning, less still for a slip. */
 export interface Near {
   readonly term: string;
   readonly quality: number;
 }
 
-const cut = (text: string): readonly Term[] =>
-  [...text.normalize('NFC').matchAll(/[\p{L}\p{M}\p{N}]+/gu)].map(([said]) => ({
+const cut = (text: string): readonly Omit<Word, 'filler'>[] =>
+  [...text.matchAll(/[\p{L}\p{M}\p{N}]+/gu)].map(({ 0: said, index: start }) => ({
     said,
     text: said.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase(),
+    start,
+    end: start + said.length,
   }));
 
 export interface Lexicon {
-  /** The words of a text in one form, without those that tell nothing apart. */
+  /** Every word of a text, in one form. */
+  readonly wordsOf: (text: string) => readonly Word[];
+  /** Those of them that tell something apart. */
   readonly termsOf: (text: string) => readonly Term[];
   readonly fillers: ReadonlySet<string>;
 }
@@ -37,13 +48,13 @@ export const lexiconOf = (words: readonly FindWord[]): Lexicon => {
       .flatMap(({ plain, words: others }) => others.map((other) => [other, plain])),
   );
   const fillers = new Set(words.filter(({ is }) => is === 'filler').flatMap(({ words: list }) => list));
-  return {
-    fillers,
-    termsOf: (text) =>
-      cut(text)
-        .filter((term) => !fillers.has(term.text))
-        .map((term) => ({ ...term, text: same.get(term.text) ?? term.text })),
-  };
+  const wordsOf = (text: string): readonly Word[] =>
+    cut(text).map((word) => ({
+      ...word,
+      text: same.get(word.text) ?? word.text,
+      filler: fillers.has(word.text),
+    }));
+  return { fillers, wordsOf, termsOf: (text) => wordsOf(text).filter(({ filler }) => !filler) };
 };
 
 /** Letters that a plural adds: with more, ball would be ballet. */
@@ -53,6 +64,7 @@ const QUALITY = { ending: 0.9, beginning: 0.6, oneSlip: 0.75, twoSlips: 0.5 } as
 /** A slip in a short word makes another word of it. */
 const LEAST_FOR = { oneSlip: 4, twoSlips: 5 } as const;
 
+type Index = MiniSearch<{ readonly id: string }>;
 export type Nearest = (text: string) => readonly Near[];
 
 /**
@@ -60,13 +72,20 @@ export type Nearest = (text: string) => readonly Near[];
  * nothing apart are known too, so that a slip in one of them is not taken for something else.
  */
 export const nearestIn = (known: ReadonlySet<string>): Nearest => {
-  const index = new MiniSearch<{ readonly id: string }>({
-    fields: ['id'],
-    tokenize: (text) => [text],
-    processTerm: (term) => term,
-  });
-  index.addAll([...known].map((id) => ({ id })));
-  const ask = (text: string, options: { readonly fuzzy?: number; readonly prefix?: boolean }): string[] =>
+  const indexOf = (terms: readonly string[]): Index => {
+    const index: Index = new MiniSearch({ fields: ['id'], tokenize: (text) => [text], processTerm: (term) => term });
+    index.addAll(terms.map((id) => ({ id })));
+    return index;
+  };
+  const all = indexOf([...known]);
+  // Two slips are looked for among words of the same first letter only: it is rarely mistyped, and the search is many times quicker.
+  const byLetter = new Map<string, Index>();
+  const ofLetter = (letter: string): Index => {
+    const index = byLetter.get(letter) ?? indexOf([...known].filter((term) => term.startsWith(letter)));
+    byLetter.set(letter, index);
+    return index;
+  };
+  const ask = (text: string, options: SearchOptions, index = all): string[] =>
     index.search(text, options).map(({ id }) => String(id));
   const like = (terms: readonly string[], quality: number): Near[] => terms.map((term) => ({ term, quality }));
   return (text) => {
@@ -77,11 +96,7 @@ export const nearestIn = (known: ReadonlySet<string>): Nearest => {
       return begun.map((term) => ({ term, quality: isEnding(term) ? QUALITY.ending : QUALITY.beginning }));
     const oneOff = text.length < LEAST_FOR.oneSlip ? [] : ask(text, { fuzzy: 1 });
     if (oneOff.length > 0) return like(oneOff, QUALITY.oneSlip);
-    const twoOff = text.length < LEAST_FOR.twoSlips ? [] : ask(text, { fuzzy: 2 });
-    const first = text.charAt(0);
-    return like(
-      twoOff.filter((term) => term.startsWith(first)),
-      QUALITY.twoSlips,
-    );
+    if (text.length < LEAST_FOR.twoSlips) return [];
+    return like(ask(text, { fuzzy: 2 }, ofLetter(text.charAt(0))), QUALITY.twoSlips);
   };
 };

@@ -1,13 +1,22 @@
 /** What somebody looks for, and which injuries it can mean: plain data. A candidate is never a finding about anybody. */
 import type { Evidence, Other, Tellings } from '../../content/schema';
 import type { BoneId, CardId, CodeId, InjuryId, RegionId, Side } from '../../ids';
+import type { CodedVisit } from './coded-visit';
 
 export interface Sought {
   /** Free words, a sentence of a report, a code; as typed. */
   readonly words: string;
-  /** Tapped on the foot. */
+  /** Tapped on the foot, or chosen from the lists. */
   readonly bone: BoneId | null;
-  readonly region: RegionId | null;
+  /** Its parts there, more than one near a border; none where only the bone is known. */
+  readonly parts: readonly RegionId[];
+  /** Which places of the bone lie in which of its parts, as far as the foot is there to say so. */
+  readonly lying: readonly Lying[];
+}
+
+export interface Lying {
+  readonly place: RegionId;
+  readonly part: RegionId;
 }
 
 export type CandidateRef =
@@ -22,14 +31,17 @@ export type Matched =
   | { readonly by: 'place' | 'event' | 'who'; readonly said: string; readonly word: string }
   | { readonly by: 'bone'; readonly said: string; readonly bone: BoneId }
   | { readonly by: 'part'; readonly said: string; readonly region: RegionId }
-  /** Side and displacement as far as the code says them. */
+  /** Side, displacement and visit as far as the code says them. */
   | {
       readonly by: 'code';
       readonly said: string;
       readonly code: CodeId;
       readonly side: Side | null;
       readonly displaced: boolean | null;
+      readonly visit: CodedVisit | null;
     }
+  /** What is said not to be so speaks for what a line of content/find-words.yaml means. */
+  | { readonly by: 'not'; readonly said: string; readonly word: string }
   | { readonly by: 'tap'; readonly bone: BoneId; readonly region: RegionId | null };
 
 export interface Candidate {
@@ -38,6 +50,10 @@ export interface Candidate {
   readonly score: number;
   /** The strongest reason first. */
   readonly matched: readonly Matched[];
+  /** Met by words that only ask. */
+  readonly asked: readonly Matched[];
+  /** Met by words that are said not to be so. */
+  readonly against: readonly Matched[];
 }
 
 /** What tells a candidate from another, or from something else it is taken for. */
@@ -55,4 +71,9 @@ export interface Found {
   readonly apart: readonly Apart[];
   /** Words that nothing here knows, as typed. */
   readonly unknown: readonly string[];
+  /** What looks like a code and is none of those told here. */
+  readonly unknownCodes: readonly string[];
+  /** What was understood as not so, and as only asked; as typed. */
+  readonly denied: readonly string[];
+  readonly asked: readonly string[];
 }

@@ -1,6 +1,6 @@
 /** What can be meant: each with why; an injury told in full opens here, one told in short has a page of its own. */
 import { type KeyboardEvent, useId, useState } from 'react';
-import type { Candidate, Found } from '../../explain/find';
+import type { Candidate, Found, Matched } from '../../explain/find';
 import type { InjuryId } from '../../ids';
 import { usePages, useSession } from '../context';
 import { useBeginCase } from './begin-case';
@@ -10,20 +10,37 @@ import { whyText } from './why';
 /** As many as are taken in at a glance. */
 const IN_SIGHT = 6;
 
+const saidOf = (matched: Matched): string => ('said' in matched ? matched.said : '');
+
+/** What was denied is told once, with the strongest of what it speaks against. */
+const oncePerWord = (reasons: readonly Matched[]): readonly Matched[] =>
+  reasons.filter((each, i) => reasons.findIndex((other) => saidOf(other) === saidOf(each)) === i);
+
 const Why = ({ candidate }: { readonly candidate: Candidate }) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
+  const textOf = (matched: Matched): string => whyText({ content, reader, say }, matched);
   return (
     <ul className="seek-why" aria-label={say('seek.why')}>
       {candidate.matched.map((matched) => {
-        const text = whyText({ content, reader, say }, matched);
+        const text = textOf(matched);
         return (
           <li key={`${matched.by} ${text}`}>
             <small>{say(`seek.by.${matched.by}`)}</small> {text}
           </li>
         );
       })}
+      {candidate.asked.map((matched) => (
+        <li key={`asked ${matched.by} ${textOf(matched)}`}>
+          <small>{say('seek.askedOnly')}</small> {textOf(matched)}
+        </li>
+      ))}
+      {oncePerWord(candidate.against).map((matched) => (
+        <li key={`against ${matched.by} ${textOf(matched)}`}>
+          <small>{say('seek.against')}</small> {textOf(matched)}
+        </li>
+      ))}
     </ul>
   );
 };

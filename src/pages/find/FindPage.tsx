@@ -3,9 +3,8 @@
  * session only, and the picture shows the plain foot. An injury told in short opens in the same place, under an address of its own.
  */
 import { useEffect, useId, useMemo, useRef } from 'react';
-import { finderOf } from '../../explain/find';
+import { finderOf, lyingIn } from '../../explain/find';
 import { usePages, useSession } from '../context';
-import { boneName } from '../note/BoneList';
 import { RedFlags } from '../note/Cautions';
 import { Disclosure } from '../parts/Disclosure';
 import { focusHeading } from '../parts/focus-onward';
@@ -13,6 +12,8 @@ import { Candidates, stepThrough } from './Candidates';
 import { CardView } from './CardView';
 import './find.css';
 import { nameFor } from './names';
+import { PlaceChoice, useParts } from './PlaceChoice';
+import { Understood } from './Understood';
 
 /** Above what was found the list must not be far. */
 const FLAGS_IN_SIGHT = 2;
@@ -23,22 +24,6 @@ const Flags = () => {
   const reader = useSession((state) => state.reader);
   const flags = cautions.filter(({ kind, readers }) => kind === 'red flag' && readers.includes(reader));
   return <RedFlags cautions={flags} inSight={FLAGS_IN_SIGHT} />;
-};
-
-const Tapped = () => {
-  const { say, session } = usePages();
-  const bones = useSession((state) => state.content.bones);
-  const reader = useSession((state) => state.reader);
-  const tapped = useSession((state) => state.selectedBone);
-  const bone = bones.find(({ id }) => id === tapped);
-  return bone === undefined ? null : (
-    <p className="row">
-      <span>{say('seek.tapped', { bone: boneName(bone, reader) })}</span>
-      <button type="button" className="small button" onClick={() => session.commands.selectBone(null)}>
-        {say('seek.untap')}
-      </button>
-    </p>
-  );
 };
 
 /** Nothing is hidden from those who would rather read a list. */
@@ -65,12 +50,17 @@ const All = () => {
 };
 
 const Search = () => {
-  const { say, session } = usePages();
+  const { say, session, foot } = usePages();
   const content = useSession((state) => state.content);
   const words = useSession((state) => state.seeking?.words ?? '');
   const bone = useSession((state) => state.selectedBone);
+  const parts = useParts();
   const find = useMemo(() => finderOf(content), [content]);
-  const found = useMemo(() => find({ words, bone, region: null }), [find, words, bone]);
+  const lying = useMemo(
+    () => (foot === null || bone === null ? [] : lyingIn(foot, content, bone)),
+    [foot, content, bone],
+  );
+  const found = useMemo(() => find({ words, bone, parts, lying }), [find, words, bone, parts, lying]);
   const id = useId();
   const asked = words.trim() !== '' || bone !== null;
   const count = found.candidates.length;
@@ -100,7 +90,7 @@ const Search = () => {
           </p>
         </form>
       </search>
-      <Tapped />
+      <PlaceChoice />
       <p id={`${id}count`} role="status" className="small-print">
         {!asked
           ? say('seek.like')
@@ -109,7 +99,7 @@ const Search = () => {
             : count === 1
               ? say('seek.countOne')
               : say('seek.count', { count })}{' '}
-        {found.unknown.length > 0 && say('seek.unknown', { words: found.unknown.join(', ') })}
+        <Understood found={found} />
       </p>
       <Flags />
       <Candidates found={found} onlyTapped={words.trim() === ''} />

@@ -1,9 +1,10 @@
 /** Reasons of a candidate in words: what was said, and what it met. */
 import type { Content } from '../../content/schema';
 import type { Matched } from '../../explain/find';
-import type { BoneId, Reader } from '../../ids';
+import type { BoneId, Reader, RegionId } from '../../ids';
 import { boneName } from '../note/BoneList';
 import type { Say } from '../words';
+import { nameFor } from './names';
 
 export const MATCHED_BY = [
   'name',
@@ -14,6 +15,7 @@ export const MATCHED_BY = [
   'bone',
   'part',
   'code',
+  'not',
   'tap',
 ] as const satisfies readonly Matched['by'][];
 
@@ -29,26 +31,37 @@ const boneWords = ({ content, reader }: Tongue, id: BoneId): string => {
 };
 
 /** Not displaced is said outright; displaced is also what the list codes where nothing was stated. */
-const codeWords = ({ content, say }: Tongue, { code, side, displaced }: Extract<Matched, { by: 'code' }>): string =>
+const codeWords = (
+  { content, say }: Tongue,
+  { code, side, displaced, visit }: Extract<Matched, { by: 'code' }>,
+): string =>
   say('seek.codeSays', {
     title: content.codes.find(({ id }) => id === code)?.title ?? code,
     side: side === null ? '' : say(side === 'right' ? 'seek.codeRight' : 'seek.codeLeft'),
     displaced: displaced === null ? '' : say(displaced ? 'seek.codeDisplaced' : 'seek.codeNotDisplaced'),
+    visit: visit === null ? '' : say('seek.codeVisit', { visit: say(`seek.visit.${visit}`) }),
   });
 
+const partWords = ({ content, reader }: Tongue, id: RegionId): string => {
+  const region = content.regions.find((each) => each.id === id);
+  return region === undefined ? id : nameFor(region, reader);
+};
+
 const meantBy = (tongue: Tongue, matched: Exclude<Matched, { by: 'tap' }>): string => {
-  const { content, reader } = tongue;
+  const { content } = tongue;
   if ('text' in matched) return matched.text;
   if (matched.by === 'bone') return boneWords(tongue, matched.bone);
   if (matched.by === 'code') return codeWords(tongue, matched);
-  if (matched.by === 'part') {
-    const region = content.regions.find(({ id }) => id === matched.region);
-    return (reader === 'patient' ? region?.plain : region?.term) ?? matched.region;
-  }
+  if (matched.by === 'part') return partWords(tongue, matched.region);
   return content.findWords.find(({ id }) => id === matched.word)?.plain ?? matched.word;
 };
 
+const tapWords = (tongue: Tongue, { bone, region }: Extract<Matched, { by: 'tap' }>): string =>
+  region === null
+    ? boneWords(tongue, bone)
+    : tongue.say('seek.partOf', { bone: boneWords(tongue, bone), part: partWords(tongue, region) });
+
 export const whyText = (tongue: Tongue, matched: Matched): string =>
   matched.by === 'tap'
-    ? boneWords(tongue, matched.bone)
+    ? tapWords(tongue, matched)
     : tongue.say('seek.because', { said: matched.said, meant: meantBy(tongue, matched) });

@@ -184,21 +184,24 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
 };
 
 /**
- * Two places on the plain foot: the first that is a part of a bone is hatched as a zone is, with a line at its ends; another is a whole
+ * Places on the plain foot: parts of the first bone that has any are hatched as zones are, with lines at their ends; another is a whole
  * bone, chosen as by hand. More than that the plate cannot tell apart.
  */
 const litScene = (foot: Foot, plain: StageScene, places: NonNullable<SessionState['lit']>): StageScene => {
-  const part = places.flatMap(({ region }) => (region === null ? [] : (partNamed(foot, region) ?? [])))[0];
+  const named = places.flatMap(({ region }) => (region === null ? [] : (partNamed(foot, region) ?? [])));
+  const bone = named[0]?.bone;
   const whole = places.find(({ region }) => region === null)?.bone ?? null;
   const lit: StageScene = { ...plain, explanation: null, selected: whole, dimOthers: true };
-  if (part === undefined) return lit;
-  const axis = partAxis(foot, part.bone);
-  const ends = [part.part.fromMm, part.part.toMm].filter((s) => s > 0 && s < axis.lengthMm);
+  if (bone === undefined) return lit;
+  const axis = partAxis(foot, bone);
+  const parts = named.flatMap((each) => (each.bone === bone ? [each.part] : [])).sort((a, b) => a.fromMm - b.fromMm);
+  const stations = new Set(parts.flatMap(({ fromMm, toMm }) => [fromMm, toMm]));
+  const ends = [...stations].filter((s) => s > 0 && s < axis.lengthMm);
   return {
     ...lit,
-    chosen: part.bone,
-    layer: { kind: 'zones', axis, field: zoneField([part.part], axis.lengthMm) },
-    borders: zoneStrokes(foot, part.bone, axis, ends),
+    chosen: bone,
+    layer: { kind: 'zones', axis, field: zoneField(parts, axis.lengthMm) },
+    borders: zoneStrokes(foot, bone, axis, ends),
   };
 };
 

@@ -18,6 +18,7 @@ import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
 import { strand } from '../../../src/content/schema';
 import { TOPICS } from '../../../src/content/source-uses';
+import { CODED_VISITS } from '../../../src/explain/find';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MARK_NAMES } from '../../../src/pages/evidence/mark-names';
@@ -111,6 +112,7 @@ const made = new Set([
   ...each('feeding', FEEDING_STATES),
   ...each('heard', HEARD),
   ...each('seek.by', MATCHED_BY),
+  ...each('seek.visit', CODED_VISITS),
   ...each('centre', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),

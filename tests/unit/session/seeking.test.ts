@@ -1,6 +1,7 @@
 /** A search in the session: kept nowhere, on the plain foot, a card looked at from its own side, and gone when left. */
 import { expect, test } from 'vitest';
 import { readContent } from '../../../src/cli/read-content';
+import { idOf, type RegionId } from '../../../src/ids';
 import { createSession } from '../../../src/session';
 import { echo, START } from './helpers';
 
@@ -14,7 +15,11 @@ test('it begins on the plain foot and keeps what was typed while a card is open'
   commands.setPose('heelRaise');
   commands.selectBone('cuboid');
   commands.seek({ words: 'heel' });
-  expect(getState()).toMatchObject({ seeking: { words: 'heel', card: null }, pose: 'standing', selectedBone: null });
+  expect(getState()).toMatchObject({
+    seeking: { words: 'heel', card: null, parts: [] },
+    pose: 'standing',
+    selectedBone: null,
+  });
   commands.selectBone('talus');
   commands.seek({ card: first.id });
   expect(getState()).toMatchObject({
@@ -23,6 +28,23 @@ test('it begins on the plain foot and keeps what was typed while a card is open'
     view: first.view,
     near: true,
   });
+});
+
+test('where a bone was tapped goes with that tap: another bone, another case and leaving take it away', () => {
+  const { commands, getState } = begun();
+  const part = idOf<RegionId>('talus-neck');
+  commands.selectBone('talus', [part]);
+  expect(getState().seeking).toBeNull();
+  commands.seek({ words: 'heel' });
+  commands.selectBone('talus', [part]);
+  commands.seek({ words: 'ankle' });
+  expect(getState()).toMatchObject({ selectedBone: 'talus', seeking: { words: 'ankle', parts: [part] } });
+  commands.selectBone('cuboid');
+  expect(getState().seeking?.parts).toEqual([]);
+  commands.selectBone('talus', [part]);
+  commands.seek(null);
+  commands.seek({});
+  expect(getState()).toMatchObject({ selectedBone: null, seeking: { parts: [] } });
 });
 
 test('opening another card moves the eye, opening the same again does not', () => {
@@ -38,7 +60,7 @@ test('opening another card moves the eye, opening the same again does not', () =
 test('a card that is not in the content opens nothing', () => {
   const { commands, getState } = begun();
   commands.seek({ card: 'nowhere' as typeof first.id });
-  expect(getState().seeking).toEqual({ words: '', card: null });
+  expect(getState().seeking).toEqual({ words: '', card: null, parts: [] });
 });
 
 test('leaving it, another case and finishing take it away', async () => {
