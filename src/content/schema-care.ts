@@ -14,8 +14,8 @@ export const option = v.strictObject({
   /** What it does to the bone mechanically. */
   does: tellings,
   burdens: v.array(v.strictObject({ what: tellings, evidence })),
-  /** Edges of the graph of vessels that it takes away, as a source says. */
-  cuts: v.optional(v.array(vesselEdgeId)),
+  /** What the operation itself takes from the blood of a bone: ways of vessels into it, how that is told, and what it rests on. */
+  takes: v.optional(v.strictObject({ cuts: v.pipe(v.array(vesselEdgeId), v.minLength(1)), what: tellings, evidence })),
   evidence,
 });
 export type Option = v.InferOutput<typeof option>;

@@ -28,6 +28,7 @@ export const MODEL_LIMITS = {
   placeRule: 'supported',
   feedingRule: 'supported',
   spreadOfStudies: 'supported',
+  operationTakes: 'uncertain',
   forecast: 'uncertain',
   comparisonOfShares: 'supported',
   frame: 'uncertain',

@@ -67,6 +67,8 @@ export type TextAddress =
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
   | { readonly kind: 'trouble'; readonly trouble: TroubleId }
+  /** What an operation takes from the blood of the bone. */
+  | { readonly kind: 'optionTakes'; readonly option: OptionId }
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
   | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
@@ -206,13 +208,14 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
     readonly halfWidth: Quantity;
     readonly region: RegionId;
   };
-  /** What a break leaves, and vessels torn besides, if any. */
+  /** What a break leaves, and vessels torn besides or taken by the operation, if any. */
   breakLeaves: {
     readonly given: Given;
     readonly torn: readonly VesselId[];
     readonly parts: readonly {
       readonly region: RegionId | null;
       readonly state: FeedingState;
+    readonly taken: readonly VesselId[];
       readonly remaining: readonly VesselId[];
     }[];
   };

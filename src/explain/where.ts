@@ -1,5 +1,4 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
-import type { Facts } from '../cases/schema';
 import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
@@ -19,7 +18,6 @@ import {
   brokenHere,
   classFits,
   classOpen,
-  code,
   computedClass,
   jointHurt,
   neighbours,

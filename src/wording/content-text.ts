@@ -13,7 +13,7 @@ import { capital } from './quantities';
 import type { Run } from './types';
 
 /** What the text is a text of; null when it speaks for itself. */
-const titleOf = (content: Content, at: TextAddress, reader: Reader): string | null => {
+const titleOf = (content: Content, { injury }: Explanation, at: TextAddress, reader: Reader): string | null => {
   const names = namesFor(content, reader);
   switch (at.kind) {
     case 'option':
@@ -27,6 +27,7 @@ const titleOf = (content: Content, at: TextAddress, reader: Reader): string | nu
       return names.factor(at.factor);
     case 'trouble': {
       const record = content.troubles.find((t) => t.id === at.trouble);
+    case 'optionTakes':
       return record === undefined ? null : reader === 'study' ? record.term : record.plain;
     }
     case 'classification': {

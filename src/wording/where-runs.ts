@@ -1,6 +1,7 @@
 /** Details of where it is: neighbours, the border of a part, the break as drawn, what is fixed there, codes. */
 import type { Message, MessageOf } from '../explain/messages';
 import { conditional } from './claims';
+import { MEASURE_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { fillRuns } from './fill';
 import { namesFor } from './names';

@@ -262,5 +262,7 @@ export const REASON_WORDS = {
     'Its constants come from the shin bone and from pieces of bone; none is known for this bone, and powers magnify errors.',
   'model.borrowedScore': 'The score was made for the shaft of the shin bone. For this bone nobody has tried it.',
   nothing: 'Nothing we know of lowers it.',
+  'model.operationTakes':
+    'It takes it that the operation stops a vessel for good and everywhere in the bone; no study of that in this bone was found.',
 } as const;
 export type ReasonKey = keyof typeof REASON_WORDS;
