@@ -26,6 +26,7 @@ const BY_MARK: Readonly<Record<Mark, Confidence>> = {
 export const MODEL_LIMITS = {
   drawnFoot: 'supported',
   placeRule: 'supported',
+  takenAsNone: 'uncertain',
   feedingRule: 'supported',
   spreadOfStudies: 'supported',
   operationTakes: 'uncertain',

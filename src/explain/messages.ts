@@ -16,6 +16,7 @@ import type {
   CodeId,
   Endpoint,
   FactorId,
+  FilmMeasure,
   FilmScoreId,
   InjuryId,
   JointId,
@@ -144,12 +145,13 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   nothingLocated: Record<string, never>;
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
-  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins. */
+  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins; `assumed`: taken, not stated. */
   computedClass: {
     readonly claim: ClaimTag;
     readonly injury: InjuryId;
     readonly index: number;
     readonly onBorder: boolean;
+    readonly assumed: readonly FilmMeasure[];
   };
   classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
   placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };

@@ -259,9 +259,10 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
-  for (const { index, claim } of record === null ? [] : classesOf(record, measured))
+  for (const { index, claim, assumed } of record === null ? [] : classesOf(record, measured))
     found.push(
       find(context, 'where', {
+        models: assumed.length === 0 ? [] : ['takenAsNone'],
         id: `computedClass.${index + 1}`,
         depth: 'claim',
         compute: computedClass,

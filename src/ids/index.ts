@@ -145,6 +145,7 @@ export const FILM_MEASURES = [
   'joint step',
   'diastasis',
   'joint share',
+  'arch loss',
   'Boehler angle',
   'fragments',
 ] as const;

@@ -193,6 +193,11 @@ export const MEASURE_WORDS = {
   'joint share': {
     patient: 'the part of the joint surface that is broken',
     broadcast: 'the part of the joint surface that is broken',
+  'arch loss': {
+    patient: 'the sinking of the arch',
+    broadcast: 'the sinking of the arch',
+    study: 'the loss of height of the arch',
+  },
     study: 'the share of the joint surface involved',
   },
   'Boehler angle': {
@@ -254,6 +259,7 @@ export const REASON_WORDS = {
   'model.feedingRule':
     'It takes it that the vessel whose entry is nearest along the inside of the bone feeds a spot; nobody has measured flow.',
   'model.forecast': 'It is a sum over few and different studies, and takes their counts as independent.',
+  'model.takenAsNone': 'It takes as none what nobody has stated.',
   'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
   'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',
   'model.frame':

@@ -68,6 +68,12 @@ export const WHERE_SENTENCES = {
     broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
     study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
   },
+  /** Behind the clause of the class: a measure that nobody stated. */
+  'computedClass.assumed': {
+    patient: '{told}. We were not told of {what}, and take it as none',
+    broadcast: '{told}. Nothing was said of {what}, so it is taken as none',
+    study: '{told}. Not stated, and taken as none: {what}',
+  },
   classOpen: {
     patient: 'More than one kind of injury fits this spot: {injuries}.',
     broadcast: 'More than one kind of injury fits this spot: {injuries}.',
