@@ -1,7 +1,7 @@
 /** Records about care and what became of people: options, studies, factors. Injuries: schema-injuries.ts. */
 import * as v from 'valibot';
 import { ENDPOINTS } from '../ids';
-import { factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
+import { boneId, factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
 
@@ -122,6 +122,8 @@ export const factor = v.strictObject({
   id: factorId,
   term: text(80),
   what: tellings,
+  /** Bones that it was studied at. Null: bone of any kind, or no study of one bone stands behind it. */
+  studiedAt: v.nullable(v.pipe(v.array(boneId), v.minLength(1))),
   effect: text(300),
   effects: v.optional(v.array(effect), []),
   waits: v.optional(v.array(waits), []),

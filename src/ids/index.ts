@@ -134,6 +134,7 @@ export const ENDPOINTS = [
   'sport',
   'match play',
   'performance',
+  'activity',
   'work',
 ] as const;
 export type Endpoint = (typeof ENDPOINTS)[number];

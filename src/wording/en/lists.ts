@@ -63,6 +63,7 @@ export const REACHED_WORDS = {
   sport: 'sport began again',
   'match play': 'the first match was played',
   performance: 'performing began again',
+  activity: 'the usual activity began again',
   work: 'work began again',
 } as const;
 export const GIVEN_UP_WORDS = {
@@ -73,6 +74,7 @@ export const GIVEN_UP_WORDS = {
   sport: 'the return to sport was given up',
   'match play': 'the return to matches was given up',
   performance: 'the return to performing was given up',
+  activity: 'the return to the usual activity was given up',
   work: 'the return to work was given up',
 } as const;
 
@@ -121,6 +123,7 @@ export const ENDPOINT_WORDS = {
   sport: 'until sport began again',
   'match play': 'until the first match',
   performance: 'until performing again',
+  activity: 'until the usual activity began again',
   work: 'until work began again',
 } as const;
 

@@ -199,6 +199,7 @@ export const PARTS = {
   sendsBack: 'One step back from “{stage}” if: {text}',
   notSeen: '{text}',
   apart: 'Can be taken for {other}',
+  studiedElsewhere: '{title} (studied at another bone)',
   and: ' and ',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
