@@ -113,6 +113,8 @@ export const injury = v.strictObject({
     v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
   ),
   codes: v.pipe(v.array(codeId), v.minLength(1)),
+  /** Its number in the AO/OTA compendium, for study only: as far as it was read, in which edition, and what it says. Never its text or figures. */
+  alsoNumbered: v.optional(v.strictObject({ number: text(20), says: text(200), edition: evidence, evidence })),
   factors: v.array(factorId),
   /** Soft tissue that matters to it. */
   strands: v.optional(v.array(strandId), []),

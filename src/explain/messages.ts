@@ -67,9 +67,9 @@ export type TextAddress =
   | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
-  | { readonly kind: 'trouble'; readonly trouble: TroubleId }
   /** What an operation takes from the blood of the bone. */
   | { readonly kind: 'optionTakes'; readonly option: OptionId }
+  | { readonly kind: 'trouble'; readonly trouble: TroubleId }
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
   | { readonly kind: 'stageSendsBack'; readonly stage: StageId; readonly index: number }
@@ -178,6 +178,7 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   };
   attachedHere: { readonly region: RegionId; readonly attachments: readonly AttachmentId[] };
   sideDefault: Record<string, never>;
+  alsoNumbered: { readonly injury: InjuryId };
   code: {
     readonly injury: InjuryId;
     readonly code: CodeId;
@@ -214,10 +215,10 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   breakLeaves: {
     readonly given: Given;
     readonly torn: readonly VesselId[];
+    readonly taken: readonly VesselId[];
     readonly parts: readonly {
       readonly region: RegionId | null;
       readonly state: FeedingState;
-    readonly taken: readonly VesselId[];
       readonly remaining: readonly VesselId[];
     }[];
   };

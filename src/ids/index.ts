@@ -145,8 +145,8 @@ export const FILM_MEASURES = [
   'gap',
   'joint step',
   'diastasis',
-  'joint share',
   'arch loss',
+  'joint share',
   'Boehler angle',
   'fragments',
 ] as const;

@@ -27,6 +27,7 @@ const titleOf = (content: Content, { injury }: Explanation, at: TextAddress, rea
   switch (at.kind) {
     case 'option':
     case 'optionBurden':
+    case 'optionTakes':
       return names.option(at.option);
     case 'attachment':
       return names.attachment(at.attachment);
@@ -36,7 +37,6 @@ const titleOf = (content: Content, { injury }: Explanation, at: TextAddress, rea
       return factorTitle(content, at.factor, injury, names.factor(at.factor));
     case 'trouble': {
       const record = content.troubles.find((t) => t.id === at.trouble);
-    case 'optionTakes':
       return record === undefined ? null : reader === 'study' ? record.term : record.plain;
     }
     case 'classification': {

@@ -8,7 +8,7 @@ import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import type { Run } from './types';
 
-const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code'] as const;
+const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code', 'alsoNumbered'] as const;
 type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
 const IDS: ReadonlySet<string> = new Set(WHERE_DETAILS);
 export const isWhereDetail = (message: Message): message is WhereDetail => IDS.has(message.id);
@@ -44,6 +44,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         region: region(message.args.region),
         attachments: list(message.args.attachments.map(names.attachment)),
       });
+    case 'alsoNumbered': {
+      const record = content.injuries.find((i) => i.id === message.args.injury)?.alsoNumbered;
+      const source = content.sources.find((s) => s.id === record?.edition.source);
+      return sentence(pen, 'alsoNumbered', {
+        number: record?.number ?? '',
+        says: record?.says ?? '',
+        edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
+      });
+    }
     case 'code': {
       const { code: id, text, visit, assumed } = message.args;
       const record = content.codes.find((c) => c.id === id);

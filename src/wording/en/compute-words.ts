@@ -20,6 +20,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
   'where.classOpen': 'All classes of the content that fit this place.',
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
+  'where.alsoNumbered': 'Looked up in the record of this class, with the edition of the list.',
   'where.code':
     'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
   'how.unknown': 'The case states neither the way it happened nor a class.',

@@ -193,14 +193,14 @@ export const MEASURE_WORDS = {
     broadcast: 'the space between the bones',
     study: 'the diastasis',
   },
-  'joint share': {
-    patient: 'the part of the joint surface that is broken',
-    broadcast: 'the part of the joint surface that is broken',
   'arch loss': {
     patient: 'the sinking of the arch',
     broadcast: 'the sinking of the arch',
     study: 'the loss of height of the arch',
   },
+  'joint share': {
+    patient: 'the part of the joint surface that is broken',
+    broadcast: 'the part of the joint surface that is broken',
     study: 'the share of the joint surface involved',
   },
   'Boehler angle': {
@@ -259,10 +259,12 @@ export const REASON_WORDS = {
   'source.from memory': 'It rests on a figure from memory that nobody has checked.',
   'model.drawnFoot': 'The bones are modelled on few feet: another foot may differ by some millimetres.',
   'model.placeRule': 'It follows from the place alone, by the rule of the zones.',
+  'model.takenAsNone': 'It takes as none what nobody has stated.',
   'model.feedingRule':
     'It takes it that the vessel whose entry is nearest along the inside of the bone feeds a spot; nobody has measured flow.',
+  'model.operationTakes':
+    'It takes it that the operation stops a vessel for good and everywhere in the bone; no study of that in this bone was found.',
   'model.forecast': 'It is a sum over few and different studies, and takes their counts as independent.',
-  'model.takenAsNone': 'It takes as none what nobody has stated.',
   'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
   'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',
   'model.frame':
@@ -271,7 +273,5 @@ export const REASON_WORDS = {
     'Its constants come from the shin bone and from pieces of bone; none is known for this bone, and powers magnify errors.',
   'model.borrowedScore': 'The score was made for the shaft of the shin bone. For this bone nobody has tried it.',
   nothing: 'Nothing we know of lowers it.',
-  'model.operationTakes':
-    'It takes it that the operation stops a vessel for good and everywhere in the bone; no study of that in this bone was found.',
 } as const;
 export type ReasonKey = keyof typeof REASON_WORDS;

@@ -144,6 +144,13 @@ export const WHERE_SENTENCES = {
       'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
   },
 
+  alsoNumbered: {
+    patient: 'Number: {number}',
+    broadcast: 'Number: {number}',
+    study:
+      'AO/OTA {number} ({says}), compendium of {edition}. An optional reference: the compendium may be used for research, education and medical purposes without asking, and not commercially or for profit without leave.',
+  },
+
   'code.visit.first': {
     patient: 'first visit',
     broadcast: 'first visit',
