@@ -62,6 +62,7 @@ export const MEASURE_BOUNDS = {
   gap: [0, 30],
   'joint step': [0, 30],
   diastasis: [0, 30],
+  'arch loss': [0, 30],
   'joint share': [0, 100],
   'Boehler angle': [-60, 60],
   fragments: [1, 20],

@@ -9,7 +9,7 @@ import { KIND_NAMES, KINDS, type Kind, kindOf, nameOf } from './kinds';
 import { byPlace, type ContentProblem } from './problems';
 import { referencesOf } from './references';
 import { breachesOf } from './rules';
-import { edgesOf, lostEdges } from './rules-vessels';
+import { edgesOf, entriesOf, lostEdges } from './rules-vessels';
 import { type Content, type Review, review, screenWords, type Vessel } from './schema';
 import { readYaml, type YamlFile } from './yaml-file';
 
@@ -125,7 +125,9 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
     }
     ids?.add(id);
   }
-  const edges = new Set(loaded.flatMap(({ kind, record }) => (kind === 'vessels' ? edgesOf(record as Vessel) : [])));
+  const vessels = loaded.flatMap(({ kind, record }) => (kind === 'vessels' ? [record as Vessel] : []));
+  const edges = new Set(vessels.flatMap(edgesOf));
+  const entries = new Set(vessels.flatMap(entriesOf));
   for (const { kind, file, index, record } of loaded) {
     for (const r of referencesOf(kind, record)) {
       if (known.get(r.to)?.has(r.id)) continue;
@@ -133,7 +135,11 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
         problemAt(file, ['records', index, ...r.path], `an id found in ${KINDS[r.to].file} (${r.to})`, r.id),
       );
     }
-    for (const b of [...breachesOf(kind, record), ...lostEdges(record, edges)]) {
+    const lost =
+      kind === 'options'
+        ? lostEdges(record, entries, 'a way into a bone found in vessels.yaml')
+        : lostEdges(record, edges, 'an edge found in vessels.yaml');
+    for (const b of [...breachesOf(kind, record), ...lost]) {
       problems.push(problemAt(file, ['records', index, ...b.path], b.expected, b.got));
     }
   }

@@ -158,7 +158,10 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
       ...list('injuries', s.injuries, 'says', i, 'injuries'),
     ]),
   ],
-  factors: (r: Factor) => list('injuries', r.besideForecastOf, 'besideForecastOf'),
+  factors: (r: Factor) => [
+    ...list('injuries', r.besideForecastOf, 'besideForecastOf'),
+    ...list('bones', r.studiedAt ?? [], 'studiedAt'),
+  ],
   returnTests: (r: ReturnTest) => list('stages', r.stages, 'stages'),
 };
 

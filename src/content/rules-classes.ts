@@ -1,6 +1,7 @@
 /**
  * Classes of one scheme never fit at once: their rules are taken together, and two classes overlap when nothing keeps them apart. A
  * bound that is not stated is open. A value on a border belongs to the class that begins there, so that bounds that touch are apart.
+ * A measure that nobody stated keeps no two rules apart that both hold without it.
  */
 import type { Breach } from './rules';
 import type { ClassRule, Injury } from './schema';
@@ -15,7 +16,8 @@ const within = (a: Measured, b: Measured): boolean =>
 const apart = (a: ClassRule, b: ClassRule): boolean => {
   if (a.by === 'place' && b.by === 'place') return a.region !== b.region;
   if (a.by === 'displaced' && b.by === 'displaced') return a.displaced !== b.displaced;
-  return a.by === 'measure' && b.by === 'measure' && a.what === b.what && !within(a, b);
+  if (a.by !== 'measure' || b.by !== 'measure' || a.what !== b.what) return false;
+  return !within(a, b) && !(a.orNotStated && b.orNotStated);
 };
 
 /** Classes without rules are decided by no geometry, and so overlap with none. */

@@ -7,8 +7,12 @@ import type { Path } from './yaml-file';
 /** Every edge that a vessel's record tells. */
 export const edgesOf = (r: Pick<Vessel, 'id' | 'from' | 'ends'>): readonly VesselEdgeId[] => [
   ...r.from.map(({ vessel }) => vesselEdge(vessel, r.id)),
-  ...r.ends.map(({ at, bone }) => vesselEdge(r.id, at ?? bone)),
+  ...entriesOf(r),
 ];
+
+/** Those that go into a bone: all that an operation can take by itself. */
+export const entriesOf = (r: Pick<Vessel, 'id' | 'ends'>): readonly VesselEdgeId[] =>
+  r.ends.map(({ at, bone }) => vesselEdge(r.id, at ?? bone));
 
 /** Only what was read in a source, or what the whole trade holds, outweighs the computation. */
 export const vesselBreaches = (r: Vessel): Breach[] =>
@@ -76,10 +80,8 @@ const edgeLists = (value: unknown, path: Path = []): WithEdges[] => {
   });
 };
 
-/** Edges that no vessel tells. */
-export const lostEdges = (record: object, known: ReadonlySet<VesselEdgeId>): Breach[] =>
+/** Edges that no vessel tells, or not such ones. */
+export const lostEdges = (record: object, known: ReadonlySet<VesselEdgeId>, expected: string): Breach[] =>
   edgeLists(record).flatMap(({ path, edges }) =>
-    edges.flatMap((edge, i) =>
-      known.has(edge) ? [] : [{ path: [...path, i], expected: 'an edge found in vessels.yaml', got: edge }],
-    ),
+    edges.flatMap((edge, i) => (known.has(edge) ? [] : [{ path: [...path, i], expected, got: edge }])),
   );

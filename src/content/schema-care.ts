@@ -1,7 +1,7 @@
 /** Records about care and what became of people: options, studies, factors. Injuries: schema-injuries.ts. */
 import * as v from 'valibot';
 import { ENDPOINTS } from '../ids';
-import { factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
+import { boneId, factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
 
@@ -14,8 +14,8 @@ export const option = v.strictObject({
   /** What it does to the bone mechanically. */
   does: tellings,
   burdens: v.array(v.strictObject({ what: tellings, evidence })),
-  /** Edges of the graph of vessels that it takes away, as a source says. */
-  cuts: v.optional(v.array(vesselEdgeId)),
+  /** What the operation itself takes from the blood of a bone: ways of vessels into it, how that is told, and what it rests on. */
+  takes: v.optional(v.strictObject({ cuts: v.pipe(v.array(vesselEdgeId), v.minLength(1)), what: tellings, evidence })),
   evidence,
 });
 export type Option = v.InferOutput<typeof option>;
@@ -122,6 +122,8 @@ export const factor = v.strictObject({
   id: factorId,
   term: text(80),
   what: tellings,
+  /** Bones that it was studied at. Null: bone of any kind, or no study of one bone stands behind it. */
+  studiedAt: v.nullable(v.pipe(v.array(boneId), v.minLength(1))),
   effect: text(300),
   effects: v.optional(v.array(effect), []),
   waits: v.optional(v.array(waits), []),

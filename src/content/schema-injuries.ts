@@ -23,6 +23,7 @@ const weeks = v.nullable(finite);
 /**
  * What decides that a class fits, where geometry does: the part of the bone in which the break lies; whether it is displaced; a
  * measure of a film, `from` counted in and `below` not, so that a value on a border belongs to the class that begins there.
+ * `orNotStated`: the rule is taken to hold where nobody stated the measure, and that is said.
  */
 const rule = v.variant('by', [
   v.strictObject({ by: v.literal('place'), region: regionId }),
@@ -33,9 +34,14 @@ const rule = v.variant('by', [
       what: v.picklist([...FILM_MEASURES, 'displacement']),
       from: v.optional(finite),
       below: v.optional(finite),
+      orNotStated: v.optional(v.literal(true)),
     }),
     v.check(({ from, below }) => from !== undefined || below !== undefined, 'a rule has a from, a below or both'),
     v.check(({ from, below }) => from === undefined || below === undefined || from < below, 'from is less than below'),
+    v.check(
+      ({ what, orNotStated }) => what !== 'displacement' || !orNotStated,
+      'only a measure of a film can be taken',
+    ),
   ),
 ]);
 export type ClassRule = v.InferOutput<typeof rule>;
@@ -107,6 +113,8 @@ export const injury = v.strictObject({
     v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
   ),
   codes: v.pipe(v.array(codeId), v.minLength(1)),
+  /** Its number in the AO/OTA compendium, for study only: as far as it was read, in which edition, and what it says. Never its text or figures. */
+  alsoNumbered: v.optional(v.strictObject({ number: text(20), says: text(200), edition: evidence, evidence })),
   factors: v.array(factorId),
   /** Soft tissue that matters to it. */
   strands: v.optional(v.array(strandId), []),

@@ -1,7 +1,7 @@
 /**
  * Classes that geometry decides: the rules of an injury's classification (content) held against what the case says of place,
  * displacement and measures of films. A value on a border belongs to the class that begins there, and that is said. What is not
- * stated decides nothing, and two claims of one measure that differ decide nothing either.
+ * stated decides nothing, unless the rule takes it to hold then, and that is said; two claims of one measure that differ decide nothing.
  */
 import type { Claim, Facts } from '../cases/schema';
 import type { ClassRule, Injury } from '../content/schema';
@@ -21,11 +21,13 @@ export interface Measured {
   readonly displaced: { readonly value: boolean; readonly tag: ClaimTag } | null;
   /** One value a measure; a measure on which claims differ has none. */
   readonly measures: readonly MeasureKnown[];
+  /** Measures on which claims differ: stated, and so nothing is taken for them. */
+  readonly disputed: readonly FilmMeasure[];
 }
 
 type MeasureClaim = Extract<Claim, { subject: 'measure' }>;
 
-const byMeasure = (claims: readonly MeasureClaim[]): Measured['measures'] => {
+const byMeasure = (claims: readonly MeasureClaim[]): Pick<Measured, 'measures' | 'disputed'> => {
   const found = new Map<FilmMeasure, { value: number; tag: ClaimTag } | null>();
   for (const claim of claims) {
     if (claim.status === 'ruledOut') continue;
@@ -38,18 +40,22 @@ const byMeasure = (claims: readonly MeasureClaim[]): Measured['measures'] => {
       found.set(what, { value, tag: { status, claims: [...tags.flatMap((t) => t.claims), claim.id] } });
     }
   }
-  return [...found].flatMap(([what, known]) => (known === null ? [] : [{ what, ...known }]));
+  return {
+    measures: [...found].flatMap(([what, known]) => (known === null ? [] : [{ what, ...known }])),
+    disputed: [...found].flatMap(([what, known]) => (known === null ? [what] : [])),
+  };
 };
 
 export const measuredIn = (facts: Facts, region: Measured['region']): Measured => {
   const displacement = knownOf(facts.displacement);
   const tag: ClaimTag | null = displacement && { status: displacement.status, claims: displacement.claims };
-  const measures = byMeasure(facts.measures);
+  const { measures, disputed } = byMeasure(facts.measures);
   const mm = displacement?.value.mm;
   return {
     region,
     displaced: displacement === null || tag === null ? null : { value: displacement.value.displaced, tag },
     measures: mm === undefined || tag === null ? measures : [...measures, { what: 'displacement', value: mm, tag }],
+    disputed,
   };
 };
 
@@ -57,7 +63,9 @@ interface Held {
   readonly holds: boolean;
   /** On the border at which the class begins. */
   readonly onBorder: boolean;
-  readonly tag: ClaimTag;
+  /** Null where nobody stated it and the rule is taken to hold: `assumed` is what was not stated. */
+  readonly tag: ClaimTag | null;
+  readonly assumed?: FilmMeasure;
 }
 
 /** Null where nothing was stated that the rule asks for. */
@@ -67,7 +75,11 @@ const heldAgainst = (rule: ClassRule, m: Measured): Held | null => {
   if (rule.by === 'displaced')
     return m.displaced && { holds: m.displaced.value === rule.displaced, onBorder: false, tag: m.displaced.tag };
   const known = m.measures.find(({ what }) => what === rule.what);
-  if (known === undefined) return null;
+  if (known === undefined) {
+    const { what } = rule;
+    const taken = rule.orNotStated && what !== 'displacement' && !m.disputed.includes(what);
+    return taken ? { holds: true, onBorder: false, tag: null, assumed: what } : null;
+  }
   const { value, tag } = known;
   const holds = (rule.from === undefined || value >= rule.from) && (rule.below === undefined || value < rule.below);
   return { holds, onBorder: holds && value === rule.from, tag };
@@ -77,6 +89,8 @@ export interface ComputedClass {
   /** Its place in the injury's classification. */
   readonly index: number;
   readonly onBorder: boolean;
+  /** Measures that nobody stated, taken to be as the class asks. */
+  readonly assumed: readonly FilmMeasure[];
   readonly claim: ClaimTag;
 }
 
@@ -87,12 +101,14 @@ export const classesOf = ({ classification }: Pick<Injury, 'classification'>, m:
     const held = rules.map((rule) => heldAgainst(rule, m));
     if (held.some((h) => h === null || !h.holds)) return [];
     const all = held.flatMap((h) => h ?? []);
-    const statuses = all.flatMap(({ tag }) => (tag.status === 'ruledOut' ? [] : [tag.status]));
+    const tags = all.flatMap(({ tag }) => tag ?? []);
+    const statuses = tags.flatMap(({ status }) => (status === 'ruledOut' ? [] : [status]));
     return [
       {
         index,
         onBorder: all.some((h) => h.onBorder),
-        claim: { status: weakest(...statuses), claims: [...new Set(all.flatMap(({ tag }) => tag.claims))] },
+        assumed: all.flatMap((h) => h.assumed ?? []),
+        claim: { status: weakest(...statuses), claims: [...new Set(tags.flatMap(({ claims }) => claims))] },
       },
     ];
   });

@@ -26,7 +26,9 @@ const BY_MARK: Readonly<Record<Mark, Confidence>> = {
 export const MODEL_LIMITS = {
   drawnFoot: 'supported',
   placeRule: 'supported',
+  takenAsNone: 'uncertain',
   feedingRule: 'supported',
+  operationTakes: 'uncertain',
   spreadOfStudies: 'supported',
   forecast: 'uncertain',
   comparisonOfShares: 'supported',

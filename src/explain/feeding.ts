@@ -8,15 +8,20 @@ import type { FeedingTable } from '../perfusion/types';
 import { type Context, groundOn, regionsOn, zonesOn } from './context';
 import { locate, type OnFoot } from './place';
 import type { Situation } from './situation';
-import { chosenAt, cutIn, type VesselChoices } from './vessel-choices';
+import { chosenAt, takenBy, tornBy, type VesselChoices } from './vessel-choices';
 
 export interface FeedingRun extends OnFoot {
   readonly bone: BoneId;
   readonly place: Place | null;
   readonly choices: VesselChoices;
-  /** Edges that an operation or the class of the injury takes away; what a choice tears comes on top. */
+  /** Edges that the class of the injury tears; what a choice tears comes on top. */
   readonly cuts: readonly VesselEdgeId[];
+  /** Edges that the operation takes. */
+  readonly taken: readonly VesselEdgeId[];
 }
+
+/** The same bone before any break, tear or operation. */
+export const wholeBone = <R extends FeedingRun>(run: R): R => ({ ...run, place: null, cuts: [], taken: [] });
 
 /** More tables than this are not kept for one foot: a break that is dragged makes one a step. */
 const KEPT = 64;
@@ -32,15 +37,15 @@ const keptOn = (foot: Foot, content: Content): Map<string, FeedingTable> => {
 
 export const feedingFor = (context: Context, run: FeedingRun): FeedingTable => {
   const { content, footFor } = context;
-  const { bone, choices, cuts } = run;
+  const { bone, choices, cuts, taken } = run;
   const foot = footFor(run.foot);
   const breakMm = run.place === null ? null : (locate(foot, bone, run.place)?.sMm ?? null);
   const kept = keptOn(foot, content);
-  const key = JSON.stringify([bone, breakMm, Object.entries(choices).sort(), cuts]);
+  const key = JSON.stringify([bone, breakMm, Object.entries(choices).sort(), cuts, taken]);
   const known = kept.get(key);
   if (known !== undefined) return known;
   const { lacking, bare, torn } = chosenAt(content, bone, choices);
-  const whole = breakMm === null && cuts.length === 0;
+  const whole = breakMm === null && cuts.length + taken.length === 0;
   const table = feedingOf(
     {
       bone,
@@ -49,11 +54,11 @@ export const feedingFor = (context: Context, run: FeedingRun): FeedingTable => {
       vessels: content.vessels,
       lacking,
       bare,
-      cuts: new Set([...cuts, ...torn]),
+      cuts: new Set([...cuts, ...taken, ...torn]),
       joined: content.boneSupplies.some(({ id, noBorder }) => id === bone && noBorder !== undefined),
       breakMm,
     },
-    whole ? undefined : feedingFor(context, { ...run, place: null, cuts: [] }).borders,
+    whole ? undefined : feedingFor(context, wholeBone(run)).borders,
   );
   if (kept.size >= KEPT) kept.clear();
   kept.set(key, table);
@@ -67,12 +72,12 @@ export const feedingRunOf = (s: Situation, bone: BoneId): FeedingRun => ({
   // Without the line of a break nothing is cut off by one: a joint came apart, or may have.
   place: s.breakAt === null ? null : (s.known.place?.value ?? null),
   choices: s.whatIf.vessels ?? {},
-  cuts: cutIn(s).edges,
+  cuts: tornBy(s).edges,
+  taken: takenBy(s, bone)?.edges ?? [],
 });
 
-/** Vessels that lose an edge by what is torn or cut: the vessel that goes into a bone, or the one farther from the leg. */
-export const tornIn = (content: Content, run: FeedingRun): readonly VesselId[] => {
-  const edges = [...run.cuts, ...chosenAt(content, run.bone, run.choices).torn];
+/** Vessels that lose one of these edges: the vessel that goes into a bone, or the one farther from the leg. */
+const losing = (content: Content, edges: readonly VesselEdgeId[]): readonly VesselId[] => {
   const names = new Map(content.vessels.map(({ id }) => [String(id), id]));
   return [
     ...new Set(
@@ -84,6 +89,13 @@ export const tornIn = (content: Content, run: FeedingRun): readonly VesselId[] =
     ),
   ];
 };
+
+/** What the class of the injury and a choice have torn. */
+export const tornIn = (content: Content, run: FeedingRun): readonly VesselId[] =>
+  losing(content, [...run.cuts, ...chosenAt(content, run.bone, run.choices).torn]);
+
+/** What the operation takes. */
+export const takenIn = (content: Content, run: FeedingRun): readonly VesselId[] => losing(content, run.taken);
 
 /** Whether the content knows vessels of a bone. */
 export const isFed = (content: Content, bone: BoneId | null): bone is BoneId =>

@@ -10,7 +10,7 @@ import type { Endpoint } from '../ids';
 export type Says = 'there' | 'notThere' | 'healing' | 'problem';
 export type FollowUpFinding = SubjectValue<'followUp'>['finding'];
 
-const PLAY: readonly Endpoint[] = ['release', 'training', 'sport', 'match play', 'performance'];
+const PLAY: readonly Endpoint[] = ['release', 'training', 'sport', 'match play', 'performance', 'activity'];
 const atPlay = (says: Says, ...more: (readonly [Endpoint, Says])[]): ReadonlyMap<Endpoint, Says> =>
   new Map([...PLAY.map((endpoint) => [endpoint, says] as const), ...more]);
 

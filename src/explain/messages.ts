@@ -16,6 +16,7 @@ import type {
   CodeId,
   Endpoint,
   FactorId,
+  FilmMeasure,
   FilmScoreId,
   InjuryId,
   JointId,
@@ -66,6 +67,8 @@ export type TextAddress =
   | { readonly kind: 'classification'; readonly injury: InjuryId; readonly index: number }
   | { readonly kind: 'option'; readonly option: OptionId; readonly part: 'what' | 'does' }
   | { readonly kind: 'optionBurden'; readonly option: OptionId; readonly index: number }
+  /** What an operation takes from the blood of the bone. */
+  | { readonly kind: 'optionTakes'; readonly option: OptionId }
   | { readonly kind: 'trouble'; readonly trouble: TroubleId }
   | { readonly kind: 'stage'; readonly stage: StageId; readonly part: 'what' }
   | { readonly kind: 'stageOpens'; readonly stage: StageId; readonly index: number }
@@ -142,12 +145,13 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   nothingLocated: Record<string, never>;
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
-  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins. */
+  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins; `assumed`: taken, not stated. */
   computedClass: {
     readonly claim: ClaimTag;
     readonly injury: InjuryId;
     readonly index: number;
     readonly onBorder: boolean;
+    readonly assumed: readonly FilmMeasure[];
   };
   classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
   placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };
@@ -174,6 +178,7 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   };
   attachedHere: { readonly region: RegionId; readonly attachments: readonly AttachmentId[] };
   sideDefault: Record<string, never>;
+  alsoNumbered: { readonly injury: InjuryId };
   code: {
     readonly injury: InjuryId;
     readonly code: CodeId;
@@ -206,10 +211,11 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
     readonly halfWidth: Quantity;
     readonly region: RegionId;
   };
-  /** What a break leaves, and vessels torn besides, if any. */
+  /** What a break leaves, and vessels torn besides or taken by the operation, if any. */
   breakLeaves: {
     readonly given: Given;
     readonly torn: readonly VesselId[];
+    readonly taken: readonly VesselId[];
     readonly parts: readonly {
       readonly region: RegionId | null;
       readonly state: FeedingState;

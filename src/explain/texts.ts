@@ -65,6 +65,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.options, (o) => o.id === at.option)?.burdens[at.index];
       return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
     }
+    case 'optionTakes':
+      return toldIn(inList(content.options, (o) => o.id === at.option)?.takes);
     case 'trouble':
       return toldIn(inList(content.troubles, (t) => t.id === at.trouble));
     case 'stage': {

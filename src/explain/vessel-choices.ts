@@ -1,6 +1,14 @@
 /** How the vessels of a case run: the commonest pattern unless another is tried, and what is torn or cut. Plain data. */
 import type { Content, Evidence, VesselChoice, VesselPattern } from '../content/schema';
-import type { BoneId, RegionId, VesselChoiceId, VesselEdgeId, VesselPatternId } from '../ids';
+import {
+  type BoneId,
+  type OptionId,
+  type RegionId,
+  type VesselChoiceId,
+  type VesselEdgeId,
+  type VesselPatternId,
+  vesselEdge,
+} from '../ids';
 import { classesOf, measuredIn } from './classes';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
@@ -67,10 +75,8 @@ export interface CutVessels {
   readonly claims: readonly ClaimTag[];
 }
 
-/** What the treatment in force and the classes that hold take away, and the claims that say so. */
-export const cutIn = ({ context, facts, known, region, injuryRecord }: Situation): CutVessels => {
-  const { option } = known;
-  const operation = context.content.options.find(({ id }) => id === option?.value)?.cuts ?? [];
+/** What the classes that hold have torn, and the claims that say so. */
+export const tornBy = ({ facts, region, injuryRecord }: Situation): CutVessels => {
   const place = region === null ? null : { value: region.value, tag: tagOf(region) };
   const classes =
     injuryRecord === null
@@ -79,8 +85,26 @@ export const cutIn = ({ context, facts, known, region, injuryRecord }: Situation
           const cuts = injuryRecord.classification[index]?.cuts ?? [];
           return cuts.length === 0 ? [] : [{ cuts, claim }];
         });
-  return {
-    edges: [...operation, ...classes.flatMap(({ cuts }) => cuts)],
-    claims: [...(operation.length > 0 && option !== null ? [tagOf(option)] : []), ...classes.map(({ claim }) => claim)],
-  };
+  return { edges: classes.flatMap(({ cuts }) => cuts), claims: classes.map(({ claim }) => claim) };
+};
+
+/** What the operation in force takes from one bone itself. */
+export interface TakenVessels {
+  readonly option: OptionId;
+  readonly edges: readonly VesselEdgeId[];
+  readonly evidence: Evidence;
+  readonly claim: ClaimTag;
+}
+
+/** Null where none is in force, or where it takes nothing from this bone that we know of. */
+export const takenBy = ({ context, known }: Situation, bone: BoneId): TakenVessels | null => {
+  const { options, vessels } = context.content;
+  const takes = options.find(({ id }) => id === known.option?.value)?.takes;
+  if (known.option === null || takes === undefined) return null;
+  const into = new Set(
+    vessels.flatMap(({ id, ends }) => ends.filter((e) => e.bone === bone).map((e) => vesselEdge(id, e.at ?? e.bone))),
+  );
+  const edges = takes.cuts.filter((edge) => into.has(edge));
+  if (edges.length === 0) return null;
+  return { option: known.option.value, edges, evidence: takes.evidence, claim: tagOf(known.option) };
 };

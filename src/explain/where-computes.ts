@@ -120,6 +120,12 @@ export const computedClass = compute(
     return message('computedClass', { injury: inputs.injury, ...found });
   },
 );
+/** Its number in another list; throws RangeError where the content has none. */
+export const alsoNumbered = compute('where.alsoNumbered', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  if (content.injuries.find((i) => i.id === inputs.injury)?.alsoNumbered === undefined)
+    throw new RangeError(`no such number of ${inputs.injury}`);
+  return message('alsoNumbered', inputs);
+});
 export const classOpen = compute(
   'where.classOpen',
   ({ content }, inputs: { readonly region: RegionId; readonly ruledOut: readonly InjuryId[] }) =>

@@ -1,16 +1,15 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
-import type { Facts } from '../cases/schema';
 import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
 import { classesOf, measuredIn } from './classes';
-import type { CodeFacts } from './icd10cm';
-import { type Known, knownOf, tagOf } from './resolve';
+import { type Known, tagOf } from './resolve';
 import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
+import { codeFindings } from './where-codes';
 import {
   attachedHere,
   boneClash,
@@ -19,7 +18,6 @@ import {
   brokenHere,
   classFits,
   classOpen,
-  code,
   computedClass,
   jointHurt,
   neighbours,
@@ -243,12 +241,6 @@ const zoneDetail = (s: Situation, bone: BoneId, region: Known<RegionId>): readon
   return found;
 };
 
-const codeFactsOf = (facts: Facts): CodeFacts => ({
-  side: knownOf(facts.side)?.value ?? null,
-  displaced: knownOf(facts.displacement)?.value.displaced ?? null,
-  visit: facts.followUps.length > 0 ? 'later' : 'first',
-});
-
 const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
   const { context } = s;
   const at = (part: 'what' | 'nameCaveat') => ({ kind: 'injury', injury: injury.value, part }) as const;
@@ -261,7 +253,7 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
-  for (const { index, claim } of record === null ? [] : classesOf(record, measured))
+  for (const { index, claim, assumed } of record === null ? [] : classesOf(record, measured))
     found.push(
       find(context, 'where', {
         id: `computedClass.${index + 1}`,
@@ -270,6 +262,7 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
         inputs: { injury: injury.value, index, measured },
         evidence: record === null ? [] : [record.classification[index]].flatMap((c) => c?.evidence ?? []),
         claims: [claim],
+        models: assumed.length === 0 ? [] : ['takenAsNone'],
         whatIf: injury.whatIf || (s.region?.whatIf ?? false),
       }),
     );
@@ -292,23 +285,6 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
       }),
     );
   });
-  const bone = s.known.bone?.value;
-  const ofThisBone = (record?.codes ?? []).filter((id) => {
-    const own = context.content.codes.find((c) => c.id === id)?.bone;
-    return own === undefined || bone === undefined || own === bone;
-  });
-  ofThisBone.forEach((id, i) => {
-    found.push(
-      find(context, 'where', {
-        id: i === 0 ? 'code' : `code.${i + 1}`,
-        depth: 'more',
-        compute: code,
-        inputs: { injury: injury.value, code: id, ...codeFactsOf(s.facts) },
-        evidence: context.content.codes.filter((c) => c.id === id).map((c) => c.evidence),
-        whatIf: injury.whatIf,
-        readers: ['study'],
-      }),
-    );
-  });
+  found.push(...codeFindings(s, injury));
   return found;
 };

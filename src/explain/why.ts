@@ -2,14 +2,23 @@
 import type { BoneId, RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
 import { zoneAtStation, zonesOn } from './context';
-import { evidenceOfFeeding, type FeedingRun, feedingFor, feedingRunOf, isFed, tornIn } from './feeding';
+import {
+  evidenceOfFeeding,
+  type FeedingRun,
+  feedingFor,
+  feedingRunOf,
+  isFed,
+  takenIn,
+  tornIn,
+  wholeBone,
+} from './feeding';
 import type { Given } from './messages';
 import { tenth } from './place';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
-import { cutIn, triedAt } from './vessel-choices';
+import { takenBy, tornBy, triedAt } from './vessel-choices';
 
 export const whyUnknown = compute('why.unknown', () => message('whyUnknown', {}));
 
@@ -20,7 +29,7 @@ export const feedingUnknown = compute('why.noVessels', (_, inputs: { readonly bo
 type FedRun = FeedingRun & { readonly region: RegionId | null };
 
 export const fedBy = compute('why.fedBy', (context, inputs: FedRun) => {
-  const part = feedingFor(context, { ...inputs, place: null, cuts: [] }).parts.find((p) => p.region === inputs.region);
+  const part = feedingFor(context, wholeBone(inputs)).parts.find((p) => p.region === inputs.region);
   if (part === undefined) throw new RangeError(`no part ${inputs.region} in the feeding table`);
   const [largest] = part.territories;
   return message('fedBy', {
@@ -51,6 +60,7 @@ export const breakLeaves = compute('why.breakLeaves', (context, inputs: FeedingR
   return message('breakLeaves', {
     given: inputs.given,
     torn: tornIn(context.content, inputs),
+    taken: takenIn(context.content, inputs),
     parts: parts.map(({ region, state, remaining, fromBorder }) => ({
       region,
       state,
@@ -76,7 +86,7 @@ const MODELS = ['feedingRule', 'drawnFoot'] as const;
 
 const fedByFinding = (s: Situation, run: FeedingRun, region: RegionId | null, whatIf: boolean): readonly Finding[] => {
   const { context } = s;
-  const whole: FeedingRun = { ...run, place: null, cuts: [] };
+  const whole = wholeBone(run);
   const part = feedingFor(context, whole).parts.find((p) => p.region === region);
   if (part === undefined) return [];
   return [
@@ -98,7 +108,7 @@ const fedByFinding = (s: Situation, run: FeedingRun, region: RegionId | null, wh
 
 /** The first border is told to everybody; the others, far from most breaks, in study. */
 const borderFindings = (s: Situation, run: FeedingRun, whatIf: boolean): readonly Finding[] => {
-  const whole: FeedingRun = { ...run, place: null, cuts: [] };
+  const whole = wholeBone(run);
   return feedingFor(s.context, whole).borders.map((border, index) =>
     find(s.context, 'why', {
       id: index === 0 ? 'border' : `border.${index + 1}`,
@@ -126,19 +136,30 @@ const feedingFindings = (s: Situation): readonly Finding[] => {
     ...(named && s.region === null ? [] : fedByFinding(s, run, s.region?.value ?? null, whatIf)),
     ...borderFindings(s, run, tried),
   ];
-  const torn = tornIn(context.content, run);
-  if ((s.breakAt !== null && run.place !== null) || torn.length > 0)
+  const torn = tornBy(s);
+  const taken = takenBy(s, bone);
+  if ((s.breakAt !== null && run.place !== null) || taken !== null || tornIn(context.content, run).length > 0)
     found.push(
       find(context, 'why', {
         id: 'breakLeaves',
         depth: 'more',
         shows: [{ kind: 'feeding', bone }, ...(s.breakAt === null ? [] : [{ kind: 'break' } as const])],
         compute: breakLeaves,
-        inputs: { ...run, given: givenOf(s.breakTag) },
-        evidence: evidenceOfFeeding(context.content, run),
-        claims: [s.breakTag, ...cutIn(s).claims],
-        models: MODELS,
+        inputs: { ...run, given: givenOf(s.breakTag, ...torn.claims, taken?.claim ?? null) },
+        evidence: [...evidenceOfFeeding(context.content, run), ...(taken === null ? [] : [taken.evidence])],
+        claims: [s.breakTag, ...torn.claims, ...(taken === null ? [] : [taken.claim])],
+        models: taken === null ? MODELS : [...MODELS, 'operationTakes'],
         whatIf,
+      }),
+    );
+  if (taken !== null)
+    found.push(
+      ...textFinding(context, 'why', {
+        id: 'operationTakes',
+        at: { kind: 'optionTakes', option: taken.option },
+        shows: [{ kind: 'feeding', bone }],
+        claims: [taken.claim],
+        models: ['operationTakes'],
       }),
     );
   found.push(

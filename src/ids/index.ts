@@ -134,6 +134,7 @@ export const ENDPOINTS = [
   'sport',
   'match play',
   'performance',
+  'activity',
   'work',
 ] as const;
 export type Endpoint = (typeof ENDPOINTS)[number];
@@ -144,6 +145,7 @@ export const FILM_MEASURES = [
   'gap',
   'joint step',
   'diastasis',
+  'arch loss',
   'joint share',
   'Boehler angle',
   'fragments',

@@ -51,7 +51,13 @@ const rankOf = (question: QuestionId, depth: (typeof DEPTHS)[number], place: num
 const UNKNOWN_RANK = 9_000;
 
 /** Back at play is asked for with every return: these ranges are spoken as soon as claims are, not only when time is left. */
-const ASKED_FOR: ReadonlySet<string> = new Set<Endpoint>(['training', 'sport', 'performance', 'match play']);
+const ASKED_FOR: ReadonlySet<string> = new Set<Endpoint>([
+  'training',
+  'sport',
+  'activity',
+  'performance',
+  'match play',
+]);
 const depthOf = ({ finding }: Worded): (typeof DEPTHS)[number] =>
   finding.message.id === 'backRange' && finding.depth === 'more' && ASKED_FOR.has(finding.message.args.endpoint)
     ? 'claim'

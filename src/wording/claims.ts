@@ -27,6 +27,7 @@ const MEASURE_UNITS = {
   gap: 'mm',
   'joint step': 'mm',
   diastasis: 'mm',
+  'arch loss': 'mm',
   'joint share': 'share',
   'Boehler angle': 'deg',
 } as const;

@@ -3,7 +3,7 @@ import type { Content } from '../content/schema';
 import type { MessageOf, TextAddress } from '../explain/messages';
 import { textAt } from '../explain/texts';
 import type { Explanation } from '../explain/types';
-import type { Reader } from '../ids';
+import type { FactorId, InjuryId, Reader } from '../ids';
 import { conditional } from './claims';
 import { TEXT_FRAMES } from './en/clauses';
 import { PARTS } from './en/messages';
@@ -12,19 +12,29 @@ import { namesFor } from './names';
 import { capital } from './quantities';
 import type { Run } from './types';
 
+/** A factor is named with a word of care where the injury told of is of another bone than those it was studied at. */
+const factorTitle = (content: Content, id: FactorId, injury: InjuryId | null, name: string): string => {
+  const studied = content.factors.find((f) => f.id === id)?.studiedAt ?? null;
+  const record = content.injuries.find((i) => i.id === injury);
+  if (studied === null || record === undefined) return name;
+  const here = [record.bone, ...record.alsoBones].some((bone) => studied.includes(bone));
+  return here ? name : fill(PARTS.studiedElsewhere, { title: name });
+};
+
 /** What the text is a text of; null when it speaks for itself. */
-const titleOf = (content: Content, at: TextAddress, reader: Reader): string | null => {
+const titleOf = (content: Content, { injury }: Explanation, at: TextAddress, reader: Reader): string | null => {
   const names = namesFor(content, reader);
   switch (at.kind) {
     case 'option':
     case 'optionBurden':
+    case 'optionTakes':
       return names.option(at.option);
     case 'attachment':
       return names.attachment(at.attachment);
     case 'factor':
     case 'factorLimit':
     case 'factorAgainst':
-      return names.factor(at.factor);
+      return factorTitle(content, at.factor, injury, names.factor(at.factor));
     case 'trouble': {
       const record = content.troubles.find((t) => t.id === at.trouble);
       return record === undefined ? null : reader === 'study' ? record.term : record.plain;
@@ -60,6 +70,6 @@ export const contentRuns = (
   }
   // Written for the person who has this injury: true of this foot only as far as the case is.
   if (at.kind === 'injury' || at.kind === 'injuryNotSeen') return conditional([{ text }], explanation.given, reader);
-  const title = titleOf(content, at, reader);
+  const title = titleOf(content, explanation, at, reader);
   return [{ text: title === null ? text : fill(PARTS.titled, { title: capital(title), text }) }];
 };

@@ -1,13 +1,14 @@
 /** Details of where it is: neighbours, the border of a part, the break as drawn, what is fixed there, codes. */
 import type { Message, MessageOf } from '../explain/messages';
 import { conditional } from './claims';
+import { MEASURE_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { fillRuns } from './fill';
 import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import type { Run } from './types';
 
-const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code'] as const;
+const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code', 'alsoNumbered'] as const;
 type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
 const IDS: ReadonlySet<string> = new Set(WHERE_DETAILS);
 export const isWhereDetail = (message: Message): message is WhereDetail => IDS.has(message.id);
@@ -43,6 +44,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         region: region(message.args.region),
         attachments: list(message.args.attachments.map(names.attachment)),
       });
+    case 'alsoNumbered': {
+      const record = content.injuries.find((i) => i.id === message.args.injury)?.alsoNumbered;
+      const source = content.sources.find((s) => s.id === record?.edition.source);
+      return sentence(pen, 'alsoNumbered', {
+        number: record?.number ?? '',
+        says: record?.says ?? '',
+        edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
+      });
+    }
     case 'code': {
       const { code: id, text, visit, assumed } = message.args;
       const record = content.codes.find((c) => c.id === id);
@@ -56,4 +66,14 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     }
   }
+};
+
+/** A class that geometry decides, to stand behind a hedge: by its rules, on a border or not, with what was taken as none. */
+export const computedClassClause = (pen: Pen, args: MessageOf<'computedClass'>['args']): readonly Run[] => {
+  const { injury, index, onBorder, assumed } = args;
+  const found = pen.content.injuries.find((i) => i.id === injury)?.classification[index];
+  const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
+  const told = clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values);
+  const what = list(assumed.map((measure) => MEASURE_WORDS[measure][pen.reader]));
+  return assumed.length === 0 ? told : clause(pen, 'computedClass.assumed', { told, what });
 };

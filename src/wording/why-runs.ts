@@ -42,12 +42,15 @@ export const whyRuns = (pen: Pen, message: WhyMessage): readonly Run[] => {
       });
     }
     case 'breakLeaves': {
-      const { parts, torn, given } = message.args;
-      const values = { parts: feedingLine(parts, names.region), torn: list(torn.map(names.vessel)) };
-      return after(
-        conditional(clause(pen, torn.length === 0 ? 'breakLeaves' : 'breakLeaves.torn', values), given, reader),
-        '.',
-      );
+      const { parts, torn, taken, given } = message.args;
+      const values = {
+        parts: feedingLine(parts, names.region),
+        torn: list(torn.map(names.vessel)),
+        taken: list(taken.map(names.vessel)),
+      };
+      const alone = taken.length === 0 ? 'breakLeaves' : 'breakLeaves.taken';
+      const besides = taken.length === 0 ? 'breakLeaves.torn' : 'breakLeaves.tornTaken';
+      return after(conditional(clause(pen, torn.length === 0 ? alone : besides, values), given, reader), '.');
     }
   }
 };

@@ -31,7 +31,7 @@ import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
 import { isTroubleMessage, troubleRuns } from './trouble-runs';
 import type { Run, Sentence } from './types';
-import { isWhereDetail, whereDetailRuns } from './where-runs';
+import { computedClassClause, isWhereDetail, whereDetailRuns } from './where-runs';
 import { isWhyMessage, whyRuns } from './why-runs';
 
 /** The weakest mark a finding rests on: what its own numbers are underlined with. */
@@ -137,12 +137,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const key = injuries.length === 0 ? 'classOpen.none' : injuries.length === 1 ? 'classOpen.one' : 'classOpen';
       return sentence(pen, key, { region: region(message.args.region), injuries: list(injuries.map(names.injury)) });
     }
-    case 'computedClass': {
-      const { claim, injury, index, onBorder } = message.args;
-      const found = content.injuries.find((i) => i.id === injury)?.classification[index];
-      const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
-      return hedged(clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values), claim.status, reader);
-    }
+    case 'computedClass':
+      return hedged(computedClassClause(pen, message.args), message.args.claim.status, reader);
     case 'placeAgainstClass':
       return sentence(pen, 'placeAgainstClass', {
         stated: region(message.args.stated),

@@ -12,6 +12,7 @@ const { borders } = feedingFor(contextOf(content, foot), {
   place: null,
   choices: {},
   cuts: [],
+  taken: [],
 });
 
 against(

@@ -20,6 +20,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'The rules of the scheme, held against the stated place and measures. A value on a border belongs to the class that begins there.',
   'where.classOpen': 'All classes of the content that fit this place.',
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
+  'where.alsoNumbered': 'Looked up in the record of this class, with the edition of the list.',
   'where.code':
     'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
   'how.unknown': 'The case states neither the way it happened nor a class.',
@@ -61,7 +62,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'why.border':
     'Where the cells of two feeders meet across the bone: the middle of that surface, and half the stretch that eight tenths of it take.',
   'why.breakLeaves':
-    'The break takes away every way across it between cells; what is torn or operated takes edges of the graph of vessels away. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
+    'The break takes away every way across it between cells; what is torn and what the operation itself takes are ways of the graph of vessels that are gone. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
   'options.unknown': 'The case states no class and no place.',
   'options.usual': 'The options that the content lists for this class.',
   'options.trial': 'Arms of one study, as printed.',

@@ -221,5 +221,6 @@ export const REACH_WORDS = {
   sport: 'do sport again',
   'match play': 'play matches again',
   performance: 'perform again',
+  activity: 'do what they usually do again',
   work: 'work again',
 } as const;

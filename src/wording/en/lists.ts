@@ -63,6 +63,7 @@ export const REACHED_WORDS = {
   sport: 'sport began again',
   'match play': 'the first match was played',
   performance: 'performing began again',
+  activity: 'the usual activity began again',
   work: 'work began again',
 } as const;
 export const GIVEN_UP_WORDS = {
@@ -73,6 +74,7 @@ export const GIVEN_UP_WORDS = {
   sport: 'the return to sport was given up',
   'match play': 'the return to matches was given up',
   performance: 'the return to performing was given up',
+  activity: 'the return to the usual activity was given up',
   work: 'the return to work was given up',
 } as const;
 
@@ -121,6 +123,7 @@ export const ENDPOINT_WORDS = {
   sport: 'until sport began again',
   'match play': 'until the first match',
   performance: 'until performing again',
+  activity: 'until the usual activity began again',
   work: 'until work began again',
 } as const;
 
@@ -190,6 +193,11 @@ export const MEASURE_WORDS = {
     broadcast: 'the space between the bones',
     study: 'the diastasis',
   },
+  'arch loss': {
+    patient: 'the sinking of the arch',
+    broadcast: 'the sinking of the arch',
+    study: 'the loss of height of the arch',
+  },
   'joint share': {
     patient: 'the part of the joint surface that is broken',
     broadcast: 'the part of the joint surface that is broken',
@@ -251,8 +259,11 @@ export const REASON_WORDS = {
   'source.from memory': 'It rests on a figure from memory that nobody has checked.',
   'model.drawnFoot': 'The bones are modelled on few feet: another foot may differ by some millimetres.',
   'model.placeRule': 'It follows from the place alone, by the rule of the zones.',
+  'model.takenAsNone': 'It takes as none what nobody has stated.',
   'model.feedingRule':
     'It takes it that the vessel whose entry is nearest along the inside of the bone feeds a spot; nobody has measured flow.',
+  'model.operationTakes':
+    'It takes it that the operation stops a vessel for good and everywhere in the bone; no study of that in this bone was found.',
   'model.forecast': 'It is a sum over few and different studies, and takes their counts as independent.',
   'model.spreadOfStudies': 'It is the spread of the centres of named studies, not a forecast for one person.',
   'model.comparisonOfShares': 'Two shares are compared; the groups differ in more than their treatment.',

@@ -200,6 +200,7 @@ export const PARTS = {
   callFirst: 'While it is “{stage}”, call the clinic the same day if: {text}',
   notSeen: '{text}',
   apart: 'Can be taken for {other}',
+  studiedElsewhere: '{title} (studied at another bone)',
   and: ' and ',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',

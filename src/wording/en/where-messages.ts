@@ -68,6 +68,12 @@ export const WHERE_SENTENCES = {
     broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
     study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
   },
+  /** Behind the clause of the class: a measure that nobody stated. */
+  'computedClass.assumed': {
+    patient: '{told}. We were not told of {what}, and take it as none',
+    broadcast: '{told}. Nothing was said of {what}, so it is taken as none',
+    study: '{told}. Not stated, and taken as none: {what}',
+  },
   classOpen: {
     patient: 'More than one kind of injury fits this spot: {injuries}.',
     broadcast: 'More than one kind of injury fits this spot: {injuries}.',
@@ -136,6 +142,13 @@ export const WHERE_SENTENCES = {
     broadcast: 'Code: {code}',
     study:
       'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
+  },
+
+  alsoNumbered: {
+    patient: 'Number: {number}',
+    broadcast: 'Number: {number}',
+    study:
+      'AO/OTA {number} ({says}), compendium of {edition}. An optional reference: the compendium may be used for research, education and medical purposes without asking, and not commercially or for profit without leave.',
   },
 
   'code.visit.first': {

@@ -52,4 +52,14 @@ export const WHY_SENTENCES = {
     broadcast: 'with some vessels torn as well, part by part: {parts}',
     study: 'left by break and loss of {torn}: {parts}',
   },
+  'breakLeaves.taken': {
+    patient: 'we reckon that the break and the operation itself leave, part by part: {parts}',
+    broadcast: 'by our reckoning the break and the operation itself leave, part by part: {parts}',
+    study: 'computed, left by break and operation, which itself takes {taken}: {parts}',
+  },
+  'breakLeaves.tornTaken': {
+    patient: 'we reckon, with some vessels torn and with the operation itself, part by part: {parts}',
+    broadcast: 'with some vessels torn and with the operation itself, part by part: {parts}',
+    study: 'left by break, loss of {torn} and operation, which itself takes {taken}: {parts}',
+  },
 } as const satisfies Readonly<Record<string, Tellings>>;

@@ -12,7 +12,7 @@ type Classified = Injury['classification'][number];
 interface Found {
   readonly region: string;
   readonly displaced: boolean;
-  readonly measures: Readonly<Record<string, number>>;
+  readonly measures: Readonly<Record<string, number | undefined>>;
 }
 
 /** Written here anew, so that the rules are held against another reading of them. */
@@ -24,7 +24,8 @@ const holds = (rule: ClassRule, found: Found): boolean => {
       return rule.displaced === found.displaced;
     case 'measure': {
       const value = found.measures[rule.what];
-      return value !== undefined && value >= (rule.from ?? -Infinity) && value < (rule.below ?? Infinity);
+      if (value === undefined) return rule.orNotStated === true;
+      return value >= (rule.from ?? -Infinity) && value < (rule.below ?? Infinity);
     }
   }
 };
@@ -40,9 +41,11 @@ const schemes = content.injuries.flatMap((injury) =>
     .filter(([, classes]) => classes.some(({ rules }) => rules !== undefined))
     .map(([scheme, classes]) => [injury.id, scheme, classes] as const),
 );
-const bordersOf = (classes: readonly Classified[]): readonly number[] =>
+const bordersOf = (classes: readonly Classified[], what: string): readonly number[] =>
   classes
-    .flatMap(({ rules }) => (rules ?? []).flatMap((rule) => (rule.by === 'measure' ? [rule.from, rule.below] : [])))
+    .flatMap(({ rules }) =>
+      (rules ?? []).flatMap((rule) => (rule.by === 'measure' && rule.what === what ? [rule.from, rule.below] : [])),
+    )
     .filter((border) => border !== undefined);
 const measuresOf = (classes: readonly Classified[]): readonly string[] => [
   ...new Set(
@@ -51,7 +54,7 @@ const measuresOf = (classes: readonly Classified[]): readonly string[] => [
 ];
 
 describe.each(schemes)('%s: %s', (_id, _scheme, classes) => {
-  const borders = bordersOf(classes);
+  const borders = measuresOf(classes).flatMap((what) => bordersOf(classes, what));
   const value = fc.oneof(
     fc.double({ min: -20, max: 120, noNaN: true }),
     ...(borders.length === 0 ? [] : [fc.constantFrom(...borders)]),
@@ -59,25 +62,44 @@ describe.each(schemes)('%s: %s', (_id, _scheme, classes) => {
   const found: fc.Arbitrary<Found> = fc.record({
     region: fc.constantFrom(...content.regions.map((r) => r.id as string)),
     displaced: fc.boolean(),
-    measures: fc.record(Object.fromEntries(measuresOf(classes).map((what) => [what, value]))),
+    measures: fc.record(Object.fromEntries(measuresOf(classes).map((what) => [what, value])), { requiredKeys: [] }),
   });
 
-  it('never fits twice, on a border or beside it', () => {
+  it('never fits twice, on a border or beside it, stated or not', () => {
     fc.assert(fc.property(found, (each) => classes.filter((c) => fits(c, each)).length <= 1));
   });
 
+  /** Which classes fit with one measure as given, whatever the others are: not stated, on a border or beside it. */
+  const fittingAt = (what: string, v: number): ReadonlySet<string> => {
+    let others: Found['measures'][] = [{ [what]: v }];
+    for (const other of measuresOf(classes).filter((each) => each !== what))
+      others = others.flatMap((m) => [
+        m,
+        ...bordersOf(classes, other).flatMap((edge) =>
+          [edge - 0.5, edge, edge + 0.5].map((o) => ({ ...m, [other]: o })),
+        ),
+      ]);
+    return new Set(
+      others.flatMap((measures) =>
+        [true, false].flatMap((displaced) =>
+          classes.filter((c) => fits(c, { region: '', displaced, measures })).map(({ id }) => id),
+        ),
+      ),
+    );
+  };
+
   it('has a class that begins at each border, and the one below ends there', () => {
     for (const what of measuresOf(classes))
-      for (const border of new Set(borders)) {
-        const at = (v: number, displaced: boolean): readonly string[] =>
-          classes.filter((c) => fits(c, { region: '', displaced, measures: { [what]: v } })).map(({ id }) => id);
-        const begins = classes.filter(({ rules }) => rules?.some((r) => r.by === 'measure' && r.from === border));
-        const told = [...at(border, true), ...at(border, false)];
-        for (const { id } of begins) expect(told).toContain(id);
-        const ends = classes.filter(({ rules }) => rules?.some((r) => r.by === 'measure' && r.below === border));
-        for (const { id } of ends) {
+      for (const border of new Set(bordersOf(classes, what))) {
+        const bound = (side: 'from' | 'below') =>
+          classes.filter(({ rules }) =>
+            rules?.some((r) => r.by === 'measure' && r.what === what && r[side] === border),
+          );
+        const told = fittingAt(what, border);
+        for (const { id } of bound('from')) expect(told).toContain(id);
+        for (const { id } of bound('below')) {
           expect(told).not.toContain(id);
-          expect([...at(border - 1e-6, true), ...at(border - 1e-6, false)]).toContain(id);
+          expect(fittingAt(what, border - 1e-6)).toContain(id);
         }
       }
   });
@@ -112,6 +134,12 @@ describe('overlap', () => {
     const displaced = (is: boolean): ClassRule => ({ by: 'displaced', displaced: is });
     expect(overlap({ rules: [displaced(true), measure(1, 5)] }, { rules: [displaced(false)] })).toBe(false);
     expect(overlap({ rules: [displaced(true)] }, { rules: [measure(1, 5)] })).toBe(true);
+  });
+  it('is one where only a measure that nobody stated would keep two apart', () => {
+    const taken = (from: number | undefined, below: number | undefined): ClassRule =>
+      ({ ...measure(from, below), orNotStated: true }) as ClassRule;
+    expect(overlap({ rules: [taken(undefined, 1)] }, { rules: [measure(1, undefined)] })).toBe(false);
+    expect(overlap({ rules: [taken(undefined, 1)] }, { rules: [taken(1, undefined)] })).toBe(true);
   });
   it('is told as a breach with its place, within one scheme only', () => {
     const [first] = content.injuries[0]?.classification ?? [];

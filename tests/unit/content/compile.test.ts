@@ -15,11 +15,13 @@ records:
     what: { patient: One., broadcast: Two., study: Three. }
     effect: slower
     evidence: { source: first-2001, mark: seen }
+    studiedAt: null
   - id: diabetes
     term: diabetes
     what: { patient: One., broadcast: Two., study: Three. }
     effect: slower
     evidence: { source: null, mark: from memory }
+    studiedAt: null
 `;
 const EFFECT = `
     effects:
@@ -152,7 +154,7 @@ const TABLE: readonly Row[] = [
     'not an id',
     'factors.yaml',
     broken(FACTORS, 'id: diabetes', 'id: Dia betes'),
-    8,
+    9,
     'records[1](Dia betes).id',
     /an id/,
     /Dia betes/,
@@ -161,7 +163,7 @@ const TABLE: readonly Row[] = [
     'text too long',
     'factors.yaml',
     broken(FACTORS, 'term: diabetes', `term: ${'x'.repeat(99)}`),
-    9,
+    10,
     'records[1](diabetes).term',
     /at most 80 characters/,
     /99/,
@@ -206,7 +208,7 @@ const TABLE: readonly Row[] = [
     'same id twice',
     'factors.yaml',
     broken(FACTORS, 'id: diabetes', 'id: smoking'),
-    8,
+    9,
     'records[1](smoking).id',
     /not used before/,
     /smoking/,
@@ -215,7 +217,7 @@ const TABLE: readonly Row[] = [
     'seen without a source',
     'factors.yaml',
     broken(FACTORS, 'source: null, mark: from memory', 'source: null, mark: seen'),
-    12,
+    13,
     'records[1](diabetes).evidence.source',
     /a source, because the mark is "seen"/,
     /none/,
@@ -347,7 +349,7 @@ const TABLE: readonly Row[] = [
     'broken YAML',
     'factors.yaml',
     broken(FACTORS, 'effect: slower', 'effect: "slower'),
-    13,
+    15,
     '(file)',
     /YAML/,
     /quote|closing/i,
@@ -406,7 +408,7 @@ describe('a broken file is told with file, line, path, what was expected and wha
 
   test('every mistake of a file is told at once, in the order of the lines', () => {
     const text = broken(broken(FACTORS, 'term: smoking', 'term: ""'), 'term: diabetes', 'term: ""');
-    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([4, 9]);
+    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([4, 10]);
   });
 
   test('a file that cannot be read does not make every reference to it a false alarm', () => {

@@ -48,4 +48,11 @@ describe('vessels', () => {
     const to = '{ region: mt5-head, evidence: { source: shereff-1991, mark: from memory } }';
     expect(problemsWith('vessels.yaml', from, to).join()).toContain('outweighs what is computed');
   });
+
+  test('an operation takes only ways that go into a bone', () => {
+    const from = 'cuts: ["mt5-nutrient>mt5-foramen-nutrient", "mt5-nutrient>mt5-foramen-nutrient-lateral"]';
+    expect(problemsWith('options.yaml', from, 'cuts: ["plantar-metatarsal-4>mt5-nutrient"]')).toEqual([
+      'options.yaml: a way into a bone found in vessels.yaml, got plantar-metatarsal-4>mt5-nutrient',
+    ]);
+  });
 });

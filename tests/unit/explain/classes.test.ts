@@ -21,7 +21,7 @@ const scheme = (...rules: ClassRule[][]): Pick<Injury, 'classification'> => ({
   })),
 });
 
-const NOTHING: Measured = { region: null, displaced: null, measures: [] };
+const NOTHING: Measured = { region: null, displaced: null, measures: [], disputed: [] };
 const confirmed = { status: 'confirmed', claims: [] } as const;
 const gap = (value: number): Measured => ({ ...NOTHING, measures: [{ what: 'diastasis', value, tag: confirmed }] });
 
@@ -108,7 +108,7 @@ describe('classes that geometry decides', () => {
   });
 });
 
-/** Every way in which the content's own rules can be answered: each part of the bone, displaced or not, each border and beside it. */
+/** Every way in which the content's own rules can be answered: each part of the bone, displaced or not, each border and beside it, or not stated. */
 const answersTo = (injury: Injury): Measured[] => {
   const rules = injury.classification.flatMap((c) => c.rules ?? []);
   const regions = content.regions.filter((r) => r.kind === 'zone').map((r) => r.id);
@@ -125,13 +125,15 @@ const answersTo = (injury: Injury): Measured[] => {
         region: { value, tag: confirmed },
         displaced: { value: displaced, tag: confirmed },
         measures: [],
+        disputed: [],
       }),
     ),
   );
   for (const what of whats)
-    answers = answers.flatMap((a) =>
-      edges(what).map((value) => ({ ...a, measures: [...a.measures, { what, value, tag: confirmed }] })),
-    );
+    answers = answers.flatMap((a) => [
+      a,
+      ...edges(what).map((value) => ({ ...a, measures: [...a.measures, { what, value, tag: confirmed }] })),
+    ]);
   return answers;
 };
 

@@ -8,7 +8,7 @@ import { explain, NO_WHAT_IF } from '../../../src/explain';
 import { contextOf } from '../../../src/explain/context';
 import { type FeedingRun, feedingFor, isFed } from '../../../src/explain/feeding';
 import { chosenAt, type VesselChoices, withChoice } from '../../../src/explain/vessel-choices';
-import { BONE_IDS, type BoneId, type InjuryId, idOf, type OptionId, type RegionId } from '../../../src/ids';
+import { BONE_IDS, type BoneId, type InjuryId, idOf, type RegionId, type VesselEdgeId } from '../../../src/ids';
 import { CELLS, FEEDING_STATES, type FeedingTable, feedingOf, groundOf } from '../../../src/perfusion';
 import { plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, explained, findingNamed, foot } from '../../tools/explained';
@@ -20,6 +20,7 @@ const run = (bone: BoneId, over: Partial<FeedingRun> = {}): FeedingRun => ({
   place: null,
   choices: {},
   cuts: [],
+  taken: [],
   ...over,
 });
 const chosen = (choices: Readonly<Record<string, string>>): VesselChoices => choices as VesselChoices;
@@ -208,20 +209,8 @@ describe('patterns', () => {
     expect(withChoice(content, tried, pattern, first)).toEqual({});
   });
 
-  test('an operation and a class that cut vessels leave less, and say which', () => {
-    const cuts = ['mt5-nutrient>mt5-foramen-nutrient'] as unknown as Content['options'][number]['cuts'];
-    const cutting: Content = {
-      ...content,
-      options: content.options.map((o) => (o.id === 'screw' ? { ...o, cuts } : o)),
-    };
-    const file = caseOf(
-      ['injury', idOf<InjuryId>('mt5-metaphyseal')],
-      ['treatment', { option: idOf<OptionId>('screw') }],
-    );
-    const told = explain(cutting, factsOf(file), NO_WHAT_IF, foot);
-    expect(findingNamed(told, 'why.breakLeaves')?.message.args).toMatchObject({ torn: ['mt5-nutrient'] });
-    expect(findingNamed(told, 'why.breakLeaves')?.basis.claims).toHaveLength(2);
-    for (const p of told.feeding?.parts ?? []) expect(p.remaining).not.toContain('mt5-nutrient');
+  test('a class that tears vessels leaves less, and says which', () => {
+    const cuts = ['mt5-nutrient>mt5-foramen-nutrient'] as unknown as readonly VesselEdgeId[];
     const displaced = content.injuries.map((i) =>
       i.id === 'mt5-metaphyseal'
         ? {
@@ -235,7 +224,9 @@ describe('patterns', () => {
     ) as Content['injuries'];
     const stated = caseOf(['injury', idOf<InjuryId>('mt5-metaphyseal')], ['displacement', { displaced: true }]);
     const torn = explain({ ...content, injuries: displaced }, factsOf(stated), NO_WHAT_IF, foot);
-    expect(findingNamed(torn, 'why.breakLeaves')?.message.args).toMatchObject({ torn: ['mt5-nutrient'] });
+    expect(findingNamed(torn, 'why.breakLeaves')?.message.args).toMatchObject({ torn: ['mt5-nutrient'], taken: [] });
+    expect(findingNamed(torn, 'why.breakLeaves')?.basis.claims).toHaveLength(2);
+    for (const p of torn.feeding?.parts ?? []) expect(p.remaining).not.toContain('mt5-nutrient');
   });
 
   test('a choice that the content does not have is no choice', () => {
