@@ -70,7 +70,7 @@ export const WHERE_SENTENCES = {
   },
   /** Behind the clause of the class: a measure that nobody stated. */
   'computedClass.assumed': {
-    patient: '{told}. We were not told of {what}, and take it as none',
+    patient: '{told}. Nobody told us of {what}, so we take it that there is none',
     broadcast: '{told}. Nothing was said of {what}, so it is taken as none',
     study: '{told}. Not stated, and taken as none: {what}',
   },
