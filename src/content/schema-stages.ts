@@ -42,6 +42,8 @@ export const stage = v.strictObject({
       id: id<CriterionId>(),
       /** None named: after every treatment. */
       options: v.optional(v.array(optionId), []),
+      /** Of a broken bone or of a joint that came apart; none named: of both. */
+      of: v.optional(v.picklist(['break', 'joint'])),
       what: tellings,
       evidence,
     }),

@@ -28,7 +28,7 @@ import type { ArmFigures, ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
 import type { Situation } from './situation';
-import { soonerFindings } from './sooner';
+import { harmFindings, soonerFindings } from './sooner';
 import { stageFindings } from './stages';
 import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
@@ -92,7 +92,7 @@ const rangeFindings = (
     }),
   );
   found.unshift(...forecastFindings(s, forecasts, odds ? 'sentence' : 'claim'));
-  found.push(...soonerFindings(s, ranges));
+  found.push(...soonerFindings(s, ranges), ...harmFindings(s, ranges));
   const { start } = known;
   // One average, or averages without the slowest, make no span of days: a single date would be read off them.
   const people = first === undefined ? null : (rangeFor(context, first)?.people ?? null);

@@ -14,6 +14,12 @@ export const optionsInQuestion = (
 export const isOfOptions = (named: readonly OptionId[], inQuestion: readonly OptionId[]): boolean =>
   named.length === 0 || named.some((id) => inQuestion.includes(id));
 
-/** What opens the next stage after these treatments, by its place in the content. */
-export const criteriaIn = (stage: Stage, inQuestion: readonly OptionId[]): readonly number[] =>
-  stage.opensNext.flatMap(({ options }, index) => (isOfOptions(options, inQuestion) ? [index] : []));
+/** What opens the next stage of this kind of injury after these treatments, by its place in the content. */
+export const criteriaIn = (
+  stage: Stage,
+  inQuestion: readonly OptionId[],
+  kind: Injury['kind'] | null,
+): readonly number[] =>
+  stage.opensNext.flatMap(({ options, of }, index) =>
+    isOfOptions(options, inQuestion) && (of === undefined || kind === null || of === kind) ? [index] : [],
+  );

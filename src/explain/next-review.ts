@@ -4,7 +4,7 @@
  * reached, so that all findings that fall short of it move it alike: later, with more odds of a healing problem.
  */
 import { FOLLOW_UP_FINDINGS } from '../cases/schema';
-import type { Content } from '../content/schema';
+import type { Content, Injury } from '../content/schema';
 import type { Endpoint, OptionId, StageId } from '../ids';
 import { type Forecast, healingAt, hundredOf, knownProblem, notThereAt, weekOf } from '../recovery';
 import { type FollowUpFinding, followUpSays, type Says } from './follow-up-says';
@@ -66,11 +66,14 @@ export const criteriaOf = (
   { stages }: Pick<Content, 'stages'>,
   stage: StageId,
   inQuestion: readonly OptionId[],
+  kind: Injury['kind'] | null,
 ): Criteria => {
   const record = stages.find((each) => each.id === stage);
   return {
     opens:
-      record === undefined ? [] : criteriaIn(record, inQuestion).map((index) => ({ kind: 'stageOpens', stage, index })),
+      record === undefined
+        ? []
+        : criteriaIn(record, inQuestion, kind).map((index) => ({ kind: 'stageOpens', stage, index })),
     sendsBack: record?.sendsBack.map((_, index) => ({ kind: 'stageSendsBack', stage, index })) ?? [],
   };
 };

@@ -71,7 +71,7 @@ export const stageAtReview = compute('back.stageAtReview', ({ content }, inputs:
   const record = content.stages.find((each) => each.id === stage);
   if (injury === undefined || record === undefined) throw new RangeError(`no stage ${stage} of ${id}`);
   const rows = stagesOf(injury, option);
-  const { opens, sendsBack } = criteriaOf(content, stage, [option]);
+  const { opens, sendsBack } = criteriaOf(content, stage, [option], injury.kind);
   return message('stageAtReview', {
     stage,
     next: rows[rows.findIndex((row) => row.stage === stage) + 1]?.stage ?? null,
@@ -97,7 +97,9 @@ const stageNow = (s: Situation, injury: Injury, option: OptionId) => {
     const record = s.context.content.stages.find(({ id }) => id === stage);
     if (record === undefined) return false;
     const met = metIn(s, stage);
-    return criteriaIn(record, [option]).some((index) => !met.some((each) => each === record.opensNext[index]?.id));
+    return criteriaIn(record, [option], injury.kind).some(
+      (index) => !met.some((each) => each === record.opensNext[index]?.id),
+    );
   });
   const stage = open ?? stages.at(-1);
   return stage === undefined ? null : { stage, stated: false };
@@ -107,7 +109,7 @@ const stageFinding = (s: Situation, injury: Injury, option: OptionId): readonly 
   const now = stageNow(s, injury, option);
   if (now === null) return [];
   const { content } = s.context;
-  const { opens, sendsBack } = criteriaOf(content, now.stage, [option]);
+  const { opens, sendsBack } = criteriaOf(content, now.stage, [option], injury.kind);
   return [
     find(s.context, 'back', {
       id: 'review.stage',

@@ -1,11 +1,12 @@
 /**
- * Studies whose people were back at sport before the week in which running usually begins here. Both are told, so that the difference
- * is told as well: else the shorter figure is read as leave.
+ * What keeps a short time from being read as leave: people of a study who were back at sport before the week in which running usually
+ * begins here, and what went wrong with the very people whose time is told.
  */
-import { type Endpoint, idOf, type StageId } from '../ids';
+import { type Endpoint, idOf, type StageId, type StudyId } from '../ids';
 import { type RangeInputs, rangeFor } from './back-computes';
 import { compute, find, message } from './build';
 import type { Context } from './context';
+import type { ArmEvent } from './messages';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
 import type { Finding } from './types';
@@ -50,3 +51,53 @@ export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): re
         }),
       ];
     });
+
+const HARMS: readonly ArmEvent['what'][] = ['failure', 'nonunion', 'refracture'];
+/** Told from one in ten on: rarer ones stand with the options and the troubles. */
+const OFTEN = 0.1;
+
+interface Harm {
+  readonly study: StudyId;
+  readonly what: ArmEvent['what'];
+  readonly count: number;
+  readonly of: number;
+}
+
+/** The commonest harm of each study of a range. */
+const harmsOf = (context: Context, inputs: RangeInputs): readonly Harm[] =>
+  (rangeFor(context, inputs)?.arms ?? []).flatMap(({ study, event, events }): readonly Harm[] => {
+    const found = [...(event === null ? [] : [event]), ...events].flatMap(({ what, count, of }) =>
+      HARMS.includes(what) && count !== null && of !== null && count / of >= OFTEN ? [{ study, what, count, of }] : [],
+    );
+    return found.length === 0 ? [] : [found.reduce((a, b) => (b.count / b.of > a.count / a.of ? b : a))];
+  });
+
+export const backHarm = compute(
+  'back.harm',
+  (context, { study, ...inputs }: RangeInputs & { readonly study: StudyId }) => {
+    const found = harmsOf(context, inputs).find((harm) => harm.study === study);
+    if (found === undefined) throw new RangeError(`nothing went wrong in ${study}`);
+    return message('backHarm', { endpoint: inputs.endpoint, ...found });
+  },
+);
+
+/** Once a study, with the first of its times that is told. */
+export const harmFindings = (s: Situation, ranges: readonly RangeInputs[]): readonly Finding[] => {
+  const told = new Set<StudyId>();
+  return ranges.flatMap((inputs) =>
+    harmsOf(s.context, inputs)
+      .filter(({ study }) => !told.has(study))
+      .map(({ study }) => {
+        told.add(study);
+        const arm = rangeFor(s.context, inputs)?.arms.find((each) => each.study === study);
+        return find(s.context, 'back', {
+          id: `harm.${study}`,
+          depth: 'more',
+          compute: backHarm,
+          inputs: { ...inputs, study },
+          evidence: arm === undefined ? [] : [{ source: arm.source, mark: arm.mark }],
+          whatIf: s.injury?.whatIf ?? false,
+        });
+      }),
+  );
+};

@@ -1,9 +1,9 @@
 /** What the messages of a stage carry: what a person may do today in it, what single clinics wrote of it, what a share does to the bone. */
-import type { ActivityId, BoneId, Endpoint, OptionId, StageId, StageSheetId, WeightPracticeId } from '../ids';
+import type { ActivityId, BoneId, Endpoint, OptionId, StageId, StageSheetId, StudyId, WeightPracticeId } from '../ids';
 import type { ShareWay } from '../mechanics';
 import type { Quantity } from '../units';
 import type { Agreed } from './load-messages';
-import type { TextAddress } from './messages';
+import type { ArmEvent, TextAddress } from './messages';
 
 /** Largest pull under a share of body weight over that of plain walking. */
 export interface ShareRatio {
@@ -71,6 +71,14 @@ export interface StageMessages {
     readonly endpoint: Endpoint;
     readonly weeks: Quantity;
     readonly from: Quantity;
+  };
+  /** Of the people of one study whose time is told, how many had the commonest harm. */
+  backHarm: {
+    readonly endpoint: Endpoint;
+    readonly study: StudyId;
+    readonly what: ArmEvent['what'];
+    readonly count: number;
+    readonly of: number;
   };
   stageLoadPending: { readonly stage: StageId };
   /** Nothing of the body's weight on the foot: the frame has no load to tell of. */

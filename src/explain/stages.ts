@@ -109,7 +109,7 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
     textFinding(context, 'back', { id: `${id}.${name}`, at, whatIf });
   return [
     ...text('what', { kind: 'stage', stage, part: 'what' }),
-    ...criteriaIn(record, inQuestion).flatMap((index) =>
+    ...criteriaIn(record, inQuestion, s.injuryRecord?.kind ?? null).flatMap((index) =>
       text(`opens.${index + 1}`, { kind: 'stageOpens', stage, index }),
     ),
     ...record.sendsBack.flatMap((_, index) => text(`back.${index + 1}`, { kind: 'stageSendsBack', stage, index })),

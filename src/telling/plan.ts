@@ -2,7 +2,7 @@
  * Stages and reviews to take along: one arrangement for a list in weeks and for a calendar, so that the two can't disagree. A review
  * stands where a usual stage ends: there somebody has to look whether the next may open (common practice). From the case alone.
  */
-import type { Content, Stage } from '../content/schema';
+import type { Content, Injury, Stage } from '../content/schema';
 import { criteriaIn, optionsInQuestion } from '../explain/in-question';
 import type { MessageOf } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
@@ -52,12 +52,13 @@ const number = (week: number): string => String(Math.round(week * 10) / 10);
 interface Told {
   readonly content: Content;
   readonly inQuestion: readonly OptionId[];
+  readonly kind: Injury['kind'] | null;
   readonly reader: Reader;
 }
 
-const opensLines = (stages: readonly (Stage | undefined)[], { inQuestion, reader }: Told): readonly string[] => {
+const opensLines = (stages: readonly (Stage | undefined)[], { inQuestion, kind, reader }: Told): readonly string[] => {
   const texts = (stage: Stage): readonly string[] =>
-    criteriaIn(stage, inQuestion).flatMap((index) => stage.opensNext[index]?.what[reader] ?? []);
+    criteriaIn(stage, inQuestion, kind).flatMap((index) => stage.opensNext[index]?.what[reader] ?? []);
   const criteria = [...new Set(stages.flatMap((stage) => (stage === undefined ? [] : texts(stage))))];
   return criteria.length === 0 ? [] : [P['plan.opens'], ...criteria.map((text) => fill(P['plan.item'], { text }))];
 };
@@ -140,7 +141,12 @@ const byWeek = (a: PlanEntry, b: PlanEntry): number => {
 export const planOf = (content: Content, explanation: Explanation, reader: Reader): Plan => {
   const findings = explanation.questions.flatMap((question) => question.findings.filter(isStage));
   const injury = content.injuries.find(({ id }) => id === explanation.injury);
-  const told = { content, inQuestion: optionsInQuestion(explanation.option, injury), reader };
+  const told = {
+    content,
+    inQuestion: optionsInQuestion(explanation.option, injury),
+    kind: injury?.kind ?? null,
+    reader,
+  };
   const lines = [P['plan.caution'], demoLineOf(explanation), whatIfLineOf(explanation), draftLineOf(explanation)];
   return {
     entries: [...findings.map((finding) => stageEntry(told, finding)), ...reviewEntries(told, findings)].sort(byWeek),

@@ -2,7 +2,7 @@
 import type { Message, MessageOf } from '../explain/messages';
 import { textAt } from '../explain/texts';
 import type { Quantity } from '../units';
-import { ENDPOINT_WORDS } from './en/lists';
+import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { STAGE_PARTS } from './en/stage-messages';
 import { fill } from './fill';
 import { namesFor } from './names';
@@ -18,6 +18,7 @@ const STAGE_MESSAGES = [
   'stageLoad',
   'stageAtReview',
   'backSooner',
+  'backHarm',
   'stageLoadPending',
   'stageNoLoad',
 ] as const;
@@ -101,6 +102,8 @@ const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonl
     here: fill(stated ? STAGE_PARTS.hereNow : STAGE_PARTS.hereFirst, { stage: names.stage(stage) }),
     next: next === null ? '' : names.stage(next),
     opens: opens.length === 0 ? STAGE_PARTS.allMet : texts(opens),
+    // Before the first stage there is none to go back to.
+    watch: STAGE_PARTS[stage === pen.content.stages[0]?.id ? 'watchFirst' : 'watchBack'],
     sendsBack: texts(sendsBack),
   });
 };
@@ -126,6 +129,17 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
         weeks: quantity(pen, weeks),
         until: ENDPOINT_WORDS[endpoint],
         from: fill(STAGE_PARTS.week, { number: formatNumber(from.value) }),
+      });
+    }
+    case 'backHarm': {
+      const { endpoint, study, what, count, of } = message.args;
+      const row = pen.content.studies.find(({ id }) => id === study);
+      return sentence(pen, 'backHarm', {
+        until: ENDPOINT_WORDS[endpoint],
+        count: pen.number(String(count)),
+        of: pen.number(String(of)),
+        what: EVENT_WORDS[what],
+        source: row === undefined ? '' : sourceName(pen.content, row.source),
       });
     }
     case 'stageLoadPending':

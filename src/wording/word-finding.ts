@@ -20,7 +20,7 @@ import {
   SUBJECT_WORDS_OF_JOINT,
 } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill, fillRuns, joined, type Value } from './fill';
+import { fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
@@ -147,7 +147,13 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       });
 
     case 'mechanismUsual':
-      return sentence(pen, 'mechanismUsual', { mechanisms: list(message.args.mechanisms.map(names.mechanism)) });
+      return sentence(pen, 'mechanismUsual', {
+        mechanisms: listRuns(
+          message.args.mechanisms.map(names.mechanism),
+          pen.reader === 'patient' ? PARTS.or : PARTS.and,
+          PARTS.nothing,
+        ),
+      });
     case 'modelMissing':
       return sentence(pen, `modelMissing.${message.args.model}`);
 

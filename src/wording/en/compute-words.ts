@@ -96,6 +96,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',
   'back.depends': 'The lowest and highest centre of the comparable arms, treatment by treatment.',
   'back.sooner': 'The lowest centre of the comparable arms, held against the week in which running usually begins.',
+  'back.harm': 'The commonest harm that the study counted in the arm whose time is told.',
   'back.dates': 'Calendar weeks added to the day from which weeks are counted.',
   'back.stage': 'The stage as the content lists it for this class and treatment.',
   'back.followUp': 'Whole weeks from the day from which weeks are counted to the day of the finding.',

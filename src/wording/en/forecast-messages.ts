@@ -129,7 +129,7 @@ export const FORECAST_SENTENCES = {
     study: '{findings}: endpoint reached.',
   },
   'reviewPoints.healing': {
-    patient: 'Good signs, before you {reach}: {findings}. How much they change, no study says here.',
+    patient: 'Good signs, before you {reach}: {findings}. None of them alone opens a step.',
     broadcast: 'Good signs before that: {findings}. How much they change, no study says here.',
     study: '{findings}: not reached, speaks for healing. No pooled forecast to move.',
   },

@@ -254,7 +254,7 @@ export const LOAD_SENTENCES = {
     study: 'Not known in this task: {unknown}',
   },
   otherEdge: {
-    patient: 'Which edge of the foot was loaded is for you to say: try {other} too.',
+    patient: 'Which edge was loaded is for you to say. The picture can show the other way: {other}.',
     broadcast: 'Which edge of the foot was loaded has to be chosen: the other way is {other}.',
     study: 'Which edge is loaded is a choice and no result; the other one is {other}.',
   },

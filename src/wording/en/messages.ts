@@ -117,7 +117,7 @@ export const SENTENCES = {
     study: 'renewed failure of the joint on {date}: weeks counted from the earlier start no longer apply',
   },
   lookAgain: {
-    patient: 'If it still hurts, it is looked at again after {weeks}.',
+    patient: 'Was the first film clear, and it still hurts? It is looked at again after {weeks}.',
     broadcast: 'If it still hurts, it is looked at again after {weeks}.',
     study: 'Repeat after {weeks} if symptoms stay.',
   },
@@ -202,6 +202,7 @@ export const PARTS = {
   apart: 'Can be taken for {other}',
   studiedElsewhere: '{title} (studied at another bone)',
   and: ' and ',
+  or: ' or ',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
   to: ' to ',

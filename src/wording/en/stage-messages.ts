@@ -8,7 +8,7 @@ export const STAGE_SENTENCES = {
     study: '{own}No weight on the foot (0 % of body weight).',
   },
   'stageToday.asPain': {
-    patient: '{own}Put weight on the foot as pain allows. No share is usual here; ask the clinic.',
+    patient: '{own}Put weight on the foot as pain allows. More pain the next day means less weight.',
     broadcast: '{own}Weight on the foot as pain allows.',
     study: '{own}Weight as tolerated; no share of body weight is usual here.',
   },
@@ -18,22 +18,22 @@ export const STAGE_SENTENCES = {
     study: 'Weight by the treatment, which is not stated: none until the treating clinician has said how much.',
   },
   'stageToday.scale': {
-    patient: '{own}Put {share} of your weight on the foot. A scale then shows {kilograms}.',
+    patient: '{own}Once your clinic opens this step, put {share} of your weight on it. A scale then shows {kilograms}.',
     broadcast: '{own}{share} of the body’s weight on the foot.',
     study: '{own}{share} of body weight, {kilograms} on a bathroom scale.',
   },
   'stageToday.share': {
-    patient: '{own}Put {share} of your weight on the foot. Once your weight is in the case, it is told in kilograms.',
+    patient: '{own}Once your clinic opens this step, put {share} of your weight on it.',
     broadcast: '{own}{share} of the body’s weight on the foot.',
     study: '{own}{share} of body weight; kilograms once the mass is stated.',
   },
   'stageToday.wholeScale': {
-    patient: '{own}Put all your weight on the foot. A scale then shows {kilograms}.',
+    patient: '{own}Once your clinic opens this step, put all your weight on it. A scale then shows {kilograms}.',
     broadcast: '{own}The whole weight on the foot.',
     study: '{own}Full body weight, {kilograms} on a bathroom scale.',
   },
   'stageToday.whole': {
-    patient: '{own}Put all your weight on the foot.',
+    patient: '{own}Once your clinic opens this step, put all your weight on it.',
     broadcast: '{own}The whole weight on the foot.',
     study: '{own}Full body weight.',
   },
@@ -75,20 +75,25 @@ export const STAGE_SENTENCES = {
     study: '{way}: no statement for this ray; the frame has a joint for the first toe alone.',
   },
   'stageAtReview.opens': {
-    patient: '{here} What opens the next step ({next}): {opens} What sends back: {sendsBack}',
-    broadcast: '{here} What opens the next step ({next}): {opens} What sends back: {sendsBack}',
-    study: '{here} Opens the next stage ({next}): {opens} Sends back: {sendsBack}',
+    patient: '{here} What opens the next step ({next}): {opens} {watch} {sendsBack}',
+    broadcast: '{here} What opens the next step ({next}): {opens} {watch} {sendsBack}',
+    study: '{here} Opens the next stage ({next}): {opens} {watch} {sendsBack}',
   },
   'stageAtReview.last': {
-    patient: '{here} It is the last one. What sends back: {sendsBack}',
-    broadcast: '{here} It is the last one. What sends back: {sendsBack}',
-    study: '{here} The last stage. Sends back: {sendsBack}',
+    patient: '{here} It is the last one. {watch} {sendsBack}',
+    broadcast: '{here} It is the last one. {watch} {sendsBack}',
+    study: '{here} The last stage. {watch} {sendsBack}',
   },
   backSooner: {
     patient: 'About {weeks} {until} is sooner than running usually starts ({from}). Go by the signs of each step.',
     broadcast: 'About {weeks} {until} is sooner than the usual start of running, week {from}: not everybody waited.',
     study:
       'The earliest centre ({weeks} {until}) lies before the usual start of running ({from}): those people did not go by these stages.',
+  },
+  backHarm: {
+    patient: 'Of the people whose time {until} is told here, {count} of {of} {what} ({source}).',
+    broadcast: 'Of the people whose time {until} is told, {count} of {of} {what} ({source}).',
+    study: '{source}: {count} of {of} {what}, in the arm whose time {until} is told.',
   },
   stageLoadPending: {
     patient: 'What this share does to the bone is being worked out.',
@@ -105,13 +110,15 @@ export const STAGE_SENTENCES = {
 /** Small pieces of these sentences. */
 export const STAGE_PARTS = {
   own: 'The clinic’s own: ',
-  'untold.patient': 'Once your clinic has said so: ',
+  'untold.patient': '',
   'untold.broadcast': 'Once the clinic says so: ',
   'untold.study': 'By treatment, which is not stated; usual: ',
   sheetOf: ', for {option}',
   hereNow: 'The step now: {stage}.',
   hereFirst: 'Nobody said which step it is; the first that is open: {stage}.',
   allMet: 'All of that is ticked.',
+  watchFirst: 'Call the clinic the same day if:',
+  watchBack: 'What sends back:',
   range: '{low} to {high}',
   weeks: 'weeks {low} to {high}',
   weeksFrom: 'from week {low}',

@@ -36,7 +36,7 @@ export const TROUBLE_PARTS = {
   'number.counted': ' Counted: {count} of {of}.',
   'number.of': ' There were {of} of them.',
   'number.unknown': ' How many they were is not told in what we read.',
-  few: ' They are too few to count out of 100.',
+  few: ' So few people cannot tell it better.',
   people: ' Who they were: {group}.{type}',
   treated: ' Treatment: {type}.',
   kind: ' Kind: {type}.',

@@ -65,8 +65,7 @@ describe('dangers of the treatment', () => {
       expect.arrayContaining([
         'clot-leg',
         'clot-lung',
-        'cast-too-tight',
-        'boot-too-tight',
+        'cast-or-boot-too-tight',
         'wound-after-surgery',
         'nerve-after-surgery',
         'pain-again',
@@ -77,7 +76,7 @@ describe('dangers of the treatment', () => {
 });
 
 it('a boot is worn after a screw too: that it is too tight is told then', () => {
-  expect(content.cautions.find(({ id }) => id === 'boot-too-tight')?.options).toEqual(
+  expect(content.cautions.find(({ id }) => id === 'cast-or-boot-too-tight')?.options).toEqual(
     expect.arrayContaining(['boot', 'screw']),
   );
 });
@@ -88,7 +87,7 @@ it('counts of danger signs say what they count and in what time', () => {
   expect(clots).toHaveLength(2);
   for (const { patient, broadcast } of clots)
     for (const text of [patient, broadcast]) expect(text).toContain('within three months');
-  for (const { patient } of told('lasting-pain').slice(0, 2)) expect(patient).toContain('had this lasting pain');
+  for (const { patient } of told('lasting-pain').slice(0, 2)) expect(patient).toContain('had lasting strong pain');
 });
 
 it('two exercises of one name, and a share that falls, are breaches', () => {

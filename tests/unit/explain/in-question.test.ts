@@ -46,9 +46,17 @@ describe('in question are', () => {
 
   it('a dry wound only after an operation', () => {
     const first = content.stages.find(({ id }) => id === 'protect');
-    expect(first && criteriaIn(first, [boot])).toEqual([0]);
-    expect(first && criteriaIn(first, [screw])).toEqual([0, 1]);
+    expect(first && criteriaIn(first, [boot], 'break')).toEqual([0]);
+    expect(first && criteriaIn(first, [screw], 'break')).toEqual([0, 1]);
   });
+});
+
+it('a joint that came apart is asked whether it stands in line, a broken bone whether it mends', () => {
+  const partly = content.stages.find(({ id }) => id === 'load-partly');
+  const ids = (kind: 'break' | 'joint') =>
+    partly && criteriaIn(partly, [boot], kind).map((index) => partly.opensNext[index]?.id);
+  expect(ids('break')).toEqual(['spot-hurts-less', 'first-callus']);
+  expect(ids('joint')).toEqual(['spot-hurts-less', 'joint-in-line']);
 });
 
 describe('without a treatment', () => {
@@ -64,8 +72,8 @@ describe('without a treatment', () => {
   it('the dangers of each usual one are told, of which one alone has fewer', () => {
     const all = dangers(untold);
     for (const option of [boot, screw, cast]) expect(all).toEqual(expect.arrayContaining([...dangers(zone2(option))]));
-    expect(dangers(zone2(boot))).not.toContain('cast-too-tight');
-    expect(all).toContain('cast-too-tight');
+    expect(dangers(zone2(boot))).not.toContain('cast-skin');
+    expect(all).toContain('cast-skin');
     expect(all).toContain('clot-leg');
   });
 

@@ -26,7 +26,7 @@ const movesFor = (endpoint: (typeof ENDPOINTS)[number]) =>
 
 describe('texts', () => {
   test('are the criteria of the stage, all of them, by address', () => {
-    const { opens, sendsBack } = criteriaOf(content, STAGE, []);
+    const { opens, sendsBack } = criteriaOf(content, STAGE, [], null);
     const record = content.stages.find(({ id }) => id === STAGE);
     const patient = (list: typeof opens) => list.map((at) => textAt(content, at)?.tellings.patient);
     expect(patient(opens)).toEqual(record?.opensNext.map(({ what }) => what.patient));

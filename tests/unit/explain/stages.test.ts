@@ -94,7 +94,7 @@ describe('what stands in a stage', () => {
     const of = (caution: string) => dangers.filter((f) => f.id.startsWith(`back.danger.${caution}.`)).length;
     expect(of('clot-leg')).toBeGreaterThan(2);
     expect(of('wound-after-surgery')).toBeGreaterThan(0);
-    expect(of('cast-too-tight')).toBe(0);
+    expect(of('heel-wound')).toBe(0);
     for (const { id, message } of dangers)
       if (message.id === 'contentText')
         expect(
