@@ -50,7 +50,10 @@ const changed = (change: (claims: Record<string, unknown>[]) => void): string =>
   return JSON.stringify(file);
 };
 
-/** Each demo is explained in its own process; what it says is held elsewhere, in this one. Of those with a frame, which take minutes on a busy machine, one. */
+/**
+ * Each demo is explained in its own process; what it says is held elsewhere, in this one. In the short run one: with a frame it takes
+ * half a minute.
+ */
 const IN_A_PROCESS = orAll(DEMOS, (name) => name === 'dancer-spiral');
 /** Forms and readers are the same for every case: one without a metatarsal, and so without a frame, is explained in seconds. */
 const QUICK = 'rider-midfoot';
