@@ -121,21 +121,18 @@ describe('the bones of a foot', () => {
     ['heelRaise', { arch: -1 }],
     ['inversion', { arch: 1 }],
   ] as const;
-  test.each(orAll(HELD, ([pose]) => pose === 'heelRaise' || pose === 'inversion'))(
-    'are inside the outline: %s, %o',
-    (pose, form) => {
-      const foot = footIn(pose, form);
-      for (const [bone, mesh] of foot.bones) {
-        for (const p of verticesOf(mesh)) expect(isInside(foot.outline, p), `${bone} in the outline`).toBe(true);
-      }
-      // The leg goes along with the tibia: it leaves the cut at the same height along itself however the foot is held.
-      const tibia = foot.leg.get('tibia') as Mesh;
-      const out = verticesOf(tibia).filter((p) => !isInside(foot.outline, p)).length;
-      const standing = footIn('standing');
-      const cut = verticesOf(standing.leg.get('tibia') as Mesh).filter((p) => !isInside(standing.outline, p)).length;
-      expect(Math.abs(out - cut)).toBeLessThan(4);
-    },
-  );
+  test.each(orAll(HELD, ([pose]) => pose === 'heelRaise'))('are inside the outline: %s, %o', (pose, form) => {
+    const foot = footIn(pose, form);
+    for (const [bone, mesh] of foot.bones) {
+      for (const p of verticesOf(mesh)) expect(isInside(foot.outline, p), `${bone} in the outline`).toBe(true);
+    }
+    // The leg goes along with the tibia: it leaves the cut at the same height along itself however the foot is held.
+    const tibia = foot.leg.get('tibia') as Mesh;
+    const out = verticesOf(tibia).filter((p) => !isInside(foot.outline, p)).length;
+    const standing = footIn('standing');
+    const cut = verticesOf(standing.leg.get('tibia') as Mesh).filter((p) => !isInside(standing.outline, p)).length;
+    expect(Math.abs(out - cut)).toBeLessThan(4);
+  });
 
   test('a bone without parameters is a programmer error', () => {
     const { talus: _, ...rest } = shape.hindfoot;
