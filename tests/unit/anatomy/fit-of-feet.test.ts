@@ -20,8 +20,9 @@ import { LONG, orAll } from '../../tools/long';
 import { cornerForms, formInWords, sampleForms, sampleLengths } from './any-form';
 
 /**
- * The corners that the short run keeps: of standing feet the one whose facets reach the smallest share of their tabled areas, 82 % at
- * 320 mm; of turned ones one of the flattest with the heel turned out, which overlap deepest, seated among the poses of the content.
+ * The corners that the short run keeps. Standing: of the first nine at 200 and 320 mm the one whose facets reach the smallest share of
+ * their tabled areas (85 and 82 %); the others were not looked at. Turned: one of the flattest with the heel turned out; three like it
+ * overlap by 0.78 mm as scanned, by 0.19 seated and not at all in the other poses.
  */
 const SMALLEST_AREA = 1;
 const DEEPEST = 3;
