@@ -28,11 +28,19 @@ const pointOn = (foot: Foot, point: StrandPoint, regionAt: (id: string) => Vec3)
   return add(at, scale(out, point.off * scaleOn(foot, point.bone)));
 };
 
-const indexes = new WeakMap<Foot, readonly SurfaceIndex[]>();
-const indexesOf = (foot: Foot): readonly SurfaceIndex[] => {
-  const kept = indexes.get(foot) ?? [...foot.bones.keys()].map((bone) => surfaceIndex(meshOf(foot, bone)));
-  indexes.set(foot, kept);
-  return kept;
+/** What every strand of a foot asks for. */
+interface Around {
+  readonly surfaces: readonly SurfaceIndex[];
+  readonly centres: ReadonlyMap<string, Vec3>;
+}
+const known = new WeakMap<Foot, Around>();
+const aroundOn = (foot: Foot): Around => {
+  const around = known.get(foot) ?? {
+    surfaces: [...foot.bones.keys()].map((bone) => surfaceIndex(meshOf(foot, bone))),
+    centres: new Map(regionsOf(foot).map(({ id, centre }) => [id, centre])),
+  };
+  known.set(foot, around);
+  return around;
 };
 
 /** The point, moved out of any bone in which, or too near to which, it lies. */
@@ -58,12 +66,12 @@ const keptOut = (surfaces: readonly SurfaceIndex[], from: Vec3): Vec3 => {
 export const strandOn = (foot: Foot, id: string): readonly Vec3[] => {
   const rule: StrandRule | undefined = foot.reference.strands.find((r) => r.id === id);
   if (rule === undefined) throw new RangeError(`no strand ${id}`);
-  const regions = regionsOf(foot);
+  const { surfaces, centres } = aroundOn(foot);
   const points = rule.points.map((point) =>
     pointOn(foot, point, (name) => {
-      const found = regions.find((r) => r.id === name);
-      if (found === undefined) throw new RangeError(`${id}: the foot has no region ${name}`);
-      return found.centre;
+      const centre = centres.get(name);
+      if (centre === undefined) throw new RangeError(`${id}: the foot has no region ${name}`);
+      return centre;
     }),
   );
   const curve = new CatmullRomCurve3(
@@ -75,7 +83,6 @@ export const strandOn = (foot: Foot, id: string): readonly Vec3[] => {
     .getSpacedPoints(Math.max(2, Math.ceil(curve.getLength() / STEP_MM)))
     .map((p): Vec3 => [p.x, p.y, p.z]);
   const [first, last] = [way[0], way.at(-1)];
-  const surfaces = indexesOf(foot);
   return way.map((p) => {
     const nearEnd = [first, last].some((end) => end !== undefined && length(subtract(p, end)) < END_MM);
     return nearEnd ? p : keptOut(surfaces, p);

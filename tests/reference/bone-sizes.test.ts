@@ -7,19 +7,11 @@
  * sizes were set by hand beside them.
  */
 import { readFileSync } from 'node:fs';
-import {
-  buildFoot,
-  DEFAULT_FOOT,
-  type Mesh,
-  meshCentroid,
-  meshVolume,
-  prepareAnatomy,
-  principalExtents,
-} from '../../src/anatomy';
-import { readShape } from '../../src/cli/read-shape';
+import { DEFAULT_FOOT, type Mesh, meshCentroid, meshVolume, prepareAnatomy, principalExtents } from '../../src/anatomy';
 import { BONE_IDS, type BoneId, isBoneId } from '../../src/ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../src/units';
 import { against } from '../tools/against';
+import { builtFoot, shape } from '../tools/built-foot';
 import { closestOn } from '../tools/surface';
 import { trianglesOf } from '../tools/triangles';
 
@@ -53,8 +45,7 @@ const PLACE = {
 const AXES = ['forward', 'to the outer side', 'up'] as const;
 
 await prepareAnatomy();
-const shape = readShape();
-const foot = buildFoot(shape, DEFAULT_FOOT, 'asScanned', 'fine');
+const foot = builtFoot({}, 'asScanned', 'fine');
 const H = DEFAULT_FOOT.heelToSecondHeadMm;
 const meshOf = (bone: BoneId): Mesh => {
   const mesh = foot.bones.get(bone);

@@ -2,10 +2,10 @@
  * The ends of the arch against groups of people: what the model calls a usual foot has the angles of normal-arched adults, what it
  * calls a flat one those of flat-arched adults. Standing, fine surfaces.
  */
-import { buildFoot, DEFAULT_FOOT, prepareAnatomy } from '../../src/anatomy';
+import { prepareAnatomy } from '../../src/anatomy';
 import { type AngleId, radiographicAngles } from '../../src/anatomy/angles';
-import { readShape } from '../../src/cli/read-shape';
 import { against } from '../tools/against';
+import { builtFoot } from '../tools/built-foot';
 
 const MURLEY = {
   source: 'Murley GS, Menz HB, Landorf KB. J Foot Ankle Res 2009;2:22, doi:10.1186/1757-1146-2-22',
@@ -33,14 +33,10 @@ const GROUPS: readonly {
 ];
 
 await prepareAnatomy();
-const shape = readShape();
 
 for (const { name, arch, where, angles } of GROUPS) {
   const values = new Map(
-    radiographicAngles(buildFoot(shape, { ...DEFAULT_FOOT, arch }, 'standing', 'fine')).map(({ id, value }) => [
-      id,
-      value,
-    ]),
+    radiographicAngles(builtFoot({ arch }, 'standing', 'fine')).map(({ id, value }) => [id, value]),
   );
   for (const [id, [mean, sd]] of Object.entries(angles) as [AngleId, [number, number]][]) {
     against({ ...MURLEY, where }, `${name}: ${id}, deg`, () => ({

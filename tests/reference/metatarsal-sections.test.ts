@@ -9,15 +9,15 @@
  * Sagitta: the farthest that those middles leave the chord from 20 to 80 %; outwards is taken as positive.
  */
 import { readFileSync } from 'node:fs';
-import { buildFoot, DEFAULT_FOOT, prepareAnatomy } from '../../src/anatomy';
+import { prepareAnatomy } from '../../src/anatomy';
 import { shaftLine } from '../../src/anatomy/angles/shaft';
 import { integralsOf } from '../../src/anatomy/inside/polygon';
 import { verticesOf } from '../../src/anatomy/mesh';
-import { readShape } from '../../src/cli/read-shape';
 import type { BoneId } from '../../src/ids';
 import { dot, subtract } from '../../src/units';
 import { against } from '../tools/against';
 import { axisAlong } from '../tools/built-bone';
+import { builtFoot } from '../tools/built-foot';
 import { outlineAt } from '../tools/outline';
 
 type WidthHeight = readonly [width: number, height: number];
@@ -45,7 +45,7 @@ const SHARE = 0.12;
 const WHY = 'widths and heights of the four feet differ from their mean by up to 12 %';
 
 await prepareAnatomy();
-const foot = buildFoot(readShape(), DEFAULT_FOOT, 'asScanned', 'fine');
+const foot = builtFoot({}, 'asScanned', 'fine');
 
 const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 /** The number farthest from nought, with its sign. */

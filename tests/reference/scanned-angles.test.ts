@@ -5,10 +5,10 @@
  * taken there by another program with slightly other lines: pitch by lowest points instead of a tangent, the talus from the centre of
  * its body to the centre of the talonavicular joint instead of halved tangents.
  */
-import { buildFoot, DEFAULT_FOOT, prepareAnatomy } from '../../src/anatomy';
+import { prepareAnatomy } from '../../src/anatomy';
 import { type AngleId, radiographicAngles } from '../../src/anatomy/angles';
-import { readShape } from '../../src/cli/read-shape';
 import { against } from '../tools/against';
+import { builtFoot } from '../tools/built-foot';
 
 /** z013 right and left, z027 right and left; the fifth, where there is one, the generic foot; deg. */
 const MEASURED: Partial<Record<AngleId, readonly number[]>> = {
@@ -31,9 +31,7 @@ const MEASURED: Partial<Record<AngleId, readonly number[]>> = {
 };
 
 await prepareAnatomy();
-const values = new Map(
-  radiographicAngles(buildFoot(readShape(), DEFAULT_FOOT, 'asScanned', 'fine')).map(({ id, value }) => [id, value]),
-);
+const values = new Map(radiographicAngles(builtFoot({}, 'asScanned', 'fine')).map(({ id, value }) => [id, value]));
 
 for (const [id, four] of Object.entries(MEASURED) as [AngleId, readonly number[]][]) {
   const mean = four.reduce((a, b) => a + b, 0) / four.length;

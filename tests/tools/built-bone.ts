@@ -3,9 +3,9 @@ import { boneAxis, buildBone, DEFAULT_FOOT } from '../../src/anatomy';
 import { integralsOf, type Point2 } from '../../src/anatomy/inside/polygon';
 import { meshCentroid, verticesOf } from '../../src/anatomy/mesh';
 import type { BoneAxis, Mesh } from '../../src/anatomy/types';
-import { readShape } from '../../src/cli/read-shape';
 import type { BoneId } from '../../src/ids';
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../../src/units';
+import { shape } from './built-foot';
 import { footOf } from './inside-material';
 import { outlineAt } from './outline';
 
@@ -23,8 +23,6 @@ export interface BuiltBone {
   /** The section at a share of the length, from the base. */
   readonly at: (share: number) => BuiltSection;
 }
-
-const shape = readShape();
 
 /** Where a joint is in the same foot. */
 export const builtJoint = (id: string): Vec3 => {

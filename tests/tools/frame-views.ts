@@ -2,9 +2,10 @@
 import type { FrameModel } from '../../src/mechanics/frame';
 import { localAxes } from '../../src/mechanics/frame/axes';
 import { add, length, scale, subtract, type Vec3 } from '../../src/units';
+import { LONG } from './long';
 
 /** Random frames a property is tried on; the long run draws new ones each time. */
-export const RUNS = process.env.UNDERFOOT_LONG ? { numRuns: 1000 } : { numRuns: 60, seed: 1 };
+export const RUNS = LONG ? { numRuns: 1000 } : { numRuns: 60, seed: 1 };
 export const EVERYTHING = { springs: true, distributed: true, ground: true };
 
 export const placeOf = (model: FrameModel, id: string): Vec3 =>

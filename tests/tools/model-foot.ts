@@ -2,11 +2,17 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, type Foot } from '../../src/anatomy';
-import { readShape } from '../../src/cli/read-shape';
+import { shape } from './built-foot';
 
 const MODEL = fileURLToPath(new URL('../../public/models/foot-right.glb', import.meta.url));
 
+let made: Foot | undefined;
+
+/** One for all files of a worker: what is computed on a foot is kept with it. */
 export const modelFoot = (): Foot => {
-  const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
-  return assembleFoot(readShape(), DEFAULT_FOOT, 'standing', { ...model, level: 'display' });
+  made ??= assembleFoot(shape, DEFAULT_FOOT, 'standing', {
+    ...decodeGlb(new Uint8Array(readFileSync(MODEL))),
+    level: 'display',
+  });
+  return made;
 };

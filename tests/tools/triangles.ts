@@ -43,15 +43,18 @@ export const smallestAngle = ([a, b, c]: Triangle): number => {
   return Math.min(at(a, b, c), at(b, c, a), at(c, a, b));
 };
 
-const boxesApart = (s: Triangle, t: Triangle): boolean =>
-  [0, 1, 2].some((k) => {
-    const range = (x: Triangle): [number, number] => [
-      Math.min(x[0][k] ?? 0, x[1][k] ?? 0, x[2][k] ?? 0),
-      Math.max(x[0][k] ?? 0, x[1][k] ?? 0, x[2][k] ?? 0),
-    ];
-    const [[low1, high1], [low2, high2]] = [range(s), range(t)];
-    return low1 > high2 || low2 > high1;
-  });
+type Box = readonly [low: Vec3, high: Vec3];
+const boxOf = ([a, b, c]: Triangle): Box => [
+  [Math.min(a[0], b[0], c[0]), Math.min(a[1], b[1], c[1]), Math.min(a[2], b[2], c[2])],
+  [Math.max(a[0], b[0], c[0]), Math.max(a[1], b[1], c[1]), Math.max(a[2], b[2], c[2])],
+];
+const boxesApart = ([low1, high1]: Box, [low2, high2]: Box): boolean =>
+  low1[0] > high2[0] ||
+  low2[0] > high1[0] ||
+  low1[1] > high2[1] ||
+  low2[1] > high1[1] ||
+  low1[2] > high2[2] ||
+  low2[2] > high1[2];
 
 /** Two triangles with one side in common lie folded on each other: deg between their planes below which that is said. */
 const FOLDED_DEG = 1;
@@ -62,6 +65,7 @@ const FOLDED_DEG = 1;
  */
 export const crossings = (mesh: Mesh): (readonly [number, number])[] => {
   const triangles = trianglesOf(mesh);
+  const boxes = triangles.map(boxOf);
   const cornersOf = (t: number): number[] => [0, 1, 2].map((e) => mesh.indices[3 * t + e] ?? 0);
   const pierces = (s: number, t: number): boolean => {
     const [mine, others] = [cornersOf(s), cornersOf(t)];
@@ -82,7 +86,7 @@ export const crossings = (mesh: Mesh): (readonly [number, number])[] => {
   const found: (readonly [number, number])[] = [];
   for (let s = 0; s < triangles.length; s++)
     for (let t = s + 1; t < triangles.length; t++) {
-      if (boxesApart(triangles[s] as Triangle, triangles[t] as Triangle)) continue;
+      if (boxesApart(boxes[s] as Box, boxes[t] as Box)) continue;
       const shared = cornersOf(s).filter((i) => cornersOf(t).includes(i)).length;
       const cross = shared > 1 ? folded(s, t) : pierces(s, t) || pierces(t, s);
       if (cross) found.push([s, t]);

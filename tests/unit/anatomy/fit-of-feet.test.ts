@@ -15,11 +15,17 @@ import {
 } from '../../../src/anatomy';
 import { brokenRules } from '../../../src/anatomy/fit/rules';
 import type { Level, PoseName } from '../../../src/anatomy/types';
-import { readShape } from '../../../src/cli/read-shape';
+import { builtFoot, shape } from '../../tools/built-foot';
+import { LONG, orAll } from '../../tools/long';
 import { cornerForms, formInWords, sampleForms, sampleLengths } from './any-form';
 
-const shape = readShape();
-const LONG = Boolean(process.env.UNDERFOOT_LONG);
+/**
+ * The corners that the short run keeps. Standing: of the first nine at 200 and 320 mm the one whose facets reach the smallest share of
+ * their tabled areas (85 and 82 %); the others were not looked at. Turned: one of the flattest with the heel turned out; three like it
+ * overlap by 0.78 mm as scanned, by 0.19 seated and not at all in the other poses.
+ */
+const SMALLEST_AREA = 1;
+const DEEPEST = 3;
 
 beforeAll(prepareAnatomy);
 
@@ -41,7 +47,7 @@ const smallerThan = ({ joints }: Fit, share: number): string[] =>
 describe.each(['fine', 'display'] as const)('the default foot standing, its surfaces: %s', (level) => {
   let fit: Fit;
   beforeAll(() => {
-    fit = fitOf(shape, buildFoot(shape, DEFAULT_FOOT, 'standing', level));
+    fit = fitOf(shape, builtFoot({}, 'standing', level));
   }, 60_000);
 
   test('every articular joint of the table is found', () => {
@@ -62,15 +68,12 @@ describe.each(['fine', 'display'] as const)('the default foot standing, its surf
 describe('poses', () => {
   const { poses } = shape.pose;
   test.each(poses.map(({ id }) => id))('%s: bones overlap by no more than 0.8 mm', (id) => {
-    expect(deeperThan(fitOf(shape, buildFoot(shape, DEFAULT_FOOT, id as 'seated', 'fine')), 0.8)).toEqual([]);
+    expect(deeperThan(fitOf(shape, builtFoot({}, id as 'seated', 'fine')), 0.8)).toEqual([]);
   });
 });
 
 describe('feet of any shape standing, their fine surfaces', () => {
-  /** Every sixteenth corner, and a random one. */
-  const forms = LONG
-    ? [...cornerForms, ...sampleForms(300)]
-    : [...cornerForms.filter((_, i) => i % 16 === 0), ...sampleForms(1)];
+  const forms = [...orAll(cornerForms, (_, i) => i === SMALLEST_AREA), ...(LONG ? sampleForms(300) : [])];
   test('no rule of fit is broken', () => {
     const faults = forms.flatMap((form) =>
       brokenRules(
@@ -91,7 +94,7 @@ describe('feet of any shape standing, their fine surfaces', () => {
 const DRAWN = { overlapMm: 0, gapsMm: [1.15, 3.7], areaShare: 0.76 } as const;
 
 describe('feet of any shape standing, as drawn', () => {
-  const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(3);
+  const forms = LONG ? [...sampleForms(300), ...cornerForms] : sampleForms(1);
   const fits = new Map<FootForm, Fit>();
   beforeAll(() => {
     for (const form of forms) fits.set(form, fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, 'standing')));
@@ -112,8 +115,7 @@ describe('feet of any shape standing, as drawn', () => {
 });
 
 describe('feet of any shape in other poses', () => {
-  /** Every sixteenth corner: all as drawn, one on its fine surface. With UNDERFOOT_LONG all, and random ones. */
-  const forms = LONG ? [...cornerForms, ...sampleForms(60)] : cornerForms.filter((_, i) => i % 16 === 3);
+  const forms = [...orAll(cornerForms, (_, i) => i === DEEPEST), ...(LONG ? sampleForms(60) : [])];
   const faults = (pose: PoseName, level: Level, feet: readonly FootForm[]): string[] =>
     feet.flatMap((form) =>
       deeperThan(fitOf(shape, buildFoot(shape, { ...DEFAULT_FOOT, ...form }, pose, level)), 0.8).map(
@@ -124,9 +126,13 @@ describe('feet of any shape in other poses', () => {
     test('as drawn, bones overlap by no more than 0.8 mm', () => {
       expect(faults(pose, 'display', forms)).toEqual([]);
     }, 2_400_000);
-    test('nor do their fine surfaces', () => {
-      expect(faults(pose, 'fine', LONG ? forms : forms.slice(0, 1))).toEqual([]);
-    }, 2_400_000);
+    test.runIf(LONG || pose === 'seated')(
+      'nor do their fine surfaces',
+      () => {
+        expect(faults(pose, 'fine', forms)).toEqual([]);
+      },
+      2_400_000,
+    );
   });
   /** Seen of 40 feet, all corners among them: 0.78 mm, heel bone and cuboid of the flattest with the heel turned out. */
   test('as scanned: bones overlap by no more than 0.8 mm, and no toe leaves its joint', () => {
@@ -148,29 +154,32 @@ describe('feet of any shape in other poses', () => {
  */
 describe('feet of other lengths standing, their fine surfaces', () => {
   const faultsOf = (lengthMm: number, form: FootForm): string[] => {
-    const parameters = { ...DEFAULT_FOOT, ...form, heelToSecondHeadMm: hOfFootLength(lengthMm) };
-    const fit = fitOf(shape, buildFoot(shape, parameters, 'standing', 'fine'));
+    const parameters = { ...form, heelToSecondHeadMm: hOfFootLength(lengthMm) };
+    const fit = fitOf(shape, builtFoot(parameters, 'standing', 'fine'));
     return brokenRules(shape, fit, 'standing').map((fault) => `${fault} (${lengthMm} mm, ${formInWords(form)})`);
   };
 
-  test.each(LONG ? [200, 225, 260, 280, 300, 320] : [200, 260, 320])(
+  test.each(orAll([200, 225, 260, 280, 300, 320], (lengthMm) => lengthMm === 320))(
     '%i mm long, the usual shape: no rule is broken',
     (lengthMm) => {
       expect(faultsOf(lengthMm, DEFAULT_FOOT)).toEqual([]);
     },
     60_000,
   );
-  test.each([200, 320])(
+  test.each(orAll([200, 320], (lengthMm) => lengthMm === 320))(
     '%i mm long, other shapes: no rule is broken',
     (lengthMm) => {
-      // Of the corners the one that was worst at this length, and others far from it.
-      const forms = LONG ? cornerForms : cornerForms.filter((_, i) => i % 20 === 1);
+      const forms = orAll(cornerForms, (_, i) => i === SMALLEST_AREA);
       expect(forms.flatMap((form) => faultsOf(lengthMm, form))).toEqual([]);
     },
     2_400_000,
   );
-  test('of any length and shape: no rule is broken', () => {
-    const feet = sampleLengths(LONG ? 300 : 1);
-    expect(feet.flatMap(({ lengthMm, form }) => faultsOf(lengthMm, form))).toEqual([]);
-  }, 2_400_000);
+  test.runIf(LONG)(
+    'of any length and shape: no rule is broken',
+    () => {
+      const feet = sampleLengths(300);
+      expect(feet.flatMap(({ lengthMm, form }) => faultsOf(lengthMm, form))).toEqual([]);
+    },
+    2_400_000,
+  );
 });

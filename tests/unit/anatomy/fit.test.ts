@@ -14,13 +14,12 @@ import {
 } from '../../../src/anatomy';
 import { brokenRules } from '../../../src/anatomy/fit/rules';
 import { surfaceIndex } from '../../../src/anatomy/fit/surface-index';
-import { readShape } from '../../../src/cli/read-shape';
 import type { BoneId } from '../../../src/ids';
 import { length, seededRandom, subtract, type Vec3 } from '../../../src/units';
+import { shape } from '../../tools/built-foot';
 import { closestOn, isInside } from '../../tools/surface';
 import { UNMOVED } from '../../tools/tubes';
 
-const shape = readShape();
 beforeAll(prepareAnatomy);
 
 /** Six faces given by eight corners: bit 0 of the place is x, bit 1 y, bit 2 z. */

@@ -1,7 +1,6 @@
 /** What looks like a break and is none, on feet of several shapes and both sides. mm. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
-  buildFoot,
   DEFAULT_FOOT,
   eulerCharacteristic,
   type Foot,
@@ -16,11 +15,10 @@ import { type LookAlike, lookAlike } from '../../../src/anatomy/look-alikes';
 import { verticesOf } from '../../../src/anatomy/mesh';
 import type { FootParameters } from '../../../src/anatomy/types';
 import { zonesOf } from '../../../src/anatomy/zones';
-import { readShape } from '../../../src/cli/read-shape';
 import { dot, length, subtract, type Vec3 } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 import { closestOn, isInside } from '../../tools/surface';
 
-const shape = readShape();
 const IDS = shape.lookAlikes.map((l) => l.id);
 const OSSICLES = shape.lookAlikes.filter((l) => l.shape.is === 'ossicle').map((l) => l.id);
 
@@ -29,12 +27,7 @@ const SHAPES: Readonly<Record<string, FootParameters>> = {
   'flat and large': { ...DEFAULT_FOOT, arch: -1, hindfootDeg: -8, heelToSecondHeadMm: 190 },
   'high and small': { ...DEFAULT_FOOT, arch: 1, hindfootDeg: 8, adductusDeg: 10, heelToSecondHeadMm: 140 },
 };
-const feet = new Map<string, Foot>();
-const footOf = (name: string): Foot => {
-  const kept = feet.get(name) ?? buildFoot(shape, SHAPES[name] ?? DEFAULT_FOOT);
-  feet.set(name, kept);
-  return kept;
-};
+const footOf = (name: string): Foot => builtFoot(SHAPES[name]);
 const ossicle = (foot: Foot, id: LookAlikeId): Extract<LookAlike, { is: 'ossicle' }> => {
   const made = lookAlike(foot, id);
   if (made.is !== 'ossicle') throw new Error(`${id} is a line`);

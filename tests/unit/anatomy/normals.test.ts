@@ -1,15 +1,7 @@
 /** Normals from the field: exact on a ball, out of the bone on bones, and the same after the model file, a turn, a mirror. */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
-import {
-  buildFoot,
-  DEFAULT_FOOT,
-  decodeGlb,
-  encodeGlb,
-  type Foot,
-  mirrorFoot,
-  prepareAnatomy,
-} from '../../../src/anatomy';
+import { DEFAULT_FOOT, decodeGlb, encodeGlb, type Foot, mirrorFoot, prepareAnatomy } from '../../../src/anatomy';
 import { boneField } from '../../../src/anatomy/bone-field';
 import { vertexOf } from '../../../src/anatomy/mesh';
 import { normalsFrom } from '../../../src/anatomy/normals';
@@ -17,11 +9,10 @@ import { settingOf } from '../../../src/anatomy/setting';
 import { inverse, movePoint } from '../../../src/anatomy/stance/motion';
 import { motionsOf } from '../../../src/anatomy/stance/stance';
 import type { Mesh } from '../../../src/anatomy/types';
-import { readShape } from '../../../src/cli/read-shape';
 import { SKELETON_IDS } from '../../../src/ids';
 import { add, dot, length, normalize, scale, subtract, type Vec3 } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 
-const shape = readShape();
 beforeAll(prepareAnatomy);
 
 const normalOf = (mesh: Mesh, i: number): Vec3 =>
@@ -46,7 +37,7 @@ describe.each(['display', 'fine'] as const)('%s bones of a foot of another shape
   const parameters = { ...DEFAULT_FOOT, heelToSecondHeadMm: 190, arch: 0.7, adductusDeg: 12, halluxDeg: 14 };
   let foot: Foot;
   beforeAll(() => {
-    foot = buildFoot(shape, parameters, 'standing', level);
+    foot = builtFoot(parameters, 'standing', level);
   }, 60_000);
 
   test('every bone has a unit normal at each vertex, along which one leaves the bone', () => {
@@ -92,7 +83,7 @@ describe.each(['display', 'fine'] as const)('%s bones of a foot of another shape
 });
 
 test('the model file keeps them, and a left foot has them mirrored', async () => {
-  const foot = buildFoot(shape, DEFAULT_FOOT);
+  const foot = builtFoot();
   const read = decodeGlb(await encodeGlb(foot, new Map()));
   const left = mirrorFoot(foot);
   for (const [bone, mesh] of foot.bones) {

@@ -1,20 +1,12 @@
 /** A preview is nearly the exact foot, and whatever is placed on it lies where it will lie. mm. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import {
-  buildFoot,
-  DEFAULT_FOOT,
-  type Foot,
-  type FootParameters,
-  prepareAnatomy,
-  previewFoot,
-} from '../../../src/anatomy';
+import { DEFAULT_FOOT, type Foot, type FootParameters, prepareAnatomy, previewFoot } from '../../../src/anatomy';
 import { lookAlike } from '../../../src/anatomy/look-alikes';
 import { regionsOf } from '../../../src/anatomy/regions';
 import { zonesOf } from '../../../src/anatomy/zones';
-import { readShape } from '../../../src/cli/read-shape';
 import { length, subtract } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 
-const shape = readShape();
 const FEET: readonly Partial<FootParameters>[] = [
   { heelToSecondHeadMm: 130 },
   { heelToSecondHeadMm: 205 },
@@ -26,7 +18,7 @@ const FEET: readonly Partial<FootParameters>[] = [
 let usual: Foot;
 beforeAll(async () => {
   await prepareAnatomy();
-  usual = buildFoot(shape, DEFAULT_FOOT);
+  usual = builtFoot();
 }, 60_000);
 
 test('of the usual foot is the usual foot', () => {
@@ -43,7 +35,7 @@ describe.each(FEET)('%o', (changed) => {
   let exact: Foot;
   beforeAll(() => {
     preview = previewFoot(shape, usual, parameters);
-    exact = buildFoot(shape, parameters);
+    exact = builtFoot(changed);
   });
   /** Surfaces are off by this share of H at most: 2 mm of the reference foot. */
   const near = () => (2 * parameters.heelToSecondHeadMm) / shape.scale.referenceHMm;

@@ -1,17 +1,16 @@
 /** The border of a region as it is drawn: on the surface, where the region ends, and as long as its ellipse is round. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { buildFoot, DEFAULT_FOOT, type Foot, prepareAnatomy, regionsOf } from '../../../src/anatomy';
+import { type Foot, prepareAnatomy, regionsOf } from '../../../src/anatomy';
 import { outlineOfRegion } from '../../../src/anatomy/region-outline';
-import { readShape } from '../../../src/cli/read-shape';
 import { add, length, normalize, scale, subtract, type Vec3 } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 import { closestOn } from '../../tools/surface';
 
-const shape = readShape();
 const SPOTS = shape.regions.patches.filter(({ kind }) => kind === 'spot');
 let foot: Foot;
 beforeAll(async () => {
   await prepareAnatomy();
-  foot = buildFoot(shape, DEFAULT_FOOT, 'standing', 'display');
+  foot = builtFoot();
 }, 60_000);
 
 const drawn = (id: string) => {

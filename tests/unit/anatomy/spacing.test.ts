@@ -1,12 +1,11 @@
 /** How the foot of another length is drawn together at its joints, before it is scaled. mm. */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { buildBone, buildFoot, DEFAULT_FOOT, fitOf, hOfFootLength, prepareAnatomy } from '../../../src/anatomy';
+import { buildBone, DEFAULT_FOOT, fitOf, hOfFootLength, prepareAnatomy } from '../../../src/anatomy';
 import { drawnTogether, standingSurfaces } from '../../../src/anatomy/spacing';
-import { readShape } from '../../../src/cli/read-shape';
 import { add, length, scale, subtract, type Vec3 } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 
-const shape = readShape();
 const surfaces = standingSurfaces(shape, DEFAULT_FOOT);
 const LARGE = 1.36;
 
@@ -63,10 +62,7 @@ describe('bones of another length', () => {
 
   test('the longest: a gap is what it is in the usual foot, from its nearest part to its mean', () => {
     const fitAt = (lengthMm: number) =>
-      fitOf(
-        shape,
-        buildFoot(shape, { ...DEFAULT_FOOT, heelToSecondHeadMm: hOfFootLength(lengthMm) }, 'standing', 'fine'),
-      );
+      fitOf(shape, builtFoot({ heelToSecondHeadMm: hOfFootLength(lengthMm) }, 'standing', 'fine'));
     const usual = new Map(fitAt(234.7).joints.map((j) => [j.joint, j]));
     for (const { joint, articular, p5Mm, meanMm } of fitAt(320).joints) {
       const was = usual.get(joint);

@@ -1,14 +1,13 @@
 /** Ways of soft tissue on feet of several shapes and both sides. mm. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { buildFoot, DEFAULT_FOOT, type Foot, mirrorFoot, prepareAnatomy, regionsOf } from '../../../src/anatomy';
-import { surfaceIndex } from '../../../src/anatomy/fit/surface-index';
+import { DEFAULT_FOOT, type Foot, mirrorFoot, prepareAnatomy, regionsOf } from '../../../src/anatomy';
+import { type SurfaceIndex, surfaceIndex } from '../../../src/anatomy/fit/surface-index';
 import { strandOn } from '../../../src/anatomy/strands';
-import type { FootParameters } from '../../../src/anatomy/types';
+import type { FootParameters, Region } from '../../../src/anatomy/types';
 import { readContent } from '../../../src/cli/read-content';
-import { readShape } from '../../../src/cli/read-shape';
 import { length, subtract, type Vec3 } from '../../../src/units';
+import { builtFoot, shape } from '../../tools/built-foot';
 
-const shape = readShape();
 const content = readContent();
 const IDS = shape.strands.map(({ id }) => id);
 
@@ -17,26 +16,32 @@ const SHAPES: Readonly<Record<string, FootParameters>> = {
   'flat and large': { ...DEFAULT_FOOT, arch: -1, hindfootDeg: -8, heelToSecondHeadMm: 190 },
   'high and small': { ...DEFAULT_FOOT, arch: 1, hindfootDeg: 8, adductusDeg: 10, heelToSecondHeadMm: 140 },
 };
-const feet = new Map<string, Foot>();
-const footOf = (name: string): Foot => {
-  const kept = feet.get(name) ?? buildFoot(shape, SHAPES[name] ?? DEFAULT_FOOT);
-  feet.set(name, kept);
-  return kept;
-};
+const footOf = (name: string): Foot => builtFoot(SHAPES[name]);
 
-beforeAll(prepareAnatomy);
+beforeAll(async () => {
+  await prepareAnatomy();
+  for (const name of Object.keys(SHAPES)) footOf(name);
+}, 120_000);
 
 test('every strand that is named has a way, and every way a name', () => {
   expect(IDS.toSorted()).toEqual(content.strands.map(({ id }) => id as string).toSorted());
 });
 
 describe.each(Object.keys(SHAPES))('%s foot', (name) => {
+  let regions: readonly Region[];
+  let surfaces: readonly { readonly bone: string; readonly surface: SurfaceIndex }[];
+  beforeAll(() => {
+    const foot = footOf(name);
+    regions = regionsOf(foot);
+    surfaces = [...foot.bones].map(([bone, mesh]) => ({ bone, surface: surfaceIndex(mesh) }));
+  });
+
   test.each(IDS)('%s runs from footprint to footprint, in small steps', (id) => {
     const foot = footOf(name);
     const way = strandOn(foot, id);
     const record = content.strands.find((s) => (s.id as string) === id);
     const centreOf = (region: string): Vec3 => {
-      const found = regionsOf(foot).find((r) => r.id === region);
+      const found = regions.find((r) => r.id === region);
       if (found === undefined) throw new RangeError(`no region ${region}`);
       return found.centre;
     };
@@ -50,7 +55,6 @@ describe.each(Object.keys(SHAPES))('%s foot', (name) => {
     const foot = footOf(name);
     const way = strandOn(foot, id);
     const [first, last] = [way[0], way.at(-1)] as [Vec3, Vec3];
-    const surfaces = [...foot.bones].map(([bone, mesh]) => ({ bone, surface: surfaceIndex(mesh) }));
     for (const p of way) {
       if (length(subtract(p, first)) < 4 || length(subtract(p, last)) < 4) continue;
       for (const { bone, surface } of surfaces) {
@@ -61,9 +65,12 @@ describe.each(Object.keys(SHAPES))('%s foot', (name) => {
   });
 });
 
+let leftFoot: Foot;
+beforeAll(() => {
+  leftFoot = mirrorFoot(footOf('usual'));
+});
 test.each(IDS)('%s on a left foot is the mirror image', (id) => {
-  const foot = footOf('usual');
-  const [right, left] = [strandOn(foot, id), strandOn(mirrorFoot(foot), id)];
+  const [right, left] = [strandOn(footOf('usual'), id), strandOn(leftFoot, id)];
   expect(left).toHaveLength(right.length);
   left.forEach((p, i) => {
     const q = right[i] as Vec3;

@@ -11,11 +11,18 @@ import { NOTHING_ASKED } from '../../../src/stage/showing';
 import type { Explanation, StationTable } from '../../../src/stage/types';
 import { caseOf, content, explained, foot } from '../../tools/explained';
 
-const layersOf = (explanation: Explanation) =>
+const layersMade = (explanation: Explanation) =>
   QUESTION_IDS.map((question) => {
     const asked = { ...NOTHING_ASKED, content, explanation, question, narrow: false, contourPx: 1.9 };
     return { question, layer: sceneOf(foot, asked).layer };
   });
+const layers = new Map<Explanation, ReturnType<typeof layersMade>>();
+/** Kept: every test asks for all of them. */
+const layersOf = (explanation: Explanation) => {
+  const made = layers.get(explanation) ?? layersMade(explanation);
+  layers.set(explanation, made);
+  return made;
+};
 
 /** The model that the content names for this break: that of the way stated, else of the first way its class usually happens. */
 const modelFor = (injury: string | null, mechanism: string | null): string | undefined => {

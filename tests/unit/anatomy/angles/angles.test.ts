@@ -1,16 +1,16 @@
 /** Film measures on a real mesh: a bone turned by a known angle changes exactly its own measures, and by that angle. */
 import { describe, expect, test } from 'vitest';
-import { buildFoot, DEFAULT_FOOT, type Foot, mirrorFoot, prepareAnatomy } from '../../../../src/anatomy';
+import { type Foot, mirrorFoot, prepareAnatomy } from '../../../../src/anatomy';
 import { ANGLE_IDS, type AngleId, radiographicAngles } from '../../../../src/anatomy/angles';
 import { slopeIn } from '../../../../src/anatomy/angles/angle';
 import { mapMesh, meshCentroid } from '../../../../src/anatomy/mesh';
 import { movePoint, turning } from '../../../../src/anatomy/stance/motion';
-import { readShape } from '../../../../src/cli/read-shape';
 import type { SkeletonId } from '../../../../src/ids';
 import { scale, type Vec3 } from '../../../../src/units';
+import { builtFoot } from '../../../tools/built-foot';
 
 await prepareAnatomy();
-const foot = buildFoot(readShape(), DEFAULT_FOOT, 'standing');
+const foot = builtFoot();
 const X: Vec3 = [1, 0, 0];
 const Y: Vec3 = [0, 1, 0];
 const Z: Vec3 = [0, 0, 1];

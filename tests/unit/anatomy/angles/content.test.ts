@@ -2,19 +2,18 @@
 
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { buildFoot, DEFAULT_FOOT, prepareAnatomy } from '../../../../src/anatomy';
+import { prepareAnatomy } from '../../../../src/anatomy';
 import { radiographicAngles } from '../../../../src/anatomy/angles';
 import { motionsSchema } from '../../../../src/anatomy/angles/motions-schema';
 import { anglesSchema, type Norm, verdictOn } from '../../../../src/anatomy/angles/schema';
-import { readShape } from '../../../../src/cli/read-shape';
+import { builtFoot, shape } from '../../../tools/built-foot';
 
 await prepareAnatomy();
-const shape = readShape();
 const measures = v.parse(anglesSchema, shape.angles);
 
 test('every measure of the code has its entry, with the same view and unit', () => {
   expect(measures.map(({ id, view, unit }) => ({ id, view, unit }))).toEqual(
-    radiographicAngles(buildFoot(shape, DEFAULT_FOOT)).map(({ id, view, unit }) => ({ id, view, unit })),
+    radiographicAngles(builtFoot()).map(({ id, view, unit }) => ({ id, view, unit })),
   );
 });
 

@@ -2,7 +2,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
   buildBone,
-  buildFoot,
   DEFAULT_FOOT,
   type Foot,
   type FootParameters,
@@ -19,11 +18,11 @@ import {
   protrusion,
   radiographicAngles,
 } from '../../../../src/anatomy/angles';
-import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
+import { builtFoot, shape } from '../../../tools/built-foot';
+import { LONG } from '../../../tools/long';
 import { tubeFoot } from '../../../tools/tubes';
 
-const shape = readShape();
 beforeAll(prepareAnatomy);
 
 const valuesOf = (foot: Foot) => new Map(radiographicAngles(foot).map(({ id, value }) => [id, value]));
@@ -53,8 +52,8 @@ describe('the drawn surface and the fine one give the same', () => {
   const ONLY_FINE: AngleId = 'gissaneTangent';
 
   test.each(['standing', 'asScanned'] as const)('%s', (pose) => {
-    const drawn = valuesOf(buildFoot(shape, DEFAULT_FOOT, pose));
-    for (const [id, fine] of valuesOf(buildFoot(shape, DEFAULT_FOOT, pose, 'fine'))) {
+    const drawn = valuesOf(builtFoot({}, pose));
+    for (const [id, fine] of valuesOf(builtFoot({}, pose, 'fine'))) {
       if (id === ONLY_FINE) continue;
       const apart = Math.abs((drawn.get(id) ?? Number.NaN) - fine);
       expect(apart, id).toBeLessThan(WIDER[id] ?? USUAL);
@@ -64,7 +63,7 @@ describe('the drawn surface and the fine one give the same', () => {
 
 test('every pose of the content can be measured', () => {
   for (const { id } of shape.pose.poses) {
-    for (const { id: angle, value } of radiographicAngles(buildFoot(shape, DEFAULT_FOOT, id as PoseName))) {
+    for (const { id: angle, value } of radiographicAngles(builtFoot({}, id as PoseName))) {
       expect(Number.isFinite(value), `${id} ${angle}`).toBe(true);
     }
   }
@@ -89,7 +88,7 @@ describe('a measure of the shape of the foot is seen on the film that is taken f
   };
 
   test('arch: pitch rises and the bend between talus and first metatarsal turns upwards', () => {
-    const arches = [-1, -0.5, 0, 0.5, 1];
+    const arches = LONG ? [-1, -0.5, 0, 0.5, 1] : [-1, 0, 1];
     const feet = arches.map((arch) => partOf({ arch }, ['calcaneus', 'talus', 'metatarsal1']));
     rising(
       feet.map((foot) => calcanealPitch(foot).value),

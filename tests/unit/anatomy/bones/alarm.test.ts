@@ -11,14 +11,13 @@ import type { Term } from '../../../../src/anatomy/bones/recipe';
 import { verticesOf } from '../../../../src/anatomy/mesh';
 import { settingOf } from '../../../../src/anatomy/setting';
 import type { JointShape, Shape } from '../../../../src/anatomy/shape';
-import { readShape } from '../../../../src/cli/read-shape';
 import { SKELETON_IDS, type SkeletonId } from '../../../../src/ids';
 import type { Vec3 } from '../../../../src/units';
+import { shape } from '../../../tools/built-foot';
 import { spread } from '../../../tools/surface';
 
 const LEAST_MM = 0.15;
 
-const shape = readShape();
 const PARTS = ['hindfoot', 'midfoot', 'metatarsals', 'toes', 'leg'] as const;
 
 interface Now {

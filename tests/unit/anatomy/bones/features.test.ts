@@ -10,12 +10,11 @@ import { centreOfCurvature, frameOfJoint } from '../../../../src/anatomy/joint-s
 import { verticesOf } from '../../../../src/anatomy/mesh';
 import type { JointShape } from '../../../../src/anatomy/shape';
 import type { Mesh } from '../../../../src/anatomy/types';
-import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
 import { add, cross, dot, length, normalize, radians, scale, subtract, type Vec3 } from '../../../../src/units';
+import { shape } from '../../../tools/built-foot';
 import { firstMet } from '../../../tools/triangles';
 
-const shape = readShape();
 beforeAll(prepareAnatomy);
 
 const built = new Map<BoneId, Mesh>();

@@ -13,12 +13,11 @@ import { centreOfCurvature, frameOfJoint } from '../../../../src/anatomy/joint-s
 import { verticesOf } from '../../../../src/anatomy/mesh';
 import type { JointShape, Shape } from '../../../../src/anatomy/shape';
 import type { Mesh } from '../../../../src/anatomy/types';
-import { readShape } from '../../../../src/cli/read-shape';
 import type { LegId } from '../../../../src/ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../../../src/units';
+import { shape } from '../../../tools/built-foot';
 import { closestOn, isInside, spread } from '../../../tools/surface';
 
-const shape = readShape();
 const joint = (id: string): JointShape => {
   const found = shape.joints.find((j) => j.id === id);
   if (!found) throw new Error(id);

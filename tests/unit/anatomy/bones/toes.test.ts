@@ -3,15 +3,14 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { meshCentroid, meshVolume, prepareAnatomy } from '../../../../src/anatomy';
 import { frameOfJoint } from '../../../../src/anatomy/joint-surface';
 import { verticesOf } from '../../../../src/anatomy/mesh';
-import { readShape } from '../../../../src/cli/read-shape';
 import type { BoneId } from '../../../../src/ids';
 import { add, cross, dot, scale, subtract, type Vec3 } from '../../../../src/units';
 import { type BuiltBone, builtBone, builtJoint, stations } from '../../../tools/built-bone';
+import { shape } from '../../../tools/built-foot';
 import { closestOn, isInside } from '../../../tools/surface';
 
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
-const shape = readShape();
 const LESSER = [2, 3, 4, 5] as const;
 const built = new Map<BoneId, BuiltBone>();
 const bone = (id: BoneId): BuiltBone => built.get(id) as BuiltBone;

@@ -6,6 +6,7 @@ import { mapMesh } from '../../../../src/anatomy/mesh';
 import { BONE_IDS } from '../../../../src/ids';
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../../../src/units';
 import { cutOf, fineFoot, shape, X, Y, Z } from '../../../tools/inside-material';
+import { LONG } from '../../../tools/long';
 import { distanceTo, isInside } from '../point-inside';
 
 describe('cutBone, every bone of the foot', () => {
@@ -44,7 +45,7 @@ describe('cutBone, every bone of the foot', () => {
         }
       }),
       // Each run asks of hundreds of points how far they are from the surface: dear.
-      { numRuns: process.env.UNDERFOOT_LONG ? 300 : 30 },
+      { numRuns: LONG ? 300 : 30 },
     );
   });
 

@@ -5,12 +5,11 @@ import { DEFAULT_FOOT, FORM_BOUNDS } from '../../../../src/anatomy';
 import { inverse, movePoint, STILL } from '../../../../src/anatomy/stance/motion';
 import { bonesIn, headOf, motionsOf, turnsOf } from '../../../../src/anatomy/stance/stance';
 import type { FootForm } from '../../../../src/anatomy/types';
-import { readShape } from '../../../../src/cli/read-shape';
 import { SKELETON_IDS } from '../../../../src/ids';
 import { length, subtract, type Vec3 } from '../../../../src/units';
+import { shape } from '../../../tools/built-foot';
 import { anyForm } from '../any-form';
 
-const shape = readShape();
 const point = fc.tuple(
   fc.double({ min: -50, max: 50, noNaN: true }),
   fc.double({ min: 0, max: 90, noNaN: true }),

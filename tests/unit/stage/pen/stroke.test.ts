@@ -1,11 +1,11 @@
 /** What is drawn on a bone stays on its facet: where it was drawn, in any shape and pose of the foot, and unseen from behind. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { buildFoot, DEFAULT_FOOT, prepareAnatomy } from '../../../../src/anatomy';
-import { readShape } from '../../../../src/cli/read-shape';
+import { prepareAnatomy } from '../../../../src/anatomy';
 import { firstHit } from '../../../../src/stage/draw/pick';
 import { plateMesh } from '../../../../src/stage/draw/plate-mesh';
 import { type PenPoint, penPointAt, penShapes, placeOf } from '../../../../src/stage/pen/stroke';
 import { length, scale, subtract, type Vec3 } from '../../../../src/units';
+import { builtFoot } from '../../../tools/built-foot';
 import { modelFoot } from '../../../tools/model-foot';
 
 const foot = modelFoot();
@@ -37,10 +37,7 @@ describe('a point drawn on a bone', () => {
     const point = penPointAt(mesh, ...down([-30, 12, 108]));
     if (point === null) throw new Error('the ray meets the fifth metatarsal');
     const before = mesh.ranges.find(({ start, count }) => point.facet >= start && point.facet < start + count);
-    for (const other of [
-      buildFoot(readShape(), DEFAULT_FOOT, 'pushOff'),
-      buildFoot(readShape(), { ...DEFAULT_FOOT, arch: 1, heelToSecondHeadMm: 190 }, 'standing'),
-    ]) {
+    for (const other of [builtFoot({}, 'pushOff'), builtFoot({ arch: 1, heelToSecondHeadMm: 190 })]) {
       const there = plateMesh(other.bones);
       const range = there.ranges.find(({ bone }) => bone === before?.bone);
       expect(before).toBeDefined();
