@@ -171,3 +171,12 @@ test('a source whose title was not seen says so', () => {
   for (const source of content.sources)
     if (source.title.startsWith('[')) expect(source.note ?? '', source.id).not.toBe('');
 });
+
+test('what tells injuries apart and their names do not speak of a person’s own: they stand without "if the report is right"', () => {
+  const texts = content.injuries.flatMap(({ nameCaveat, tellApart }) =>
+    [...(nameCaveat === null ? [] : [nameCaveat]), ...tellApart.map(({ how }) => how)].flatMap((each) =>
+      Object.values(each),
+    ),
+  );
+  expect(texts.filter((text) => /\byours\b/i.test(text))).toEqual([]);
+});
