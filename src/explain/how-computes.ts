@@ -23,6 +23,7 @@ import {
   REFERENCE_ACTIVITY,
   rayOf,
   referenceRun,
+  taskBoundFor,
   toldLoads,
 } from './loads';
 import { tenth } from './place';
@@ -198,11 +199,12 @@ export const contributor = compute(
   'how.contributor',
   (context, inputs: BoneRun & { readonly contributor: ContributorId }) => {
     const ray = rayOf(inputs.bone);
-    const found =
-      ray === null ? undefined : contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
+    if (ray === null) throw new RangeError(`no frame for ${inputs.bone}`);
+    const found = contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
     if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
     return message('contributor', {
       contributor: found.id,
+      byTask: taskBoundFor(context, inputs, ray).includes(found.id),
       ratio: hundredths(found.ratio),
       ranking: rankingInBands(context, inputs) || !sizeMayBeTold(found),
       raises: found.raises.holds,

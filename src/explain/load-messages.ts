@@ -76,6 +76,8 @@ export interface LoadMessages {
   /** What one contributor does to the largest pull, and what has been published on it. */
   contributor: {
     readonly contributor: ContributorId;
+    /** It raises the pull in some tasks and lowers it in others: no sign is stated. */
+    readonly byTask: boolean;
     readonly ratio: Quantity;
     readonly ranking: boolean;
     readonly raises: boolean;

@@ -9,6 +9,7 @@ import {
   type BandedCase,
   CASE_FIGURES,
   type Contributor,
+  type ContributorId,
   contributorsOf,
   type FootLoads,
   type FootProblem,
@@ -28,6 +29,7 @@ import {
   RAYS,
   type Ray,
   runCase,
+  toldSigns,
 } from '../mechanics';
 import { type Context, shapeOf } from './context';
 import type { OnFoot } from './place';
@@ -227,6 +229,28 @@ export const contributorsFor = (context: Context, run: LoadRun, ray: Ray): reado
     const draws = drawsFor(context.content, on, loadCase, reference, CONTRIBUTOR_DRAWS);
     return contributorsOf(on, draws, loadCase, personOf(run), ray);
   });
+
+/** A shape of the whole foot shifts every lever at once: in some tasks it raises the pull, in others it lowers it. */
+const SHAPES: readonly ContributorId[] = ['highArch', 'lowArch'];
+
+/** Contributors whose sign is not the same in every task, as told: none is stated for them. */
+export const taskBoundFor = (context: Context, run: LoadRun, ray: Ray): readonly ContributorId[] =>
+  remembered(
+    context,
+    { ...run, activity: REFERENCE_ACTIVITY, speed: null, tiltDeg: null },
+    `taskBound ${ray}`,
+    (foot) => {
+      const { content } = context;
+      const on = loaded(context, foot, true);
+      const { reference } = casesOf(context, run);
+      const told = content.activities.flatMap((activity) => {
+        const loadCase = bandedCase(activity, { speed: null, tiltDeg: null });
+        const [draw] = drawsFor(content, on, loadCase, reference, 0);
+        return draw === undefined ? [] : [{ loadCase, draw }];
+      });
+      return SHAPES.filter((id) => new Set(toldSigns(on, told, personOf(run), ray, id)).size > 1);
+    },
+  );
 
 /** Everything a run rests on: the weakest of it is said first. */
 export const evidenceOfLoads = (content: Content, run: LoadRun): readonly Evidence[] => {

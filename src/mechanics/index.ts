@@ -1,7 +1,7 @@
 /** Sections, a general frame, the frame of the foot with its load cases, stress along a bone and at any of its points. */
 export { type BandedCase, type FrameBands, type LoadDraw, loadBands, loadDraws } from './foot/bands';
 export { type LoadedFoot, loadedFoot, type Person, runCase } from './foot/case-draw';
-export { contributorsOf, STEPS } from './foot/contributors';
+export { contributorsOf, STEPS, toldSigns } from './foot/contributors';
 export { type FrameDraw, type HeldDraws, type HeldWithin, heldDraws } from './foot/held-draws';
 export { RAYS, type Ray } from './foot/landmarks';
 export { CASE_FIGURES } from './foot/load-case';

@@ -20,11 +20,14 @@ export const contributorSays = ({
   ratio,
   raises,
   agreed,
+  byTask = false,
 }: {
   readonly ratio: Quantity;
   readonly raises: boolean;
   readonly agreed: Agreed;
+  readonly byTask?: boolean;
 }): Change['key'] => {
+  if (byTask) return 'cannotTell';
   const [low, high] = ratio.lowHigh ?? [ratio.value, ratio.value];
   if (Math.max(Math.abs(low - 1), Math.abs(high - 1)) < HARDLY) return 'hardly';
   return agreed.enough ? (raises ? 'raises' : 'lowers') : 'cannotTell';

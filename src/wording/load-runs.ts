@@ -145,12 +145,12 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
         ),
       });
     case 'contributor': {
-      const { contributor, ratio, raises, agreed, ranking } = message.args;
+      const { contributor, ratio, raises, agreed, ranking, byTask } = message.args;
       const told = changeOf(pen, ratio, raises, agreed);
       const { values } = told;
       const key = told.key === 'hardly' || !ranking ? told.key : (`${told.key}Rank` as const);
       const { name, step } = loadFactorName(pen, contributor);
-      return sentence(pen, `contributor.${key}`, { contributor: name, step, ...values });
+      return sentence(pen, `contributor.${byTask ? 'byTask' : key}`, { contributor: name, step, ...values });
     }
     case 'contributorPublished': {
       const { contributor, index } = message.args;

@@ -3,7 +3,7 @@ import type { BoneId } from '../../ids';
 import { boneAxis, fromBone, meshOf } from '../bone-axis';
 import type { Foot } from '../types';
 import { cutSurface } from './border';
-import { type KnownBone, knownOf } from './known';
+import { type KnownBone, type KnownCanal, knownOf } from './known';
 import { integralsOf, type Loop2 } from './polygon';
 import { extentOf } from './samples';
 import type { InsideOfShape, Wall } from './schema';
@@ -30,12 +30,25 @@ const spread = (loop: Loop2, i: 0 | 1): number => {
 /** Rounds of fitting: each takes the error of the canal down to a half or less. */
 const ROUNDS = 8;
 
+/** A canal is a hole in a bone: one of no width, or as wide as the bone, is a mistake in the figures and makes no numbers. */
+const refuseCanal = (bone: BoneId, { at, upDownMm, acrossMm }: KnownCanal, size: number, outer: Loop2 | null): void => {
+  const where = `${bone} at ${Math.round(at * 100)} % of its length`;
+  if (!(upDownMm > 0 && acrossMm > 0))
+    throw new RangeError(`${where}: a canal needs widths above 0 mm, not ${upDownMm} and ${acrossMm}`);
+  if (outer === null) throw new RangeError(`${where}: the foot has no bone there to put a canal in`);
+  const [high, wide] = [spread(outer, 0), spread(outer, 1)];
+  if (size * upDownMm >= high || size * acrossMm >= wide) {
+    const mm = [size * upDownMm, size * acrossMm, high, wide].map((value) => value.toFixed(1));
+    throw new RangeError(`${where}: a canal of ${mm[0]} by ${mm[1]} mm does not fit a bone of ${mm[2]} by ${mm[3]} mm`);
+  }
+};
+
 /**
  * The wall that leaves a canal of the measured width where it was measured, up-down and across: found by cutting there, and as
  * thick on one side as on the other, because nothing was read about that. Where the bone is too slender for the canal the wall
  * keeps the thinnest cortex that the figures know.
  */
-const canalWallOf = (surface: Surface, known: KnownBone, size: number): CanalWall | null => {
+const canalWallOf = (bone: BoneId, surface: Surface, known: KnownBone, size: number): CanalWall | null => {
   const { canal } = known;
   if (!canal) return null;
   const least = thinnestKnown(known, size);
@@ -44,6 +57,7 @@ const canalWallOf = (surface: Surface, known: KnownBone, size: number): CanalWal
   let found: CanalWall = { upDownMm: least, acrossMm: least };
   for (let round = 0; round < ROUNDS; round++) {
     const cut = cutSurface(surface, wallOf(known, size, found), size, place, axis.axis);
+    if (round === 0) refuseCanal(bone, canal, size, largest(cut?.outer ?? []));
     const inner = largest(cut?.inner ?? []);
     if (!inner) return found;
     found = {
@@ -54,10 +68,10 @@ const canalWallOf = (surface: Surface, known: KnownBone, size: number): CanalWal
   return found;
 };
 
-/** Throws RangeError for a bone that the foot does not have. */
+/** Throws RangeError for a bone that the foot does not have, and for a canal of no width or wider than its bone. */
 export const openBone = (foot: Foot, bone: BoneId, { scale, inside }: InsideOfShape, wall: Wall): OpenBone => {
   const surface = surfaceOf(meshOf(foot, bone), boneAxis(foot, bone));
   const size = foot.parameters.heelToSecondHeadMm / scale.referenceHMm;
   const known = knownOf(inside, bone, wall);
-  return { surface, size, known, wall: wallOf(known, size, canalWallOf(surface, known, size)) };
+  return { surface, size, known, wall: wallOf(known, size, canalWallOf(bone, surface, known, size)) };
 };

@@ -84,3 +84,18 @@ export const contributorsOf = (
     return change === null ? [] : [{ id, ...change }];
   });
 };
+
+/** Whether a contributor raises (true) the pull in a told run of each task; a task that finds no answer is left out. */
+export const toldSigns = (
+  foot: LoadedFoot,
+  told: readonly { readonly loadCase: BandedCase; readonly draw: LoadDraw }[],
+  person: Person,
+  ray: Ray,
+  id: ContributorId,
+): readonly boolean[] =>
+  told.flatMap(({ loadCase, draw }) => {
+    const base: FrameRun = { loadCase: caseOf(draw, loadCase, 'case'), person, form: foot.form };
+    const kept: KeptFrames = new Map();
+    const [without, changedPull] = [base, changed(id, base)].map((run) => pullOf(foot, run, draw, ray, kept));
+    return without == null || changedPull == null ? [] : [changedPull.mpa > without.mpa];
+  });

@@ -32,14 +32,19 @@ export const Measured = ({ loads }: { readonly loads: Loads }) => {
   const { told } = loads.loads;
   const bands = loads.current ? (loads.loads.bands ?? null) : null;
   const bandOf = (part: MeasuredPart): Spread | null =>
-    part === 'fascia' ? (bands?.fascia ?? null) : part === 'achilles' ? (bands?.achilles ?? null) : null;
+    part === 'fascia'
+      ? (bands?.fascia ?? null)
+      : part === 'achilles'
+        ? (bands?.achilles ?? null)
+        : (bands?.parts.find(({ id }) => id === JOINTS[part])?.forceN ?? null);
   const here = (part: MeasuredPart): string => {
     const force = hereOf(told, part);
     if (force === null) return '–';
+    if (loads.loads.forcesRank) return say('path.noSize');
     const band = bandOf(part);
     const value = weights(force, told.weightN);
     return band === null
-      ? value
+      ? say('measured.weightsOf', { value })
       : say('measured.band', { value, low: weights(band.low, told.weightN), high: weights(band.high, told.weightN) });
   };
   return (

@@ -175,6 +175,12 @@ export const LOAD_SENTENCES = {
     broadcast: '{contributor}: in the model less pull on this bone.',
     study: '{contributor} ({step}): largest tension falls, as {share} of the draws agree; no size is stated.',
   },
+  'contributor.byTask': {
+    patient: '{contributor}: more pull in some movements, less in others.',
+    broadcast: '{contributor}: in the model more pull in some movements and less in others.',
+    study:
+      '{contributor} ({step}): raises the largest tension in some tasks and lowers it in others; no sign is stated.',
+  },
   'contributor.hardly': {
     patient: '{contributor}: hardly any change in the model.',
     broadcast: '{contributor}: in the model hardly any change.',

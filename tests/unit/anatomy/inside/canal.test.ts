@@ -41,6 +41,23 @@ describe('canalOf', () => {
     expect(stations.some((s) => s.canal !== null)).toBe(true);
   });
 
+  test.each([
+    [
+      'wider than the bone',
+      [13, 13, 13],
+      /metatarsal5 at 59 % of its length: a canal of [\d.]+ by [\d.]+ mm does not fit a bone of/,
+    ],
+    ['of no width', [0, 0, 0], /metatarsal5 at 59 % of its length: a canal needs widths above 0 mm/],
+    ['that is no number', [Number.NaN, Number.NaN, Number.NaN], /a canal needs widths above 0 mm/],
+  ] as const)('a canal %s is refused by bone and place, and makes no numbers', (_, across, says) => {
+    const canals = shape.inside.canals.map((canal) => ({
+      ...canal,
+      widths: canal.widths.map((w) => (w.bone === 'metatarsal5' ? { ...w, across } : w)),
+    }));
+    const wrong = { ...shape, inside: { ...shape.inside, canals } } as typeof shape;
+    expect(() => canalOf(fineFoot(), 'metatarsal5', wrong)).toThrow(says);
+  });
+
   test('a bone that is no tube has no canal', () => {
     expect(() => canalOf(fineFoot(), 'calcaneus', shape)).toThrow('calcaneus has no canal');
   });
