@@ -50,7 +50,7 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const lexicon = lexiconOf(content.findWords);
   const subjects = subjectsOf(content);
   const hitsOf = hitsIn(phrasesOf(content, subjects, lexicon), lexicon);
-  const stancesOf = negationIn(content.findWords, lexicon);
+  const stancesOf = negationIn(content, lexicon);
   const meaning = meaningsOf(content, subjects, lexicon);
   return (sought) => {
     const typed = sought.words.slice(0, MOST_SIGNS).normalize('NFC');
