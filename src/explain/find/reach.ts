@@ -98,9 +98,22 @@ export const reachIn = ({ words, gaps, textAt }: Cut, met: readonly Met[], marks
       return words.length;
     },
     back: ({ from: to }) => {
-      let from = to;
       const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
-      while (from > 0 && goesOn(gaps[from - 1]) && !marks.ends.has(textAt(from - 1)) && !taken.has(from - 1)) from -= 1;
+      const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
+      /** Where the list begins of which the last "and" stands here; null where more than places stands before it. */
+      const listFrom = (and: number): number | null => {
+        let from = and;
+        while (isFree(from) && isOfPlace(from - 1)) from -= 1;
+        return textAt(and) === 'and' && from < and && !isFree(from) ? from : null;
+      };
+      let from = to;
+      while (isFree(from) && goesOn(gaps[from - 1])) {
+        // "Talus, navicular and cuboid are normal": it is said of each.
+        const listed = listFrom(from - 1);
+        if (listed !== null) return listed;
+        if (marks.ends.has(textAt(from - 1))) break;
+        from -= 1;
+      }
       return from;
     },
     takenBack: (first, end) => {

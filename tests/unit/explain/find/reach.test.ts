@@ -105,7 +105,7 @@ describe('what stays denied', () => {
     ['no fracture of the calcaneus or talus', ['calcaneus or talus']],
     ['no heel pain', ['heel']],
     ['no heel or arch pain', ['heel or arch']],
-    ['no displaced fracture of the navicular', ['navicular']],
+    ['no displaced fracture of the navicular', ['displaced fracture of the navicular']],
     ['X-ray did not show a navicular fracture and MRI did not', ['navicular']],
     ['no fall, film shows a fracture', ['fall']],
     ['not consistent with a Lisfranc injury', ['Lisfranc']],
