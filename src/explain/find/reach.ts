@@ -100,11 +100,14 @@ export const reachIn = ({ words, gaps, textAt }: Cut, met: readonly Met[], marks
     back: ({ from: to }) => {
       const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
       const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
-      /** Where the list begins of which the last "and" stands here; null where more than places stands before it. */
+      /** Where the list of places begins of which the last "and" stands here; null where it is no such list. */
       const listFrom = (and: number): number | null => {
-        let from = and;
-        while (isFree(from) && isOfPlace(from - 1)) from -= 1;
-        return textAt(and) === 'and' && from < and && !isFree(from) ? from : null;
+        let first: number | null = null;
+        for (let i = and; isFree(i) && textAt(and) === 'and'; i--) {
+          if (!isOfPlace(i - 1) || (marks.ends.has(textAt(i - 1)) && textAt(i - 1) !== 'and')) break;
+          if (!isFree(i - 1) || gaps[i - 2] === 'comma') first = i - 1;
+        }
+        return first;
       };
       let from = to;
       while (isFree(from) && goesOn(gaps[from - 1])) {

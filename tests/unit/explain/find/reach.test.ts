@@ -99,6 +99,18 @@ describe.each<[string, readonly Line[]]>([
   });
 });
 
+describe('what stands before "normal" is a list of places, or only the last of it', () => {
+  test.each<[words: string, denied: string[]]>([
+    ['Talus, navicular and cuboid are normal', ['Talus, navicular and cuboid']],
+    ['heel pain, navicular and talus normal', ['navicular and talus']],
+    ['heel hurts, navicular and talus are normal', ['navicular and talus']],
+    ['Fracture of the talus and navicular intact', ['navicular']],
+    ['the heel hurts and the talus is normal', ['talus']],
+  ])('%s', (words, denied) => {
+    expect(search(words).denied).toEqual(denied);
+  });
+});
+
 describe('what stays denied', () => {
   test.each<[words: string, denied: string[]]>([
     ['no fracture of the calcaneus and talus', ['calcaneus and talus']],
