@@ -242,6 +242,8 @@ export const walkStop = v.strictObject({
 export type WalkStop = v.InferOutput<typeof walkStop>;
 
 const NEGATING = ['not', 'asked', 'no negation', 'clause end', 'degree'] as const;
+/** What a negation takes with it and what not. */
+const AROUND = ['alone', 'hurting', 'goes with', 'finding', 'imaging', 'shows'] as const;
 const findWordId = v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/));
 
 /**
@@ -249,11 +251,14 @@ const findWordId = v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/));
  * that it can mean; who it happened to. `same`: one word and its others. `filler`: words that tell nothing apart.
  * `not` and `asked`: what stands beside them is not so, or was only asked. `no negation`: it looks like one of these and is none.
  * `clause end`: a negation goes no further. `degree`: how far apart or moved; said not to be so, it takes no place with it.
+ * `alone`: after a verb that is denied it is the only thing denied. `hurting`: a negation ends there, and what hurts is not denied by
+ * what stood before. `goes with`: ends what is denied ahead. `finding`: denied of one place it is denied of a list of them.
+ * `imaging` and `shows`: "but MRI did" takes back what a film did not show.
  */
 export const findWord = v.pipe(
   v.strictObject({
     id: findWordId,
-    is: v.picklist(['place', 'event', 'who', 'same', 'filler', ...NEGATING]),
+    is: v.picklist(['place', 'event', 'who', 'same', 'filler', ...NEGATING, ...AROUND]),
     /** How it is told back; of `same`, the word that the others stand for. */
     plain: text(60),
     words: v.pipe(v.array(text(40)), v.minLength(1)),
@@ -271,6 +276,8 @@ export const findWord = v.pipe(
     says: v.optional(findWordId),
     /** Of `not` and `asked`: it stands behind what it is about, as in "was ruled out". */
     behind: v.optional(v.boolean(), false),
+    /** Of `not`: it denies but the next word, or is part of a verb, of which some words are denied alone. */
+    binds: v.optional(v.picklist(['next word', 'verb'])),
   }),
   v.check(
     ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,
@@ -283,6 +290,7 @@ export const findWord = v.pipe(
     'only an event covers others, or says something when it is not so',
   ),
   v.check(({ is, says }) => is === 'not' || says === undefined, 'only what negates says that an event was not'),
+  v.check(({ is, binds }) => is === 'not' || binds === undefined, 'only what negates binds a word'),
   v.check(({ is, behind }) => is === 'not' || is === 'asked' || !behind, 'only what negates or asks stands behind'),
 );
 export type FindWord = v.InferOutput<typeof findWord>;

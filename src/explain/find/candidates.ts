@@ -50,7 +50,7 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const lexicon = lexiconOf(content.findWords);
   const subjects = subjectsOf(content);
   const hitsOf = hitsIn(phrasesOf(content, subjects, lexicon), lexicon);
-  const stancesOf = negationIn(content.findWords, lexicon);
+  const stancesOf = negationIn(content, lexicon);
   const meaning = meaningsOf(content, subjects, lexicon);
   return (sought) => {
     const typed = sought.words.slice(0, MOST_SIGNS).normalize('NFC');
@@ -64,14 +64,20 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
       .map((term, place) => ({ ...term, place }));
     const inStance = (wanted: Stance) => hitsOf(terms.filter(({ stance }) => stance === wanted));
     const [said, asked, not] = [inStance('said'), inStance('asked'), inStance('not')];
+    // No Jones fracture says nothing against a pseudo-Jones.
+    const notHits = not.hits.filter(({ phrase, whole }) => whole || phrase.of.by !== 'name');
     const denied = deniedIn(not.hits, stances.denied);
     const scored = subjects
       .map((subject, index) => {
-        const met = ({ hits }: typeof said) => wordReasons(subject, index, hits, meaning);
+        const met = (hits: typeof said.hits) => wordReasons(subject, index, hits, meaning);
         const byNot = notReasons(content.findWords, denied, index, meaning);
-        const reasons = [...codeReasons(subject, content.codes, codes), ...tapReasons(subject, sought), ...met(said)];
-        const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked))];
-        const against = [...met(not), ...byNot.against];
+        const reasons = [
+          ...codeReasons(subject, content.codes, codes),
+          ...tapReasons(subject, sought),
+          ...met(said.hits),
+        ];
+        const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked.hits))];
+        const against = [...met(notHits), ...byNot.against];
         const named = summed(against.filter((each) => !isMild(each))).score;
         const mild = summed(against.filter(isMild)).score;
         const candidate: Candidate = {

@@ -41,6 +41,10 @@ const isInside = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean =>
 /** Phrases of which nothing is missing and that name a thing: what lies within one is not meant. The big toe is not the toes. */
 const namesAThing = ({ phrase, whole }: Hit): boolean => phrase.of.by !== 'words' && whole;
 
+/** A place that was said in full is that place, and no piece of a longer name of a bone: "midfoot" is no outer midfoot bone. */
+const isMerePlace = ({ phrase, whole, at }: Hit, places: readonly Hit[]): boolean =>
+  phrase.of.by === 'bone' && !whole && places.some((place) => [...at].every((i) => place.at.has(i)));
+
 /** In the order of the phrase, with at most one other word between. */
 const isInRow = (at: readonly number[]): boolean =>
   at.every((place, i) => i === 0 || place >= (at[i - 1] ?? place)) && (at.at(-1) ?? 0) - (at[0] ?? 0) <= at.length;
@@ -98,8 +102,9 @@ export const hitsIn = (phrases: readonly Phrase[], { fillers }: Lexicon): ((term
     });
     const all = [...met].map(hitOf);
     const things = all.filter(namesAThing);
+    const places = things.filter(({ phrase }) => phrase.of.by === 'place');
     return {
-      hits: all.filter(({ at }) => !things.some((thing) => isInside(at, thing.at))),
+      hits: all.filter((hit) => !things.some(({ at }) => isInside(hit.at, at)) && !isMerePlace(hit, places)),
       unknown: terms
         .filter(({ text: typed, place }) => !known.has(place) && !/^\d+$/.test(typed))
         .map(({ said }) => said),

@@ -1,9 +1,12 @@
 /**
  * What of a text is said to be so, what not to be so, and what was only asked. Words that say so stand in content/find-words.yaml; how
- * far each reaches is decided here, after the rule of Chapman 2001 (J Biomed Inform 34:301, from memory): on to the end of the clause
- * or the next word of that kind. Anything it takes wrongly is shown to who typed it.
+ * far each reaches is decided in reach.ts, after the rule of Chapman 2001 (J Biomed Inform 34:301, from memory): on to the end of the
+ * clause or the next word of that kind. Anything it takes wrongly is shown to who typed it.
  */
 import type { FindWord } from '../../content/schema';
+import { cuesIn, cutOf } from './cues';
+import type { FindContent } from './phrases';
+import { type Marks, reachIn } from './reach';
 import type { Lexicon, Word } from './terms';
 
 export type Stance = 'said' | 'not' | 'asked';
@@ -22,105 +25,47 @@ export interface Stances {
   readonly denied: readonly { readonly word: string; readonly said: string }[];
 }
 
-type CueKind = 'not' | 'asked' | 'no negation';
-interface Cue {
-  readonly is: CueKind;
-  readonly texts: readonly string[];
-  readonly behind: boolean;
-  readonly says: string | null;
-}
-interface Met {
-  readonly cue: Cue;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Between two words: the clause goes on, a comma stands there, or it ends. */
-type Gap = 'none' | 'comma' | 'end';
-
-/** A part of a list is short: what is longer begins something new. */
-const MOST_IN_LIST = 3;
-/** "No significant displacement": the word of degree stands among the first. */
-const DEGREE_WITHIN = 3;
-const JOINS: ReadonlySet<string> = new Set(['or', 'nor']);
-
-const isCue = (is: FindWord['is']): is is CueKind => is === 'not' || is === 'asked' || is === 'no negation';
-
-const gapsOf = (text: string, words: readonly Word[]): readonly Gap[] =>
-  words.map((word, i) => {
-    const between = text.slice(word.end, words[i + 1]?.start ?? text.length);
-    if (i === words.length - 1 || /[.;:!?\n()[\]]|\s[-–—]+\s/.test(between)) return 'end';
-    return between.includes(',') ? 'comma' : 'none';
-  });
-
-const SPOKEN_MARK = /(?<=^|[\s(])\?+\s*(?=[\p{L}\p{N}])/gu;
+const marksOf = ({ findWords, bones, regions }: FindContent, { wordsOf, termsOf }: Lexicon): Marks => {
+  const all = (...wanted: readonly FindWord['is'][]): ReadonlySet<string> =>
+    new Set(
+      findWords
+        .filter(({ is }) => wanted.includes(is))
+        .flatMap(({ words }) => words.flatMap((line) => wordsOf(line).map(({ text }) => text))),
+    );
+  const named = [
+    ...bones.flatMap(({ term, plain, synonyms }) => [term, plain, ...synonyms]),
+    ...regions.flatMap(({ term, plain }) => [term, plain]),
+    ...findWords.flatMap(({ is, words }) => (is === 'place' ? words : [])),
+  ];
+  return {
+    ends: all('clause end', 'hurting'),
+    degree: all('degree'),
+    alone: all('alone'),
+    hurting: all('hurting'),
+    goesWith: all('goes with'),
+    finding: all('finding'),
+    imaging: all('imaging'),
+    shows: all('shows'),
+    places: new Set(named.flatMap((text) => termsOf(text).map((term) => term.text))),
+    events: all('event'),
+  };
+};
 
 export const negationIn = (
-  content: readonly FindWord[],
-  { wordsOf }: Lexicon,
+  content: FindContent,
+  lexicon: Lexicon,
 ): ((text: string, words: readonly Word[]) => Stances) => {
-  const textsOf = (line: string): readonly string[] => wordsOf(line).map(({ text }) => text);
-  const cues: readonly Cue[] = content
-    .flatMap(({ is, words, behind, says }) =>
-      isCue(is) ? words.map((line) => ({ is, texts: textsOf(line), behind, says: says ?? null })) : [],
-    )
-    .sort((a, b) => b.texts.length - a.texts.length);
-  const all = (wanted: FindWord['is']): ReadonlySet<string> =>
-    new Set(content.filter(({ is }) => is === wanted).flatMap(({ words }) => words.flatMap(textsOf)));
-  const [ends, degrees] = [all('clause end'), all('degree')];
-
+  const marks = marksOf(content, lexicon);
+  const cuesOf = cuesIn(content.findWords, lexicon, marks.ends);
   return (text, words) => {
-    const gaps = gapsOf(text, words);
-    const textAt = (i: number): string => words[i]?.text ?? '';
-    const endsAt = (i: number): boolean => i >= words.length || ends.has(textAt(i));
-
-    const cueAt = (i: number): Cue | undefined =>
-      cues.find(({ texts, says }) => {
-        const last = i + texts.length - 1;
-        if (!texts.every((each, k) => each === textAt(i + k) && (k === 0 || gaps[i + k - 1] === 'none'))) return false;
-        return says === null || gaps[last] !== 'none' || endsAt(last + 1);
-      });
-    const met: Met[] = [];
-    for (let i = 0; i < words.length; i++) {
-      const cue = cueAt(i);
-      if (cue === undefined) continue;
-      met.push({ cue, from: i, to: i + cue.texts.length });
-      i += cue.texts.length - 1;
-    }
-    const starts = new Set(met.filter(({ cue }) => cue.is !== 'no negation').map(({ from }) => from));
-
-    /** After a comma a list goes on where a short part follows, and the list has an "or" or a "nor". */
-    const listGoesOn = (after: number): boolean => {
-      let part = 0;
-      for (let i = after; i < words.length && !starts.has(i); i++) {
-        if (JOINS.has(textAt(i))) return true;
-        if (ends.has(textAt(i)) || ++part > MOST_IN_LIST || gaps[i] === 'end') return false;
-        if (gaps[i] === 'comma') part = 0;
-      }
-      return false;
-    };
-    /** Past the last word that a cue reaches, of which `from` is the next word. */
-    const reachAhead = (from: number): number => {
-      if (gaps[from - 1] !== 'none') return from;
-      for (let i = from; i < words.length; i++) {
-        if (starts.has(i) || (i > from && ends.has(textAt(i)))) return i;
-        // "Without displacement of the fifth": the bone is meant all the same.
-        if (degrees.has(textAt(i)) && i - from < DEGREE_WITHIN && !JOINS.has(textAt(i + 1))) return i + 1;
-        if (gaps[i] === 'end' || (gaps[i] === 'comma' && !listGoesOn(i + 1))) return i + 1;
-      }
-      return words.length;
-    };
-    const reachBack = (to: number): number => {
-      let from = to;
-      const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
-      while (from > 0 && gaps[from - 1] === 'none' && !ends.has(textAt(from - 1)) && !taken.has(from - 1)) from -= 1;
-      return from;
-    };
-
+    const cut = cutOf(text, words);
+    const met = cuesOf(cut);
+    const reach = reachIn(cut, met, marks);
     const of: (Stance | null)[] = words.map(() => 'said');
     const spans: Span[] = [];
     const denied: Stances['denied'][number][] = [];
-    for (const { cue, from, to } of met) {
+    for (const each of met) {
+      const { cue, from, to } = each;
       if (cue.is === 'no negation') continue;
       of.fill(null, from, to);
       if (cue.says !== null) {
@@ -129,10 +74,11 @@ export const negationIn = (
         spans.push({ stance: cue.is, text: said });
         continue;
       }
-      const [first, end] = cue.behind ? [reachBack(from), from] : [to, reachAhead(to)];
+      const [first, end] = cue.behind ? [reach.back(each), from] : [to, reach.ahead(each)];
+      if (cue.is === 'not' && reach.takenBack(first, Math.max(end, to))) continue;
       of.fill(cue.is, first, end);
       const own = words.slice(first, end);
-      const telling = own.filter((word) => !word.filler || degrees.has(word.text));
+      const telling = own.filter((word) => !word.filler || marks.degree.has(word.text) || marks.alone.has(word.text));
       const [a, b] = [(telling[0] ?? own[0])?.start, (telling.at(-1) ?? own.at(-1))?.end];
       if (a !== undefined && b !== undefined) spans.push({ stance: cue.is, text: text.slice(a, b) });
     }
@@ -140,5 +86,12 @@ export const negationIn = (
   };
 };
 
-/** A question mark before a word, as reports have it, is a word that asks. */
-export const marksSpoken = (text: string): string => text.replace(SPOKEN_MARK, 'query ');
+const MARK_BEFORE = /(?<=^|[\s(])\?+\s*(?=[\p{L}\p{N}])/gu;
+const MARK_BEHIND = /(?<=[\p{L}\p{N}])\?+/gu;
+
+/**
+ * A question mark before a word, as reports have it, is a word that asks; directly behind one it asks for what stands before it. The
+ * words that are put for it are among those of content that ask.
+ */
+export const marksSpoken = (text: string): string =>
+  text.replace(MARK_BEHIND, ' in question.').replace(MARK_BEFORE, 'query ');

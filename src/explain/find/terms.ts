@@ -25,13 +25,21 @@ export interface Near {
   readonly quality: number;
 }
 
-const cut = (text: string): readonly Omit<Word, 'filler'>[] =>
-  [...text.matchAll(/[\p{L}\p{M}\p{N}]+/gu)].map(({ 0: said, index: start }) => ({
-    said,
-    text: said.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase(),
-    start,
-    end: start + said.length,
-  }));
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Letters and figures in a row are a word; so is what content writes with a space or a hyphen and means as one, as "x-ray". */
+const cutter = (joined: readonly string[]): ((text: string) => readonly Omit<Word, 'filler'>[]) => {
+  const longest = [...joined].sort((a, b) => b.length - a.length).map(escaped);
+  const own = longest.length === 0 ? '' : `(?<![\\p{L}\\p{N}])(?:${longest.join('|')})(?![\\p{L}\\p{N}])|`;
+  const pattern = new RegExp(`${own}[\\p{L}\\p{M}\\p{N}]+`, 'giu');
+  return (text) =>
+    [...text.matchAll(pattern)].map(({ 0: said, index: start }) => ({
+      said,
+      text: said.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase(),
+      start,
+      end: start + said.length,
+    }));
+};
 
 export interface Lexicon {
   /** Every word of a text, in one form. */
@@ -47,13 +55,13 @@ export const lexiconOf = (words: readonly FindWord[]): Lexicon => {
       .filter(({ is }) => is === 'same')
       .flatMap(({ plain, words: others }) => others.map((other) => [other, plain])),
   );
+  const cut = cutter([...same].flat().filter((text) => /[ -]/.test(text)));
   const fillers = new Set(words.filter(({ is }) => is === 'filler').flatMap(({ words: list }) => list));
   const wordsOf = (text: string): readonly Word[] =>
-    cut(text).map((word) => ({
-      ...word,
-      text: same.get(word.text) ?? word.text,
-      filler: fillers.has(word.text),
-    }));
+    cut(text).map((word) => {
+      const one = same.get(word.text) ?? word.text;
+      return { ...word, text: one, filler: fillers.has(one) };
+    });
   return { fillers, wordsOf, termsOf: (text) => wordsOf(text).filter(({ filler }) => !filler) };
 };
 

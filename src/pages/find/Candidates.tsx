@@ -1,14 +1,11 @@
 /** What can be meant: each with why; an injury told in full opens here, one told in short has a page of its own. */
 import { type KeyboardEvent, useId, useState } from 'react';
-import type { Candidate, Found, Matched } from '../../explain/find';
+import { type Candidate, type Found, inSightOf, type Matched } from '../../explain/find';
 import type { InjuryId } from '../../ids';
 import { usePages, useSession } from '../context';
 import { useBeginCase } from './begin-case';
 import { candidateName } from './names';
 import { whyText } from './why';
-
-/** As many as are taken in at a glance. */
-const IN_SIGHT = 6;
 
 const saidOf = (matched: Matched): string => ('said' in matched ? matched.said : '');
 
@@ -140,6 +137,7 @@ export const Candidates = ({ found, onlyTapped }: { readonly found: Found; reado
   const { say } = usePages();
   const { candidates } = found;
   if (candidates.length === 0) return null;
+  const { inSight, folded } = inSightOf(candidates);
   const items = (some: readonly Candidate[]) => (
     <ol className="plain-list seek-hits">
       {some.map((candidate) => (
@@ -151,11 +149,11 @@ export const Candidates = ({ found, onlyTapped }: { readonly found: Found; reado
     <>
       <h2 className="seek-head">{say(onlyTapped ? 'seek.atThisPlace' : 'seek.canBeMeant')}</h2>
       <p className="small-print">{say('seek.hedge')}</p>
-      {items(candidates.slice(0, IN_SIGHT))}
-      {candidates.length > IN_SIGHT && (
+      {items(inSight)}
+      {folded.length > 0 && (
         <details className="seek-more">
-          <summary>{say('seek.more', { count: candidates.length - IN_SIGHT })}</summary>
-          {items(candidates.slice(IN_SIGHT))}
+          <summary>{say('seek.more', { count: folded.length })}</summary>
+          {items(folded)}
         </details>
       )}
       <Apart found={found} />

@@ -1,0 +1,141 @@
+/** How far what negates or asks reaches in a text: over which words before it or behind it. */
+import { type Cut, goesOn, type Met } from './cues';
+
+/** Words of content/find-words.yaml at which a reach ends or goes on, and those that name a place or something that happened. */
+export interface Marks {
+  readonly ends: ReadonlySet<string>;
+  readonly degree: ReadonlySet<string>;
+  readonly alone: ReadonlySet<string>;
+  readonly hurting: ReadonlySet<string>;
+  readonly goesWith: ReadonlySet<string>;
+  readonly finding: ReadonlySet<string>;
+  readonly imaging: ReadonlySet<string>;
+  readonly shows: ReadonlySet<string>;
+  readonly places: ReadonlySet<string>;
+  readonly events: ReadonlySet<string>;
+}
+
+/** A part of a list is short: what is longer begins something new. */
+const MOST_IN_LIST = 3;
+/** "No significant displacement": the word of degree stands among the first. */
+const DEGREE_WITHIN = 3;
+/** "But a later MRI did": what takes back is said in a few words. */
+const MOST_TAKING_BACK = 6;
+const JOINS: ReadonlySet<string> = new Set(['or', 'nor']);
+const BEFORE_PLACE: ReadonlySet<string> = new Set(['of', 'in', 'at', 'to']);
+
+export interface Reach {
+  /** Past the last word that a cue reaches. */
+  readonly ahead: (met: Met) => number;
+  /** The first word that a cue behind them reaches. */
+  readonly back: (met: Met) => number;
+  /** Whether what follows says that a picture showed it all the same. */
+  readonly takenBack: (first: number, end: number) => boolean;
+}
+
+export const reachIn = ({ words, gaps, textAt }: Cut, met: readonly Met[], marks: Marks): Reach => {
+  const starts = new Set(met.filter(({ cue }) => cue.is !== 'no negation').map(({ from }) => from));
+  const ahead = (i: number): boolean => marks.ends.has(textAt(i)) || marks.goesWith.has(textAt(i));
+  const isFinding = (i: number): boolean => marks.finding.has(textAt(i));
+  const isOfPlace = (i: number): boolean =>
+    !JOINS.has(textAt(i)) && !isFinding(i) && (words[i]?.filler === true || marks.places.has(textAt(i)));
+
+  /** After a comma a list goes on where a short part follows, and the list has an "or" or a "nor". */
+  const listGoesOn = (after: number): boolean => {
+    let part = 0;
+    for (let i = after; i < words.length && !starts.has(i); i++) {
+      if (JOINS.has(textAt(i))) return true;
+      if (ahead(i) || ++part > MOST_IN_LIST || gaps[i] === 'end') return false;
+      if (gaps[i] === 'comma') part = 0;
+    }
+    return false;
+  };
+
+  /** "No fracture of the calcaneus, talus and navicular": places only since the "of", and to the end of the list. */
+  const placesGoOn = (from: number, at: number): boolean => {
+    let of = at - 1;
+    while (of > from && isOfPlace(of) && !BEFORE_PLACE.has(textAt(of))) of -= 1;
+    if (!BEFORE_PLACE.has(textAt(of)) || textAt(at - 1) === textAt(of)) return false;
+    let [joined, places] = [false, 0];
+    for (let i = at; i < words.length && !starts.has(i); i++) {
+      const joins = textAt(i) === 'and' || JOINS.has(textAt(i));
+      if (joins) joined = true;
+      else if (marks.hurting.has(textAt(i))) return false;
+      else if (ahead(i)) break;
+      else if (!isOfPlace(i)) return false;
+      else if (marks.places.has(textAt(i))) places += 1;
+      if (gaps[i] === 'end') break;
+    }
+    return joined && places > 0;
+  };
+
+  /** "No fall heel hurts": the heel is what hurts, and only the fall is denied. */
+  const beforeHurting = (from: number, end: number): number => {
+    let first = end;
+    while (first > from && isOfPlace(first - 1)) first -= 1;
+    const happened = first > from && (marks.events.has(textAt(first - 1)) || isFinding(first - 1));
+    return happened ? first : end;
+  };
+
+  return {
+    ahead: ({ cue, to: from }) => {
+      if (!goesOn(gaps[from - 1])) return from;
+      const verb = textAt(from).endsWith('ly') ? from + 1 : from;
+      if (cue.binds === 'next word' || (cue.binds === 'verb' && marks.alone.has(textAt(verb)))) {
+        let last = cue.binds === 'verb' ? verb : from;
+        while (gaps[last] === 'hyphen') last += 1;
+        return last + 1;
+      }
+      for (let i = from; i < words.length; i++) {
+        const listed = i > from && textAt(i) === 'and' && placesGoOn(from, i);
+        if (starts.has(i)) return i;
+        if (i > from && ahead(i) && !listed) return marks.hurting.has(textAt(i)) ? beforeHurting(from, i) : i;
+        // "Without displacement of the fifth": the bone is meant all the same.
+        if (marks.degree.has(textAt(i)) && i - from < DEGREE_WITHIN && !JOINS.has(textAt(i + 1))) return i + 1;
+        if (gaps[i] === 'end') return i + 1;
+        if (gaps[i] === 'comma' && !listGoesOn(i + 1) && !placesGoOn(from, i + 1)) return i + 1;
+      }
+      return words.length;
+    },
+    back: ({ from: to }) => {
+      const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
+      const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
+      /** Where the list of places begins of which the last "and" stands here; null where it is no such list. */
+      const listFrom = (and: number): number | null => {
+        let first: number | null = null;
+        for (let i = and; isFree(i) && textAt(and) === 'and'; i--) {
+          if (!isOfPlace(i - 1) || (marks.ends.has(textAt(i - 1)) && textAt(i - 1) !== 'and')) break;
+          if (!isFree(i - 1) || gaps[i - 2] === 'comma') first = i - 1;
+        }
+        return first;
+      };
+      let from = to;
+      while (isFree(from) && goesOn(gaps[from - 1])) {
+        // "Talus, navicular and cuboid are normal": it is said of each.
+        const listed = listFrom(from - 1);
+        if (listed !== null) return listed;
+        if (marks.ends.has(textAt(from - 1))) break;
+        from -= 1;
+      }
+      return from;
+    },
+    takenBack: (first, end) => {
+      // What was looked for is something that a picture shows.
+      let from = first;
+      while (from > 0 && gaps[from - 1] !== 'end') from -= 1;
+      const before = words.slice(from, end).map(({ text }) => text);
+      if (!before.some((text) => marks.imaging.has(text) || marks.finding.has(text))) return false;
+      let last = end;
+      while (last < words.length - 1 && goesOn(gaps[last])) last += 1;
+      const clause = words.slice(end, last + 1);
+      const has = (wanted: ReadonlySet<string>): boolean => clause.some(({ text }) => wanted.has(text));
+      return (
+        clause.length <= MOST_TAKING_BACK &&
+        clause.every(({ filler, text }) => (filler && !marks.finding.has(text)) || marks.ends.has(text)) &&
+        !clause.some((_, i) => starts.has(end + i)) &&
+        has(marks.imaging) &&
+        has(marks.shows)
+      );
+    },
+  };
+};
