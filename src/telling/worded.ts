@@ -17,6 +17,7 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'nothingLocated',
   'boneClash',
   'placeAgainstClass',
+  'gapAgainstWord',
   'howUnknown',
   'whyUnknown',
   'optionsUnknown',
