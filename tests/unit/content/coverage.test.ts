@@ -11,8 +11,11 @@ import type { Card, Content } from '../../../src/content/schema';
 const content = readContent();
 const EXAMPLE = readFileSync(join(import.meta.dirname, 'example/toe-example.yaml'), 'utf8');
 
+/** The content as it is, also where somebody has the example in it to try it. */
+const realFiles = (): Map<string, string> =>
+  new Map([...contentFiles()].filter(([, text]) => !text.includes('id: example-neck-second')));
 const compiled = (): Content => {
-  const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE);
+  const files = realFiles().set('content/injuries/example.yaml', EXAMPLE);
   const result = compileContent(files);
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.content;
@@ -27,7 +30,8 @@ const coveredIn = (of: Content, id: string): Readonly<Record<string, Covered>> =
 
 describe('adding an injury is adding one file', () => {
   it('the example of the guide compiles with the real content and nothing else', () => {
-    expect(compiled().injuries.length).toBe(content.injuries.length + 1);
+    const others = content.injuries.filter(({ id }) => id !== 'example-neck-second');
+    expect(compiled().injuries.length).toBe(others.length + 1);
   });
 
   it('and the report says which parts it has and which it has not', () => {
@@ -38,7 +42,7 @@ describe('adding an injury is adding one file', () => {
   });
 
   it('a wrong id in it is told with file and line', () => {
-    const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE.replace('[s92-32]', '[s92-99]'));
+    const files = realFiles().set('content/injuries/example.yaml', EXAMPLE.replace('[s92-32]', '[s92-99]'));
     const result = compileContent(files);
     expect(result.ok ? [] : result.problems.map(({ file, got }) => `${file}: ${got}`)).toEqual([
       'injuries/example.yaml: s92-99',
@@ -49,7 +53,7 @@ describe('adding an injury is adding one file', () => {
 describe('a wrong example is told in plain words by the command, and never with a stack', () => {
   const told = (from: string, to: string) => {
     expect(EXAMPLE).toContain(from);
-    return checkedContent(contentFiles().set('content/injuries/example.yaml', EXAMPLE.replace(from, to)));
+    return checkedContent(realFiles().set('content/injuries/example.yaml', EXAMPLE.replace(from, to)));
   };
 
   it('as it is, it is read, no text of it is wrong, and that no study speaks of it stands in table and words', () => {
