@@ -46,6 +46,8 @@ export const checkClaims = (file: Pick<CaseFile, 'claims'>): readonly CaseProble
       const values = { id, status, kind: claim.source.kind, allowed: allowed.join(' or ') };
       problems.push(caseProblem('statusNotAllowed', `claims[${i}].status`, values));
     }
+    if (claim.subject === 'displacement' && !claim.value.displaced && (claim.value.mm ?? 0) > 0)
+      problems.push(caseProblem('inLineYetApart', `claims[${i}].value.mm`, { id: claim.id, mm: claim.value.mm ?? 0 }));
     if (claim.supersedes === undefined) return;
     const where = `claims[${i}].supersedes`;
     const other = byId.get(claim.supersedes);

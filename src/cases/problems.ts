@@ -72,6 +72,10 @@ export const CASE_PROBLEM_WORDS = {
     what: 'Claims replace each other in a circle: {ids}.',
     remedy: 'Remove "supersedes" from the claim that is newest.',
   },
+  inLineYetApart: {
+    what: 'Claim {id} says that nothing has moved apart, and that it is {mm} mm apart.',
+    remedy: 'Say that it is displaced, or leave the millimetres out.',
+  },
   statusNotAllowed: {
     what: 'Claim {id} is marked {status}, but a source of kind {kind} can only make it {allowed}.',
     remedy: 'Change the status, or name the examination, imaging report or operation report that says so.',

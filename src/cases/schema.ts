@@ -71,11 +71,8 @@ export const MEASURE_BOUNDS = {
 const measure = v.pipe(
   v.strictObject({
     what: v.picklist(FILM_MEASURES),
-    // As told: a class decided by what nobody reads would contradict what is read.
-    value: v.pipe(
-      bounded(-60, 100, 'a measure is -60 to 100'),
-      v.transform((n) => Math.round(n * 10) / 10 + 0),
-    ),
+    // Kept and told as given: a rounded one could cross the border of a class.
+    value: bounded(-60, 100, 'a measure is -60 to 100'),
   }),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;

@@ -1,6 +1,8 @@
-/** The text of `npm run content`: tables of coverage, gaps in words, statements that rest on little. Pure. */
-import type { Content } from '../content';
+/** The text of `npm run content`: what cannot be read, or tables of coverage, gaps in words, statements that rest on little. Pure. */
+import { type Content, compileContent } from '../content';
 import { type Covered, coverageRows, gapsOf, type Row, weakStatements } from '../content/coverage';
+import { plainProblem } from '../content/problems';
+import { writingFaults } from '../content/writing';
 
 const SIGNS: Readonly<Record<Covered, string>> = { full: 'yes', weak: 'weak', none: '-' };
 
@@ -41,9 +43,22 @@ export const contentReport = (content: Content): string => {
     tableOf('Injuries (yes: there; weak: nothing better than a secondary page or memory; -: missing)', injuries),
     tableOf('Cards', cards),
     list('Missing or weak in injuries and cards', rows.flatMap(gapsOf)),
+    list('Texts to be written otherwise (the unit tests hold them to the same)', writingFaults(content)),
     list('Statements that rest on little', weakStatements(content)),
     list('Files that no clinician has reviewed', [
       unread.length === 0 ? 'none' : `${unread.length} of ${Object.keys(content.reviews).length}`,
     ]),
   ].join('\n');
+};
+
+/** The report of files, or in plain words what keeps them from being read. */
+export const checkedContent = (
+  files: ReadonlyMap<string, string>,
+): { readonly readable: boolean; readonly text: string } => {
+  const compiled = compileContent(files);
+  if (compiled.ok) return { readable: true, text: contentReport(compiled.content) };
+  return {
+    readable: false,
+    text: list('This has to be mended before content can be read', compiled.problems.map(plainProblem)),
+  };
 };

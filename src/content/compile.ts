@@ -123,6 +123,10 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
     if (ids?.has(id)) {
       problems.push(problemAt(file, ['records', index, KINDS[kind].key], `an id not used before in ${kind}`, id));
     }
+    // What somebody looks for is an injury or a card: one address must lead to one of them.
+    const twin = kind === 'injuries' ? 'cards' : kind === 'cards' ? 'injuries' : null;
+    if (twin !== null && known.get(twin)?.has(id))
+      problems.push(problemAt(file, ['records', index, 'id'], `an id that is not used in ${twin}`, id));
     ids?.add(id);
   }
   const vessels = loaded.flatMap(({ kind, record }) => (kind === 'vessels' ? [record as Vessel] : []));

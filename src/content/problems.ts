@@ -17,5 +17,9 @@ export const shorten = (text: string, limit = LIMIT): string =>
 export const formatProblem = (p: ContentProblem): string =>
   `${p.file}:${p.line}: ${p.path}: expected ${p.expected}; got ${p.got}`;
 
+/** The same for whoever writes content. */
+export const plainProblem = (p: ContentProblem): string =>
+  `content/${p.file}, line ${p.line}: at ${p.path} there should be ${p.expected}. There is: ${p.got}.`;
+
 export const byPlace = (a: ContentProblem, b: ContentProblem): number =>
   a.file < b.file ? -1 : a.file > b.file ? 1 : a.line - b.line || (a.path < b.path ? -1 : a.path > b.path ? 1 : 0);

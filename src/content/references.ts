@@ -74,6 +74,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('bones', r.alsoBones, 'alsoBones'),
     ...list('regions', r.alsoRegions, 'alsoRegions'),
     ...list('codes', r.codes, 'codes'),
+    ...list('codes', r.codesBeside, 'codesBeside'),
     ...list('strands', r.strands, 'strands'),
     ...r.classification.flatMap((c, i) =>
       (c.rules ?? []).map((rule, j) =>

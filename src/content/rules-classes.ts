@@ -24,6 +24,19 @@ const apart = (a: ClassRule, b: ClassRule): boolean => {
 export const overlap = (a: Pick<Classified, 'rules'>, b: Pick<Classified, 'rules'>): boolean =>
   a.rules !== undefined && b.rules !== undefined && !a.rules.some((one) => b.rules?.some((other) => apart(one, other)));
 
+/** Codes are chosen among those of the injury, by classes that it has. */
+export const codeBreaches = ({ classification, codes, codesWhen }: Injury): Breach[] =>
+  codesWhen.flatMap((when, i) => [
+    ...when.codes.flatMap((code, j) =>
+      codes.includes(code) ? [] : [{ path: ['codesWhen', i, 'codes', j], expected: 'one of its codes', got: code }],
+    ),
+    ...when.classes.flatMap((id, j) =>
+      classification.some((c) => c.id === id)
+        ? []
+        : [{ path: ['codesWhen', i, 'classes', j], expected: 'one of its classes', got: id }],
+    ),
+  ]);
+
 export const classBreaches = ({ classification }: Pick<Injury, 'classification'>): Breach[] =>
   classification.flatMap((one, i) =>
     classification.slice(0, i).flatMap((other) =>

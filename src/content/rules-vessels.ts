@@ -14,10 +14,15 @@ export const edgesOf = (r: Pick<Vessel, 'id' | 'from' | 'ends'>): readonly Vesse
 export const entriesOf = (r: Pick<Vessel, 'id' | 'ends'>): readonly VesselEdgeId[] =>
   r.ends.map(({ at, bone }) => vesselEdge(r.id, at ?? bone));
 
-/** Only what was read in a source, or what the whole trade holds, outweighs the computation. */
+/**
+ * Only what was read in a source, or what the whole trade holds, outweighs the computation; memory does where the ways in that are
+ * computed with are from memory too, for then nothing better is outweighed.
+ */
 export const vesselBreaches = (r: Vessel): Breach[] =>
   r.said.flatMap(({ evidence }, i) =>
-    evidence.mark === 'seen' || evidence.mark === 'common practice'
+    evidence.mark === 'seen' ||
+    evidence.mark === 'common practice' ||
+    (evidence.mark === 'from memory' && r.ends.every((end) => end.evidence.mark === 'from memory'))
       ? []
       : [
           {

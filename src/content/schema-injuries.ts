@@ -113,6 +113,13 @@ export const injury = v.strictObject({
     v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
   ),
   codes: v.pipe(v.array(codeId), v.minLength(1)),
+  /** Which of the codes hold, where class or displacement decides: by classes of `classification`, else by what is said of displacement. */
+  codesWhen: v.optional(
+    v.array(v.strictObject({ codes: v.array(codeId), classes: v.array(text(40)), displaced: v.boolean() })),
+    [],
+  ),
+  /** Codes that come on top where a bone broke too: named, not assembled. */
+  codesBeside: v.optional(v.array(codeId), []),
   /** Its number in the AO/OTA compendium, for study only: as far as it was read, in which edition, and what it says. Never its text or figures. */
   alsoNumbered: v.optional(v.strictObject({ number: text(20), says: text(200), edition: evidence, evidence })),
   factors: v.array(factorId),

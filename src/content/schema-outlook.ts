@@ -18,8 +18,8 @@ export const trouble = v.strictObject({
   what: tellings,
   /** Where it is told: of the spot, or of the way back. */
   question: v.picklist(['why', 'back']),
-  /** Explained with every injury; else only where somebody counted it. */
-  always: v.boolean(),
+  /** Explained with every break or every joint that came apart; else only where somebody counted it. */
+  always: v.picklist(['breaks', 'joints', 'none']),
   /** What study arms call it: their counts stand in studies.yaml and are not written here again. */
   events: v.array(eventName),
   /** After "of these people, so many had ...", for patients and in study. */

@@ -101,14 +101,41 @@ export const classesOf = ({ classification }: Pick<Injury, 'classification'>, m:
     const held = rules.map((rule) => heldAgainst(rule, m));
     if (held.some((h) => h === null || !h.holds)) return [];
     const all = held.flatMap((h) => h ?? []);
+    const assumed = all.flatMap((h) => h.assumed ?? []);
     const tags = all.flatMap(({ tag }) => tag ?? []);
     const statuses = tags.flatMap(({ status }) => (status === 'ruledOut' ? [] : [status]));
     return [
       {
         index,
         onBorder: all.some((h) => h.onBorder),
-        assumed: all.flatMap((h) => h.assumed ?? []),
-        claim: { status: weakest(...statuses), claims: [...new Set(tags.flatMap(({ claims }) => claims))] },
+        assumed,
+        // What nobody stated was confirmed by nobody, and so nor is what rests on it.
+        claim: {
+          status: weakest(...statuses, ...assumed.map(() => 'inferred' as const)),
+          claims: [...new Set(tags.flatMap(({ claims }) => claims))],
+        },
       },
     ];
   });
+
+export interface GapAgainst {
+  readonly gapMm: number;
+  /** From which gap on the joint is apart: where the first class with a gap begins. */
+  readonly fromMm: number;
+  readonly claims: readonly ClaimTag[];
+}
+
+/** A joint that is said not to be displaced, with a gap from which on it is: both cannot hold. Null where they do not collide. */
+export const gapAgainst = (
+  { kind, classification }: Pick<Injury, 'kind' | 'classification'>,
+  m: Measured,
+): GapAgainst | null => {
+  if (kind !== 'joint' || m.displaced?.value !== false) return null;
+  const begins = classification.flatMap(({ rules = [] }) =>
+    rules.flatMap((rule) => (rule.by === 'measure' && rule.what === 'diastasis' ? (rule.from ?? []) : [])),
+  );
+  const gap = m.measures.find(({ what }) => what === 'diastasis');
+  const fromMm = Math.min(...begins);
+  if (gap === undefined || gap.value < fromMm) return null;
+  return { gapMm: gap.value, fromMm, claims: [m.displaced.tag, gap.tag] };
+};

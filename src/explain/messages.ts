@@ -13,7 +13,6 @@ import type {
   BoneId,
   CautionId,
   ClaimId,
-  CodeId,
   Endpoint,
   FactorId,
   FilmMeasure,
@@ -35,8 +34,8 @@ import type {
 } from '../ids';
 import type { FeedingState } from '../perfusion/types';
 import type { IsoDate, Quantity } from '../units';
+import type { CodeMessages } from './code-messages';
 import type { ForecastMessages } from './forecast-messages';
-import type { AssembledCode, Visit } from './icd10cm';
 import type { LoadMessages } from './load-messages';
 import type { StageMessages } from './stage-messages';
 import type { SupportMessages } from './support-messages';
@@ -124,7 +123,13 @@ export interface Comparison {
   readonly apart: boolean;
 }
 
-export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages, TroubleMessages {
+export interface Messages
+  extends CodeMessages,
+    LoadMessages,
+    SupportMessages,
+    ForecastMessages,
+    StageMessages,
+    TroubleMessages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
   notStated: { readonly subject: Subject };
@@ -178,12 +183,6 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
   };
   attachedHere: { readonly region: RegionId; readonly attachments: readonly AttachmentId[] };
   sideDefault: Record<string, never>;
-  alsoNumbered: { readonly injury: InjuryId };
-  code: {
-    readonly injury: InjuryId;
-    readonly code: CodeId;
-    readonly visit: Visit;
-  } & AssembledCode;
 
   // How
   mechanismUsual: { readonly injury: InjuryId; readonly mechanisms: readonly MechanismId[] };

@@ -138,11 +138,12 @@ export const troubleFindings = (s: Situation, question: Trouble['question']): re
   const { context, injury } = s;
   if (injury === null) return [];
   const { whatIf, value } = injury;
+  const toldOf = s.ofJoint ? 'joints' : 'breaks';
   const told = context.content.troubles
     .filter((t) => t.question === question)
     .map((trouble) => ({ trouble, counts: troubleCounts(context.content, trouble, { injury: value }) }))
-    // Union is of bone: of a joint that came apart only what was counted is told.
-    .filter(({ trouble, counts }) => (trouble.always && s.injuryRecord?.kind !== 'joint') || counts.length > 0);
+    // Union is of bone, wear of a joint: that nobody counted it is said only where it can come.
+    .filter(({ trouble, counts }) => trouble.always === toldOf || counts.length > 0);
   const silent = told.filter(({ counts }) => counts.length === 0).map(({ trouble }) => trouble);
   const found = told.flatMap(({ trouble, counts }) => [
     ...textFinding(context, question, {

@@ -1,49 +1,122 @@
 /** Codes of a class, for study readers: those of the list of diagnoses, side and visit put in, and its number in another list. */
 import type { Facts } from '../cases/schema';
-import type { InjuryId } from '../ids';
+import type { Injury } from '../content/schema';
+import type { CodeId, InjuryId } from '../ids';
 import { find } from './build';
-import type { CodeFacts } from './icd10cm';
+import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
+import type { CodeChoice, CodeFacts } from './icd10cm';
 import { type Known, knownOf } from './resolve';
 import type { Situation } from './situation';
 import type { Finding } from './types';
-import { alsoNumbered, code } from './where-computes';
+import { alsoNumbered, code, codeAnew, codesBeside } from './where-computes';
 
 const codeFactsOf = (facts: Facts): CodeFacts => ({
-  side: knownOf(facts.side)?.value ?? null,
-  displaced: knownOf(facts.displacement)?.value.displaced ?? null,
+  side: facts.side.state === 'contradiction' ? 'disputed' : (knownOf<'side'>(facts.side)?.value ?? null),
+  displaced:
+    facts.displacement.state === 'contradiction'
+      ? 'disputed'
+      : (knownOf<'displacement'>(facts.displacement)?.value.displaced ?? null),
   visit: facts.followUps.length > 0 ? 'later' : 'first',
 });
 
-export const codeFindings = (s: Situation, { value: injury, whatIf }: Known<InjuryId>): readonly Finding[] => {
-  const { context, facts, injuryRecord, known } = s;
+interface Chosen {
+  readonly codes: readonly CodeId[];
+  readonly choice: readonly CodeChoice[];
+}
+
+/** "Displaced" decides; else the class does, for a gap is measured; else "not displaced". Where nothing does, all are given. */
+const chosenCodes = (
+  injury: Injury,
+  { displaced }: CodeFacts,
+  classes: readonly ComputedClass[],
+  gap: boolean,
+): Chosen => {
+  const { codes, codesWhen, classification } = injury;
+  if (codesWhen.length === 0) return { codes, choice: [] };
+  const ofClass = classes.flatMap((c) => {
+    const when = codesWhen.find((w) => w.classes.includes(classification[c.index]?.id ?? ''));
+    return when === undefined ? [] : [{ when, assumed: c.assumed.length > 0 }];
+  })[0];
+  const stated = codesWhen.find((w) => w.displaced === displaced);
+  const byClass = displaced !== true && ofClass !== undefined;
+  const when = byClass ? ofClass.when : stated;
+  // A gap that fits no class still is no joint in line.
+  if (when === undefined || (gap && !byClass)) return { codes, choice: ['open'] };
+  return {
+    codes: when.codes,
+    choice: [
+      ...(when.codes.length > 1 ? (['ofTwo'] as const) : []),
+      ...(gap ? (['gapFirst'] as const) : []),
+      ...(byClass && ofClass.assumed ? (['classAssumed'] as const) : []),
+    ],
+  };
+};
+
+const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Finding[] => {
+  const { context, facts, known } = s;
   const bone = known.bone?.value;
-  const ofThisBone = (injuryRecord?.codes ?? []).filter((id) => {
+  const again = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1);
+  if (again !== undefined)
+    return [
+      find(context, 'where', {
+        id: 'code',
+        depth: 'more',
+        compute: codeAnew,
+        inputs: { injury: injury.id, on: again.value.on },
+        claims: [{ status: again.status, claims: [again.id] }],
+        whatIf,
+        readers: ['study'],
+      }),
+    ];
+  const measured = measuredIn(facts, s.region === null ? null : { value: s.region.value, tag: s.breakTag });
+  const codeFacts = codeFactsOf(facts);
+  const gap = gapAgainst(injury, measured) !== null;
+  const { codes, choice } = chosenCodes(injury, codeFacts, classesOf(injury, measured), gap);
+  const ofThisBone = codes.filter((id) => {
     const own = context.content.codes.find((c) => c.id === id)?.bone;
     return own === undefined || bone === undefined || own === bone;
   });
-  const codes = ofThisBone.map((id, i) =>
+  return ofThisBone.map((id, i) =>
     find(context, 'where', {
       id: i === 0 ? 'code' : `code.${i + 1}`,
       depth: 'more',
       compute: code,
-      inputs: { injury, code: id, ...codeFactsOf(facts) },
+      inputs: { injury: injury.id, code: id, choice, ...codeFacts },
       evidence: context.content.codes.filter((c) => c.id === id).map((c) => c.evidence),
       whatIf,
       readers: ['study'],
     }),
   );
-  const numbered = injuryRecord?.alsoNumbered;
-  if (numbered === undefined) return codes;
-  return [
-    ...codes,
-    find(context, 'where', {
-      id: 'alsoNumbered',
-      depth: 'more',
-      compute: alsoNumbered,
-      inputs: { injury },
-      evidence: [numbered.evidence, numbered.edition],
-      whatIf,
-      readers: ['study'],
-    }),
-  ];
+};
+
+export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonly Finding[] => {
+  const { context, injuryRecord: record } = s;
+  if (record === null) return [];
+  const found = [...assembled(s, record, whatIf)];
+  const beside = record.codesBeside;
+  if (beside.length > 0)
+    found.push(
+      find(context, 'where', {
+        id: 'codesBeside',
+        depth: 'more',
+        compute: codesBeside,
+        inputs: { injury: record.id },
+        evidence: context.content.codes.filter((c) => beside.includes(c.id)).map((c) => c.evidence),
+        whatIf,
+        readers: ['study'],
+      }),
+    );
+  if (record.alsoNumbered !== undefined)
+    found.push(
+      find(context, 'where', {
+        id: 'alsoNumbered',
+        depth: 'more',
+        compute: alsoNumbered,
+        inputs: { injury: record.id },
+        evidence: [record.alsoNumbered.evidence, record.alsoNumbered.edition],
+        whatIf,
+        readers: ['study'],
+      }),
+    );
+  return found;
 };

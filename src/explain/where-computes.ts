@@ -3,10 +3,11 @@ import type { Place } from '../cases/schema';
 import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
+import type { IsoDate } from '../units';
 import { compute, message } from './build';
-import { classesOf, type Measured } from './classes';
+import { classesOf, gapAgainst, type Measured } from './classes';
 import { zoneNamed } from './context';
-import { assembleCode, type CodeFacts } from './icd10cm';
+import { assembleCode, type CodeChoice, type CodeFacts } from './icd10cm';
 import type { ClaimTag, Given } from './messages';
 import { locate, type OnFoot, tenth } from './place';
 import { classesIn } from './resolve';
@@ -146,10 +147,36 @@ export const placeAgainstClass = compute(
 );
 export const code = compute(
   'where.code',
-  ({ content }, inputs: CodeFacts & { readonly injury: InjuryId; readonly code: CodeId }) => {
-    const { code: id, injury, ...facts } = inputs;
+  (
+    { content },
+    inputs: CodeFacts & { readonly injury: InjuryId; readonly code: CodeId; readonly choice: readonly CodeChoice[] },
+  ) => {
+    const { code: id, injury, choice, ...facts } = inputs;
     const record = content.codes.find((c) => c.id === id);
     if (record === undefined) throw new RangeError(`no code ${id}`);
-    return message('code', { injury, code: id, visit: facts.visit, ...assembleCode(record, facts) });
+    const { text, assumed } = assembleCode(record, facts);
+    return message('code', { injury, code: id, visit: facts.visit, text, assumed: [...choice, ...assumed] });
+  },
+);
+export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { readonly injury: InjuryId }) =>
+  message('codesBeside', {
+    injury: inputs.injury,
+    codes: content.injuries.find((i) => i.id === inputs.injury)?.codesBeside ?? [],
+  }),
+);
+export const codeAnew = compute('where.codeAnew', (_, inputs: { readonly injury: InjuryId; readonly on: IsoDate }) =>
+  message('codeAnew', inputs),
+);
+/** Throws RangeError where the gap and the word do not collide. */
+export const gapAgainstWord = compute(
+  'where.gapAgainstWord',
+  ({ content }, inputs: { readonly injury: InjuryId; readonly measured: Measured }) => {
+    const record = content.injuries.find((i) => i.id === inputs.injury);
+    const against = record === undefined ? null : gapAgainst(record, inputs.measured);
+    if (against === null) throw new RangeError(`no gap against what is said of ${inputs.injury}`);
+    return message('gapAgainstWord', {
+      gap: { value: against.gapMm, unit: 'mm' },
+      from: { value: against.fromMm, unit: 'mm' },
+    });
   },
 );

@@ -26,6 +26,7 @@ import {
   sideDefault,
   zoneBorder,
 } from './where-computes';
+import { gapFindings } from './where-gap';
 
 /** The line of the break, where one is drawn. */
 const brokenShown = ({ breakAt }: Situation): readonly Shown[] => (breakAt === null ? [] : [{ kind: 'break' }]);
@@ -253,6 +254,7 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
+  found.push(...gapFindings(s, injury, measured));
   for (const { index, claim, assumed } of record === null ? [] : classesOf(record, measured))
     found.push(
       find(context, 'where', {

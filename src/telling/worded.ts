@@ -17,6 +17,7 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'nothingLocated',
   'boneClash',
   'placeAgainstClass',
+  'gapAgainstWord',
   'howUnknown',
   'whyUnknown',
   'optionsUnknown',
@@ -40,10 +41,12 @@ const OF_A_STAGE: ReadonlySet<string> = new Set([
  * Not what the picture shows by default; and no step of the way back: told one by one, out of their list, steps would mislead;
  * and no day of return: weeks only, as "what not to say" asks; and no count of a trouble that was not read.
  */
-export const isForSpeech = ({ message }: Finding): boolean =>
+export const isForSpeech = ({ message, basis }: Finding): boolean =>
   message.id !== 'sideDefault' &&
   !message.id.startsWith('stage') &&
   message.id !== 'backDates' &&
+  // Where a part begins is a figure: spoken only where its border was read.
+  !(message.id === 'zoneBorder' && basis.sources.some(({ mark }) => mark === 'weak' || mark === 'from memory')) &&
   message.id !== 'modelApplies' &&
   message.id !== 'modelMissing' &&
   !(message.id === 'troubleCount' && message.args.mark !== 'seen') &&

@@ -19,7 +19,7 @@ import {
 } from './en/lists';
 import { capitalRuns, fill, fillRuns, type Value } from './fill';
 import { namesFor } from './names';
-import { formatDate, formatNumber, formatQuantity } from './quantities';
+import { asGiven, formatDate, formatQuantity } from './quantities';
 import { plainText, type Run } from './types';
 
 const MEASURE_UNITS = {
@@ -34,9 +34,7 @@ const MEASURE_UNITS = {
 
 /** In its unit; pieces have none. */
 const measureText = (what: FilmMeasure, value: number): string =>
-  what === 'fragments'
-    ? formatNumber(value)
-    : formatQuantity({ value: what === 'joint share' ? value / 100 : value, unit: MEASURE_UNITS[what] });
+  asGiven(value, what === 'fragments' ? null : MEASURE_UNITS[what]);
 
 interface Clause {
   readonly key: ClauseKey;
@@ -60,7 +58,7 @@ const clauseParts = (content: Content, of: ClaimValue, reader: Reader, ofJoint: 
     case 'direction':
       return { key: 'direction', values: { direction: DIRECTION_WORDS[of.value] } };
     case 'displacement': {
-      const by = of.value.mm === undefined ? '' : fill(PIECES.by, { distance: mm(of.value.mm) });
+      const by = of.value.mm === undefined ? '' : fill(PIECES.by, { distance: asGiven(of.value.mm, 'mm') });
       const [apart, inLine] = ofJoint
         ? (['displaced.joint', 'notDisplaced.joint'] as const)
         : (['displaced', 'notDisplaced'] as const);

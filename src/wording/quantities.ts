@@ -11,6 +11,10 @@ export const formatDate = (date: IsoDate): string => DATE.format(new Date(`${dat
 /** At most one decimal, none when it says nothing; never a trailing zero. */
 export const formatNumber = (value: number): string => String(Math.round(value * 10) / 10);
 
+/** As it was given: a class is decided by this value, and a rounded one would tell another. */
+export const asGiven = (value: number, unit: Quantity['unit'] | null): string =>
+  `${value}${unit === null ? '' : UNIT_WORDS[unit]}`;
+
 const UNIT_WORDS: Readonly<Record<Quantity['unit'], string>> = {
   mm: ' mm',
   mm2: ' mm²',

@@ -6,9 +6,20 @@ import { PARTS } from './en/messages';
 import { fillRuns } from './fill';
 import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
+import { asGiven, formatDate } from './quantities';
 import type { Run } from './types';
 
-const WHERE_DETAILS = ['neighbours', 'zoneBorder', 'breakDrawn', 'attachedHere', 'code', 'alsoNumbered'] as const;
+const WHERE_DETAILS = [
+  'neighbours',
+  'zoneBorder',
+  'breakDrawn',
+  'attachedHere',
+  'code',
+  'codesBeside',
+  'codeAnew',
+  'gapAgainstWord',
+  'alsoNumbered',
+] as const;
 type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
 const IDS: ReadonlySet<string> = new Set(WHERE_DETAILS);
 export const isWhereDetail = (message: Message): message is WhereDetail => IDS.has(message.id);
@@ -51,6 +62,23 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         number: record?.number ?? '',
         says: record?.says ?? '',
         edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
+      });
+    }
+    case 'codesBeside':
+      return sentence(pen, 'codesBeside', {
+        codes: list(
+          message.args.codes.flatMap((id) =>
+            content.codes.filter((c) => c.id === id).map((c) => [{ text: `${c.root}-` }]),
+          ),
+        ),
+      });
+    case 'codeAnew':
+      return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
+    case 'gapAgainstWord': {
+      const { gap, from } = message.args;
+      return sentence(pen, 'gapAgainstWord', {
+        gap: asGiven(gap.value, gap.unit),
+        from: asGiven(from.value, from.unit),
       });
     }
     case 'code': {

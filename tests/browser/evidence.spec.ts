@@ -41,7 +41,7 @@ test('counts stand with the question, of a hundred people of a study, and no squ
   await open(page, appUrl, '#demo=demo-handball&question=why');
   await page.getByText('If it does not heal as it should').click();
   const lines = page.locator('.counts > li');
-  await expect(lines.first()).toContainText(/^Of 100 people in that study/);
+  await expect(lines.first()).toContainText(/^Of 100 such people/);
   await expect(lines.first().locator('svg')).toHaveCount(1);
   await page.locator('.more-counts').last().locator('summary').click();
   const few = lines.filter({ hasText: 'too few to count' });

@@ -3,8 +3,8 @@ import type { Tellings } from '../../content/schema';
 
 export const TROUBLE_SENTENCES = {
   'troubleCount.hundred': {
-    patient: 'Of 100 people in that study, {hundred} {plain}.{interval}{span}{number}{people}',
-    broadcast: 'Of 100 people in that study, {hundred} {plain}.{interval}{span}{number}{people}',
+    patient: 'Of 100 such people, {hundred} {plain}.{interval}{span}{number}{people}',
+    broadcast: 'Of 100 such people, {hundred} {plain}.{interval}{span}{number}{people}',
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   'troubleCount.few': {

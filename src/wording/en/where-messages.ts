@@ -143,6 +143,24 @@ export const WHERE_SENTENCES = {
     study:
       'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
   },
+  codesBeside: {
+    patient: 'Codes: {codes}',
+    broadcast: 'Codes: {codes}',
+    study:
+      'Where a bone broke too, its fracture is coded as well ({codes}, each with its own characters). Not assembled here: which bone is not kept beside the joint.',
+  },
+  codeAnew: {
+    patient: 'It broke again on {date}.',
+    broadcast: 'It broke again on {date}.',
+    study:
+      'No ICD-10-CM code is assembled: it broke again on {date}, and a new break is coded anew and not as usual healing of the old.',
+  },
+  gapAgainstWord: {
+    patient: 'What is stated does not fit together. One says the joint is in line. Another says it gapes {gap} wider.',
+    broadcast:
+      'What is stated does not fit together: one says the joint is in line, another that it gapes {gap} wider.',
+    study: 'Claims disagree: not displaced is stated, and diastasis {gap}; from {from} on the joint is apart.',
+  },
 
   alsoNumbered: {
     patient: 'Number: {number}',
@@ -170,6 +188,36 @@ export const WHERE_SENTENCES = {
     patient: 'displacement not stated is coded displaced',
     broadcast: 'displacement not stated is coded displaced',
     study: 'displacement not stated is coded displaced',
+  },
+  'code.assumed.sideDisputed': {
+    patient: 'claims of the side differ, coded like a side not stated',
+    broadcast: 'claims of the side differ, coded like a side not stated',
+    study: 'the side is disputed, and coded like one not stated',
+  },
+  'code.assumed.displacementDisputed': {
+    patient: 'claims of displacement differ, coded displaced',
+    broadcast: 'claims of displacement differ, coded displaced',
+    study: 'displacement is disputed, and coded displaced like one not stated',
+  },
+  'code.assumed.open': {
+    patient: 'nothing chose among the codes',
+    broadcast: 'nothing chose among the codes',
+    study: 'one of several that fit, as neither a class nor displacement decides',
+  },
+  'code.assumed.ofTwo': {
+    patient: 'the list offers two',
+    broadcast: 'the list offers two',
+    study: 'one of the two that the list offers for a joint that is apart, which of them is for whoever codes',
+  },
+  'code.assumed.gapFirst': {
+    patient: 'the measured gap goes first',
+    broadcast: 'the measured gap goes first',
+    study: 'not displaced is stated against the measured gap, and the gap decides here',
+  },
+  'code.assumed.classAssumed': {
+    patient: 'the class rests on what nobody stated',
+    broadcast: 'the class rests on what nobody stated',
+    study: 'the class that decides rests on a measure not stated',
   },
   'code.assumed.closed': {
     patient: 'open or closed not stated is coded closed',

@@ -34,9 +34,13 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
     const [low, high] = MEASURE_BOUNDS[what];
     const value =
       what === 'fragments' ? fc.integer({ min: low, max: high }) : fc.double({ min: low, max: high, noNaN: true });
-    return value.map((number) => ({ what, value: Math.round(number * 10) / 10 + 0 }));
+    return value.map((number) => ({ what, value: number + 0 }));
   }),
-  displacement: merged(fc.record({ displaced: fc.boolean() }), maybe('mm', upTo(30))),
+  displacement: fc.oneof(
+    fc.constant({ displaced: false }),
+    fc.constant({ displaced: false, mm: 0 }),
+    merged(fc.constant({ displaced: true }), maybe('mm', upTo(30))),
+  ),
   onset: fc.constantFrom(...subjectValues.onset.options),
   mechanism: id,
   injuryDate: date,

@@ -191,6 +191,20 @@ describe('what is read', () => {
     expect(readCase(`\uFEFF${JSON.stringify(claim({}))}`).ok).toBe(true);
   });
 
+  test('a piece in line that is 5 mm apart is refused, with the place and what to do', () => {
+    const of = (value: object): string => JSON.stringify(claim({ subject: 'displacement', value }));
+    const problem = expectProblem(of({ displaced: false, mm: 5 }), 'inLineYetApart', 'claims[0].value.mm');
+    expect(problem.what).toContain('5 mm');
+    expect(problem.remedy).toMatch(/displaced.*leave the millimetres out/);
+    for (const value of [{ displaced: false }, { displaced: false, mm: 0 }, { displaced: true, mm: 5 }])
+      expect(readCase(of(value)).ok).toBe(true);
+  });
+
+  test('a measure is kept as it was given', () => {
+    const read = readCase(JSON.stringify(claim({ subject: 'measure', value: { what: 'diastasis', value: 4.96 } })));
+    expect(read.ok && read.file.claims[0]?.value).toEqual({ what: 'diastasis', value: 4.96 });
+  });
+
   test('mass and height are rounded', () => {
     const result = readCase(JSON.stringify(claim({ subject: 'massKg', value: 71.6 })));
     expect(result.ok && result.file.claims[0]?.value).toBe(72);

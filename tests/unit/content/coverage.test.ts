@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { contentReport } from '../../../src/cli/content-report';
+import { checkedContent, contentReport } from '../../../src/cli/content-report';
 import { contentFiles, readContent } from '../../../src/cli/read-content';
 import { compileContent } from '../../../src/content';
 import { type Covered, coverageRows, gapsOf, weakStatements } from '../../../src/content/coverage';
@@ -11,8 +11,11 @@ import type { Card, Content } from '../../../src/content/schema';
 const content = readContent();
 const EXAMPLE = readFileSync(join(import.meta.dirname, 'example/toe-example.yaml'), 'utf8');
 
+/** The content as it is, also where somebody has the example in it to try it. */
+const realFiles = (): Map<string, string> =>
+  new Map([...contentFiles()].filter(([, text]) => !text.includes('id: example-neck-second')));
 const compiled = (): Content => {
-  const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE);
+  const files = realFiles().set('content/injuries/example.yaml', EXAMPLE);
   const result = compileContent(files);
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.content;
@@ -27,7 +30,8 @@ const coveredIn = (of: Content, id: string): Readonly<Record<string, Covered>> =
 
 describe('adding an injury is adding one file', () => {
   it('the example of the guide compiles with the real content and nothing else', () => {
-    expect(compiled().injuries.length).toBe(content.injuries.length + 1);
+    const others = content.injuries.filter(({ id }) => id !== 'example-neck-second');
+    expect(compiled().injuries.length).toBe(others.length + 1);
   });
 
   it('and the report says which parts it has and which it has not', () => {
@@ -38,11 +42,51 @@ describe('adding an injury is adding one file', () => {
   });
 
   it('a wrong id in it is told with file and line', () => {
-    const files = contentFiles().set('content/injuries/example.yaml', EXAMPLE.replace('[s92-32]', '[s92-99]'));
+    const files = realFiles().set('content/injuries/example.yaml', EXAMPLE.replace('[s92-32]', '[s92-99]'));
     const result = compileContent(files);
     expect(result.ok ? [] : result.problems.map(({ file, got }) => `${file}: ${got}`)).toEqual([
       'injuries/example.yaml: s92-99',
     ]);
+  });
+});
+
+describe('a wrong example is told in plain words by the command, and never with a stack', () => {
+  const told = (from: string, to: string) => {
+    expect(EXAMPLE).toContain(from);
+    return checkedContent(realFiles().set('content/injuries/example.yaml', EXAMPLE.replace(from, to)));
+  };
+
+  it('as it is, it is read, no text of it is wrong, and that no study speaks of it stands in table and words', () => {
+    const { readable, text } = told('invented example', 'invented example');
+    expect(readable).toBe(true);
+    expect(text).toContain('example-neck-second has no study arm in studies.yaml.');
+    expect(text).not.toMatch(/injuries example-neck-second\./);
+  });
+
+  it.each([
+    ['id: example-neck-second', 'id: talar-neck', 'an id that is not used in cards. There is: talar-neck.'],
+    [
+      '{ source: null, mark: common practice }',
+      '{ source: nobody-2020, mark: seen }',
+      'sources.yaml (sources). There is: nobody-2020.',
+    ],
+  ])('%s as %s', (from, to, words) => {
+    const { readable, text } = told(from, to);
+    expect(readable).toBe(false);
+    expect(text).toContain(words);
+    expect(text).toMatch(/content\/injuries\/example\.yaml, line \d+: at records\[0\]/);
+    expect(text).not.toMatch(/\n\s+at .*:\d+:\d+/);
+  });
+
+  it.each([
+    ['patient: The piece has moved.', 'patient: The piece has moved 3 mm.', 'a figure stands in the patient text'],
+    ['patient: The piece has moved.', `patient: ${'It goes on and '.repeat(5)}on.`, 'more than 15 words'],
+    ['patient: The piece has moved.', 'patient: The distal piece has moved.', 'look up "distal"'],
+    ['broadcast: The piece has moved.', 'broadcast: The piece (so seen) has moved.', 'cannot be spoken'],
+  ])('%s as %s', (from, to, words) => {
+    const { readable, text } = told(from, to);
+    expect(readable).toBe(true);
+    expect(text).toMatch(new RegExp(`injuries example-neck-second\\.classification.*${words}`));
   });
 });
 

@@ -186,7 +186,7 @@ describe('when to look again', () => {
   it('is told where a source says it', () => {
     const explanation = explained(caseOf(['injury', injury('navicular-stress')]));
     expect(saidOf(explanation, 'back.notSeen.2.again', 'patient')).toBe(
-      'If it still hurts, it is looked at again after 2 to 3 weeks.',
+      'Was the first film clear, and it still hurts? It is looked at again after 2 to 3 weeks.',
     );
   });
 });

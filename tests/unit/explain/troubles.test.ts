@@ -58,7 +58,19 @@ describe('with an injury', () => {
   it('what nobody counted is said', () => {
     const explanation = zone('mt5-tuberosity');
     const said = findingNamed(explanation, 'why.trouble.notCounted');
-    expect(said?.message.args).toMatchObject({ troubles: ['delayed-union', 'nonunion'] });
+    expect(said?.message.args).toMatchObject({ troubles: ['delayed-union'] });
+  });
+
+  it('a count that found nobody is a count, and is told with its interval', () => {
+    const none = findingNamed(zone('mt5-tuberosity'), 'why.trouble.nonunion.tuberosity-vorlat-nonunion');
+    expect(none?.message.args).toMatchObject({ count: 0, of: 32, interval: { low: 0, high: 10.7, by: 'Wilson' } });
+  });
+
+  it('of a joint that came apart wear is told of, and that nobody counted it; of its bones nothing', () => {
+    const joint = zone('lisfranc');
+    expect(findingNamed(joint, 'why.trouble.arthritis')).toBeDefined();
+    expect(findingNamed(joint, 'why.trouble.notCounted')?.message.args).toMatchObject({ troubles: ['arthritis'] });
+    expect(findingNamed(zone('mt5-metaphyseal'), 'why.trouble.arthritis')).toBeUndefined();
   });
 
   it('nothing is told where no class is known', () => {
@@ -89,7 +101,7 @@ describe('in words', () => {
     for (const { reader, id, sentence } of said) {
       const text = plainText(sentence);
       expect(text, id).not.toMatch(/\b(you|your|yours|chance of|probability|risk of)\b/i);
-      if (reader !== 'study') expect(text, id).toMatch(/^Of \d+ people in that study, /);
+      if (reader !== 'study') expect(text, id).toMatch(/^Of (100 such people|\d+ people in that study), /);
     }
   });
 
@@ -110,6 +122,6 @@ describe('in words', () => {
   it('the interval of a count is told to each reader', () => {
     const counted = said.filter(({ args }) => args.count !== null);
     for (const { reader, id, sentence } of counted)
-      expect(plainText(sentence), id).toMatch(reader === 'study' ? /95 % interval/ : /Chance alone makes that/);
+      expect(plainText(sentence), id).toMatch(reader === 'study' ? /95 % interval/ : /Counted again, it could be/);
   });
 });

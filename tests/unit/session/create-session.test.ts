@@ -198,6 +198,13 @@ describe('editing claims', () => {
     expect(s.getState()).toMatchObject({ canUndo: false, file: START });
   });
 
+  test('in line and 5 mm apart is refused, and what to do is said', () => {
+    const s = session();
+    s.commands.addClaim(newClaim(START, 'displacement', { displaced: false, mm: 5 }, PERSON));
+    expect(s.getState().file).toBe(START);
+    expect(s.getState().problem).toMatchObject({ remedy: 'Say that it is displaced, or leave the millimetres out.' });
+  });
+
   test('a claim that may not be made is refused', () => {
     const s = session();
     s.commands.addClaim(claim('c2', 'side', 'right', { status: 'confirmed' }));

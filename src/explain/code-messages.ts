@@ -1,0 +1,16 @@
+/** The messages of codes, and of what was measured of a joint against what is said of it. */
+import type { CodeId, InjuryId } from '../ids';
+import type { IsoDate, Quantity } from '../units';
+import type { AssembledCode, Visit } from './icd10cm';
+
+export interface CodeMessages {
+  /** Its number in another list. */
+  alsoNumbered: { readonly injury: InjuryId };
+  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit } & AssembledCode;
+  /** Coded on top where a bone broke too. */
+  codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
+  /** Broken again: nothing is assembled, for a new break is coded anew. */
+  codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
+  /** A joint said to be in line, and a gap from which on it is not. */
+  gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity };
+}

@@ -1,0 +1,150 @@
+/** Which code a case gets: by class and displacement, what the list offers, what is disputed, what broke anew. */
+import { describe, expect, test } from 'vitest';
+import { contentFiles } from '../../../src/cli/read-content';
+import { compileContent } from '../../../src/content';
+import { type InjuryId, idOf } from '../../../src/ids';
+import { plainText, wordFinding } from '../../../src/wording';
+import {
+  CONFIRMED,
+  caseOf,
+  content,
+  explained,
+  findingNamed,
+  findingsOf,
+  REPORTED,
+  type Stated,
+} from '../../tools/explained';
+
+const LISFRANC: Stated = ['injury', idOf<InjuryId>('lisfranc')];
+const SHAFT: Stated = ['injury', idOf<InjuryId>('mt5-spiral-shaft')];
+const gap = (value: number): Stated => ['measure', { what: 'diastasis', value }];
+const arch = (value: number): Stated => ['measure', { what: 'arch loss', value }];
+const displaced = (is: boolean): Stated => ['displacement', { displaced: is }];
+const coded = (...stated: readonly Stated[]) => {
+  const explanation = explained(caseOf(['side', 'right'], ...stated));
+  const found = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'code');
+  return found.map((finding) => {
+    if (finding.message.id !== 'code') throw new Error('no code');
+    const { text, assumed } = finding.message.args;
+    return { text, assumed, said: plainText(wordFinding(content, explanation, finding, 'study')) };
+  });
+};
+const texts = (...stated: readonly Stated[]) => coded(...stated).map(({ text }) => text);
+
+describe('a joint that came apart', () => {
+  test('stage I, or not displaced: a sprain and nothing else', () => {
+    expect(texts(LISFRANC, gap(0.5), arch(0))).toEqual(['S93.621A']);
+    expect(texts(LISFRANC, displaced(false))).toEqual(['S93.621A']);
+  });
+
+  test('displaced, or a gap: the two that the list offers, and that it is one of two', () => {
+    for (const stated of [displaced(true), gap(3), gap(7)]) {
+      const codes = coded(LISFRANC, stated, arch(0));
+      expect(codes.map(({ text }) => text)).toEqual(['S93.321A', 'S93.324A']);
+      for (const { assumed, said } of codes) {
+        expect(assumed).toContain('ofTwo');
+        expect(said).toContain('one of the two');
+      }
+    }
+  });
+
+  test('neither stated, or displacement disputed: all of them, and that nothing chose', () => {
+    for (const stated of [[LISFRANC], [LISFRANC, displaced(true), displaced(false)]] as const) {
+      const codes = coded(...stated);
+      expect(codes).toHaveLength(3);
+      for (const { assumed } of codes) expect(assumed).toContain('open');
+    }
+  });
+
+  test('a class that rests on what nobody stated is told with the code', () => {
+    expect(coded(LISFRANC, gap(0.5))[0]?.assumed).toContain('classAssumed');
+    expect(coded(LISFRANC, gap(0.5), arch(0))[0]?.assumed).not.toContain('classAssumed');
+  });
+
+  test('where a bone broke too its fracture is named, and not assembled', () => {
+    const explanation = explained(caseOf(LISFRANC));
+    const beside = findingNamed(explanation, 'where.codesBeside');
+    if (beside === undefined) throw new Error('nothing beside');
+    expect(plainText(wordFinding(content, explanation, beside, 'study'))).toMatch(/S92\.32-.*S92\.24-.*Not assembled/);
+    expect(findingNamed(explained(caseOf(SHAFT)), 'where.codesBeside')).toBeUndefined();
+  });
+
+  test('a choice names only codes and classes of its injury', () => {
+    const file = 'content/injuries/lisfranc.yaml';
+    const files = contentFiles();
+    const text = (files.get(file) ?? '').replace(
+      'codes: [s93-62], classes: [stage-1]',
+      'codes: [s92-35], classes: [no]',
+    );
+    const result = compileContent(files.set(file, text));
+    expect(result.ok ? [] : result.problems.map(({ expected, got }) => `${expected}, got ${got}`)).toEqual([
+      'one of its classes, got no',
+      'one of its codes, got s92-35',
+    ]);
+  });
+});
+
+describe('a joint said to be in line with a gap measured', () => {
+  const explanation = explained(caseOf(LISFRANC, displaced(false), gap(3), arch(0)));
+
+  test('the clash is told to each reader, and nothing of it as sure', () => {
+    const clash = findingNamed(explanation, 'where.gapAgainstWord');
+    if (clash === undefined) throw new Error('no clash');
+    expect(clash.confidence.level).toBe('uncertain');
+    for (const reader of ['patient', 'broadcast', 'study'] as const)
+      expect(plainText(wordFinding(content, explanation, clash, reader))).toContain('3 mm');
+  });
+
+  test('the code goes by the gap, and says so', () => {
+    const codes = coded(LISFRANC, displaced(false), gap(3), arch(0));
+    expect(codes.map(({ text }) => text)).toEqual(['S93.321A', 'S93.324A']);
+    for (const { assumed } of codes) expect(assumed).toContain('gapFirst');
+  });
+
+  test('from 1 mm on, not below, and of no broken bone', () => {
+    const clash = (...stated: readonly Stated[]) => findingNamed(explained(caseOf(...stated)), 'where.gapAgainstWord');
+    expect(clash(LISFRANC, displaced(false), gap(1))).toBeDefined();
+    expect(clash(LISFRANC, displaced(false), gap(0.9))).toBeUndefined();
+    expect(clash(LISFRANC, displaced(true), gap(3))).toBeUndefined();
+    expect(clash(SHAFT, displaced(false), gap(3))).toBeUndefined();
+  });
+});
+
+test('broken again: nothing is assembled, and that a new break is coded anew', () => {
+  const again: Stated = ['followUp', { finding: 'broken again', on: '2026-05-02' as never }];
+  expect(texts(SHAFT, again)).toEqual([]);
+  const explanation = explained(caseOf(SHAFT, again));
+  const found = findingNamed(explanation, 'where.code');
+  if (found === undefined) throw new Error('nothing said');
+  expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(/2 May 2026.*coded anew/);
+  expect(texts(SHAFT, ['followUp', { finding: 'tender', on: '2026-05-02' as never }])[0]).toMatch(/D$/);
+});
+
+test('claims that differ are told as disputed, and not as not stated', () => {
+  const [code] = coded(SHAFT, ['side', 'left', REPORTED], displaced(true), displaced(false));
+  expect(code?.text).toBe('S92.353A');
+  expect(code?.assumed).toEqual(['sideDisputed', 'displacementDisputed', 'closed']);
+  expect(code?.said).toMatch(/side is disputed.*displacement is disputed/);
+  expect(code?.said).not.toMatch(/side not stated has|displacement not stated is/);
+});
+
+describe('what a class rests on', () => {
+  const classed = (...stated: readonly Stated[]) =>
+    findingsOf(explained(caseOf(LISFRANC, ...stated)), 'where').flatMap(({ message }) =>
+      message.id === 'computedClass' ? [message.args] : [],
+    );
+
+  test('an assumption confirms nothing: the class is inferred', () => {
+    expect(classed(['measure', { what: 'diastasis', value: 3 }, CONFIRMED])[0]?.claim.status).toBe('inferred');
+    expect(classed(gap(3), arch(0))[0]?.claim.status).toBe('confirmed');
+  });
+
+  test('a gap just under a border is not rounded across it, and is told as given', () => {
+    const explanation = explained(caseOf(LISFRANC, gap(4.96), arch(0)));
+    expect(classed(gap(4.96), arch(0))).toMatchObject([{ index: 1, onBorder: false }]);
+    const told = findingsOf(explanation, 'where').map((f) =>
+      plainText(wordFinding(content, explanation, f, 'patient')),
+    );
+    expect(told.some((text) => text.includes('4.96 mm'))).toBe(true);
+  });
+});
