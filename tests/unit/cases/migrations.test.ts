@@ -167,16 +167,12 @@ describe('version 2, ticked criteria by their place in a list', () => {
     expect(read).toEqual({ ok: true, file: { ...stored([]), version: 3 } });
   });
 
-  test('every number of version 2 is a criterion of its stage in the content', () => {
-    for (const { id, opensNext } of readContent().stages)
-      expect(
-        metIn(
-          stored(
-            opensNext.map((_, i) => i),
-            id,
-          ),
-        ),
-      ).toEqual(opensNext.map((each) => ({ criterion: each.id, on: null })));
+  test('every number of version 2 is a criterion that the content knows, though some have moved to another stage since', () => {
+    const { stages } = readContent();
+    const known = stages.flatMap(({ opensNext }) => opensNext.map(({ id }) => String(id)));
+    for (const { id } of stages)
+      for (const tick of metIn(stored([0, 1], id)) as readonly { readonly criterion: string }[])
+        expect(known).toContain(tick.criterion);
   });
 
   test('a number beyond the list was never shown as anything, and is left out', () => {
