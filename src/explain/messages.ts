@@ -35,6 +35,7 @@ import type {
 } from '../ids';
 import type { FeedingState } from '../perfusion/types';
 import type { IsoDate, Quantity } from '../units';
+import type { BackMessages } from './back-messages';
 import type { ForecastMessages } from './forecast-messages';
 import type { AssembledCode, Visit } from './icd10cm';
 import type { LoadMessages } from './load-messages';
@@ -124,7 +125,13 @@ export interface Comparison {
   readonly apart: boolean;
 }
 
-export interface Messages extends LoadMessages, SupportMessages, ForecastMessages, StageMessages, TroubleMessages {
+export interface Messages
+  extends BackMessages,
+    LoadMessages,
+    SupportMessages,
+    ForecastMessages,
+    StageMessages,
+    TroubleMessages {
   // Any question
   claimStated: { readonly claim: ClaimTag; readonly of: ClaimValue };
   notStated: { readonly subject: Subject };
@@ -244,17 +251,8 @@ export interface Messages extends LoadMessages, SupportMessages, ForecastMessage
     /** From the earliest to the latest single person, where a study printed them. */
     readonly people: Quantity | null;
     readonly arms: readonly ArmFigures[];
-  };
-  /** The treatment is not stated: a range for each option that has one, all counted to the same endpoint. */
-  backDepends: {
-    readonly injury: InjuryId;
-    readonly endpoint: Endpoint;
-    readonly ranges: readonly {
-      readonly option: OptionId;
-      readonly weeks: Quantity;
-      readonly people: Quantity | null;
-      readonly arms: readonly ArmFigures[];
-    }[];
+    /** Other studies of the injury count by class, these do not say of which class their people were. */
+    readonly classOpen: boolean;
   };
   backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
   backUnknown: Record<string, never>;
