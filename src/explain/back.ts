@@ -60,19 +60,21 @@ const rangeFindings = (
   const tags = [...[s.injury, known.option].flatMap((k) => (k === null ? [] : [tagOf(k)])), ...decided];
   const given = s.given === 'contradiction' ? 'contradiction' : givenOf(...tags);
   const whatIf = s.injury?.whatIf ?? false;
-  if (ranges.length === 0)
-    return [
-      ...dependsFindings(s, injury),
-      find(context, 'back', {
-        id: 'noRange',
-        depth: 'claim',
-        compute: backNoRange,
-        inputs: { injury, option },
-        claims: tags,
-        unsure: 'notStated',
-        whatIf,
-      }),
-    ];
+  if (ranges.length === 0) {
+    const leads = dependsFindings(s, injury);
+    // Said already where the lead tells no weeks of other treatments.
+    if (leads.some(({ message }) => message.id === 'backDepends' && message.args.ranges.length === 0)) return leads;
+    const noRange = find(context, 'back', {
+      id: 'noRange',
+      depth: 'claim',
+      compute: backNoRange,
+      inputs: { injury, option },
+      claims: tags,
+      unsure: 'notStated',
+      whatIf,
+    });
+    return [...leads, noRange];
+  }
   const [first] = ranges;
   // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.
   const odds = first !== undefined && firstForecast(forecasts)?.inputs.endpoint === first.endpoint;

@@ -19,8 +19,8 @@ export const BACK_SENTENCES = {
   },
   /** Before any weeks, in place of what it depends on. */
   backDisagree: {
-    patient: 'Studies disagree: {topic}. {sides} {weDo} {weeks}',
-    broadcast: 'Studies disagree: {topic}. {sides} {weDo} {weeks}',
+    patient: 'Studies disagree. {sides} {weDo} {weeks}',
+    broadcast: 'Studies disagree. {sides} {weDo} {weeks}',
     study: 'Studies disagree: {topic}. {sides} {weDo} {weeks}',
   },
   'backDepends.disagree': {
