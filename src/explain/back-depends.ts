@@ -53,20 +53,20 @@ const disagreementOn = (content: Content, injury: InjuryId): Contradiction | nul
   );
 };
 
-interface TreatmentInputs extends DependsInputs {
-  readonly stated: boolean;
-}
+/** Sources disagree on which treatment of it is quicker. */
+export const isDisputed = ({ context }: Situation, injury: InjuryId): boolean =>
+  disagreementOn(context.content, injury) !== null;
 
-/** Weeks of other treatments never stand in for those of the stated one where sources disagree on which is quicker. */
-const comparedIn = (context: Context, { stated, ...inputs }: TreatmentInputs): readonly OptionRange[] =>
-  stated && disagreementOn(context.content, inputs.injury) !== null ? [] : rangesOf(context, inputs);
+/** Studies of it count their people by class. */
+export const isByClass = ({ context, injuryRecord }: Situation): boolean =>
+  injuryRecord !== null && countedClasses(context.content, injuryRecord).length > 0;
 
-export const backDepends = compute('back.depends', (context, inputs: TreatmentInputs) => {
-  const ranges = comparedIn(context, inputs);
-  const { injury, endpoint, stated } = inputs;
+export const backDepends = compute('back.depends', (context, inputs: DependsInputs) => {
+  const ranges = rangesOf(context, inputs);
+  const { injury, endpoint } = inputs;
   const usual = injuryOf(context.content, injury)?.options.length ?? 0;
   const disagree = disagreementOn(context.content, injury)?.id ?? null;
-  return message('backDepends', { injury, endpoint, stated, ranges, without: usual - ranges.length, disagree });
+  return message('backDepends', { injury, endpoint, ranges, without: usual - ranges.length, disagree });
 });
 
 export const backClasses = compute('back.classes', (context, inputs: DependsInputs) => {
@@ -146,15 +146,14 @@ export const dependsFindings = (s: Situation, injury: InjuryId): readonly Findin
       caseClasses(s),
     );
   const endpoint = endpointOf(s, (to) => rangesOf(context, { injury, endpoint: to }));
-  const stated = s.known.option !== null;
-  const ranges = comparedIn(context, { injury, endpoint, stated });
+  const ranges = rangesOf(context, { injury, endpoint });
   const disagree = disagreementOn(context.content, injury);
   return [
     find(context, 'back', {
       id: 'headline',
       depth: 'sentence',
       compute: backDepends,
-      inputs: { injury, endpoint, stated },
+      inputs: { injury, endpoint },
       evidence: [...(disagree?.sides ?? []).map(({ evidence }) => evidence), ...evidenceOf(armsOf(ranges))],
       claims: s.injury === null ? [] : [tagOf(s.injury)],
       ...(ranges.length === 0 ? { unsure: 'notStated' as const } : {}),

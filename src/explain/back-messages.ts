@@ -16,8 +16,6 @@ export interface BackMessages {
     readonly injury: InjuryId;
     readonly endpoint: Endpoint;
     readonly ranges: readonly OptionRange[];
-    /** A treatment is stated that has no weeks: those of others do not stand in for it where sources disagree. */
-    readonly stated: boolean;
     /** How many of the usual treatments have no such weeks. */
     readonly without: number;
     /** Sources that disagree on which treatment is quicker: said before any weeks. */

@@ -1,5 +1,5 @@
 /** Question 5: when is it back? Stages and what opens them, ranges of named studies, weeks always and dates once a day is known. */
-import type { InjuryId, Level, OptionId } from '../ids';
+import { type FindingId, type InjuryId, idOf, type Level, type OptionId } from '../ids';
 import { isQuotable, weeksBetween } from '../recovery';
 import {
   backDates,
@@ -13,7 +13,7 @@ import {
   type RangeInputs,
   rangeFor,
 } from './back-computes';
-import { dependsFindings, isCountedByClass } from './back-depends';
+import { dependsFindings, isByClass, isCountedByClass, isDisputed } from './back-depends';
 import { find, givenOf } from './build';
 import { caseClasses, classInputs } from './case-classes';
 import { factFindings, manyFindings } from './claims';
@@ -48,6 +48,10 @@ const endpointsFor = (
   return [...own, ...at(null).filter((a) => !own.some((b) => b.endpoint === a.endpoint))];
 };
 
+/** The lead of the untreated, told behind the lead of a treatment that has no weeks. */
+const asClaim = (f: Finding): Finding =>
+  f.depth === 'sentence' ? { ...f, id: idOf<FindingId>('back.byClass'), depth: 'claim' } : f;
+
 const rangeFindings = (
   s: Situation,
   injury: InjuryId,
@@ -61,19 +65,21 @@ const rangeFindings = (
   const given = s.given === 'contradiction' ? 'contradiction' : givenOf(...tags);
   const whatIf = s.injury?.whatIf ?? false;
   if (ranges.length === 0) {
-    const leads = dependsFindings(s, injury);
-    // Said already where the lead tells no weeks of other treatments.
-    if (leads.some(({ message }) => message.id === 'backDepends' && message.args.ranges.length === 0)) return leads;
+    const others = dependsFindings(s, injury);
+    const byClass = isByClass(s);
+    // A treatment is stated: weeks of others lead only where nothing speaks against setting them beside it.
+    const behind = (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
     const noRange = find(context, 'back', {
-      id: 'noRange',
-      depth: 'claim',
+      id: behind ? 'headline' : 'noRange',
+      depth: behind ? 'sentence' : 'claim',
       compute: backNoRange,
-      inputs: { injury, option },
+      inputs: { injury, option, ...(behind && byClass ? { byClass } : {}) },
       claims: tags,
       unsure: 'notStated',
       whatIf,
     });
-    return [...leads, noRange];
+    if (!behind) return [...others, noRange];
+    return byClass ? [noRange, ...others.map(asClaim)] : [noRange];
   }
   const [first] = ranges;
   // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.

@@ -254,7 +254,8 @@ export interface Messages
     /** Other studies of the injury count by class, these do not say of which class their people were. */
     readonly classOpen: boolean;
   };
-  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
+  /** `byClass`: weeks were counted class by class, and the class is not known. */
+  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null; readonly byClass?: boolean };
   backUnknown: Record<string, never>;
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };

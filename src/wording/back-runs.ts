@@ -41,15 +41,14 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
   return study ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs])) : spaced(told);
 };
 
-const dependsRuns = (pen: Pen, { endpoint, stated, ranges, without, disagree }: MessageOf<'backDepends'>['args']) => {
+const dependsRuns = (pen: Pen, { endpoint, ranges, without, disagree }: MessageOf<'backDepends'>['args']) => {
   const values = {
     endpoint: ENDPOINT_WORDS[endpoint],
     ranges: rangesRuns(pen, ranges),
     others: without === 0 ? '' : P.othersNone,
   };
   const several = disagree === null ? 'backDepends' : 'backDepends.disagree';
-  const none = stated ? 'backNoRange' : 'backDepends.none';
-  const key = ranges.length === 0 ? none : ranges.length === 1 ? 'backDepends.only' : several;
+  const key = ranges.length === 0 ? 'backDepends.none' : ranges.length === 1 ? 'backDepends.only' : several;
   const weeks = sentence(pen, key, values);
   const found = pen.content.contradictions.find(({ id }) => id === disagree);
   if (found === undefined) return weeks;

@@ -116,8 +116,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'whyUnknown':
     case 'optionsUnknown':
     case 'backUnknown':
-    case 'backNoRange':
       return sentence(pen, message.id);
+    case 'backNoRange':
+      return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');
     case 'boneClash':
       return sentence(pen, 'boneClash', {
         stated: names.bone(message.args.stated),

@@ -53,6 +53,11 @@ export const BACK_SENTENCES = {
     broadcast: 'How far their joints had come apart is not known.',
     study: 'Stage not stated in what was read.',
   },
+  'backNoRange.byClass': {
+    patient: 'It depends on how far the joint has come apart. Ask the person treating you.',
+    broadcast: 'It depends on how far the joint has come apart.',
+    study: 'Depends on how far the joint has come apart; class not known, no range for this treatment.',
+  },
   backClassNotStated: {
     patient:
       'Of others the stage is not known. They were counted {endpoint}. {ranges} Do not set these beside other weeks.',

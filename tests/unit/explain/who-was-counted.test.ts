@@ -76,6 +76,14 @@ describe('the joints of the midfoot, counted stage by stage', () => {
   });
 });
 
+it('a stated treatment without weeks of its own is not led by the weeks of others where these can mislead', () => {
+  const cast = (id: string) => leadOf(explained(caseOf(hurt(id), treated('cast-nwb'))), 'patient');
+  expect(cast('lisfranc')).toBe('It depends on how far the joint has come apart. Ask the person treating you.');
+  expect(cast('navicular-stress')).toBe(
+    'For your treatment no study we could use gives a time. Ask the person treating you.',
+  );
+});
+
 describe('where studies disagree on which treatment is quicker', () => {
   it.each(READERS)('%s hears so, with both sides, before any weeks', (reader) => {
     const lead = leadOf(explained(caseOf(hurt('navicular-stress'))), reader);
