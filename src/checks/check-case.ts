@@ -30,7 +30,12 @@ const namedBy = (claim: Claim, content: Listed): Named | null => {
     case 'riskFactor':
       return { code: 'unknownFactor', found: claim.value, path: 'value', known: content.factors };
     case 'treatment':
-      return { code: 'unknownOption', found: claim.value.option, path: 'value.option', known: content.options };
+      return {
+        code: 'unknownOption',
+        found: claim.value.option,
+        path: 'value.option',
+        known: content.options.filter(({ named }) => named),
+      };
     default:
       return null;
   }

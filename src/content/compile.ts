@@ -9,8 +9,9 @@ import { KIND_NAMES, KINDS, type Kind, kindOf, nameOf } from './kinds';
 import { byPlace, type ContentProblem } from './problems';
 import { referencesOf } from './references';
 import { breachesOf } from './rules';
+import { lostClasses } from './rules-classes';
 import { edgesOf, entriesOf, lostEdges } from './rules-vessels';
-import { type Content, type Review, review, screenWords, type Vessel } from './schema';
+import { type Content, type Injury, type Review, review, type Study, screenWords, type Vessel } from './schema';
 import { readYaml, type YamlFile } from './yaml-file';
 
 export type Compiled =
@@ -130,6 +131,7 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
     ids?.add(id);
   }
   const vessels = loaded.flatMap(({ kind, record }) => (kind === 'vessels' ? [record as Vessel] : []));
+  const injuries = loaded.flatMap(({ kind, record }) => (kind === 'injuries' ? [record as Injury] : []));
   const edges = new Set(vessels.flatMap(edgesOf));
   const entries = new Set(vessels.flatMap(entriesOf));
   for (const { kind, file, index, record } of loaded) {
@@ -143,7 +145,8 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
       kind === 'options'
         ? lostEdges(record, entries, 'a way into a bone found in vessels.yaml')
         : lostEdges(record, edges, 'an edge found in vessels.yaml');
-    for (const b of [...breachesOf(kind, record), ...lost]) {
+    const unclassed = kind === 'studies' ? lostClasses(record as Study, injuries) : [];
+    for (const b of [...breachesOf(kind, record), ...lost, ...unclassed]) {
       problems.push(problemAt(file, ['records', index, ...b.path], b.expected, b.got));
     }
   }

@@ -4,7 +4,7 @@
  * A measure that nobody stated keeps no two rules apart that both hold without it.
  */
 import type { Breach } from './rules';
-import type { ClassRule, Injury } from './schema';
+import type { ClassRule, Injury, Study } from './schema';
 
 type Classified = Injury['classification'][number];
 type Measured = Extract<ClassRule, { by: 'measure' }>;
@@ -51,3 +51,13 @@ export const classBreaches = ({ classification }: Pick<Injury, 'classification'>
         : [],
     ),
   );
+
+/** Classes that no injury of the study has. */
+export const lostClasses = ({ injuries, classes = [] }: Study, all: readonly Injury[]): Breach[] => {
+  const known = all
+    .filter(({ id }) => injuries.includes(id))
+    .flatMap(({ classification }) => classification.map(({ id }) => id));
+  return classes.flatMap((id, i) =>
+    known.includes(id) ? [] : [{ path: ['classes', i], expected: `one of ${known.join(', ')}`, got: id }],
+  );
+};

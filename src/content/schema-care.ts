@@ -10,6 +10,8 @@ export const option = v.strictObject({
   term: text(80),
   plain: text(80),
   kind: v.picklist(['non-operative', 'operative']),
+  /** False: where people of studies stand whose kind of treatment nobody stated. Told with them, never a treatment of a case. */
+  named: v.optional(v.boolean(), true),
   what: tellings,
   /** What it does to the bone mechanically. */
   does: tellings,
@@ -51,6 +53,8 @@ export const study = v.strictObject({
   source: sourceId,
   mark,
   injuries: v.array(injuryId),
+  /** Ids of the classes, of the injury's classification, in which its people were counted. Absent: not stated. */
+  classes: v.optional(v.pipe(v.array(text(40)), v.minLength(1))),
   option: optionId,
   /** Arms with the same `trial` are shown together. */
   trial: text(40),

@@ -3,11 +3,12 @@ import type { Endpoint, InjuryId, Level, OptionId, StudyId } from '../ids';
 import { addWeeks, armsFor, rangeOf, weeksBetween } from '../recovery';
 import type { IsoDate, Quantity } from '../units';
 import { compute, message } from './build';
+import { type ClassInputs, countedClasses } from './case-classes';
 import type { Context } from './context';
 import { figuresOf } from './figures';
 import type { ArmFigures, ClaimTag, Given, MessageOf } from './messages';
 
-export interface RangeInputs {
+export interface RangeInputs extends ClassInputs {
   readonly injury: InjuryId;
   readonly option: OptionId;
   readonly endpoint: Endpoint;
@@ -29,9 +30,9 @@ interface RangeFound {
 }
 
 /** The range of printed centres with its arms, null when no study speaks. */
-export const rangeFor = (context: Context, { injury, option, endpoint, level }: RangeInputs): RangeFound | null => {
+export const rangeFor = (context: Context, { level, ...rest }: RangeInputs): RangeFound | null => {
   const { studies } = context.content;
-  const arms = armsFor(studies, { injury, option, endpoint, ...(level === null ? {} : { level }) });
+  const arms = armsFor(studies, { ...rest, ...(level === null ? {} : { level }) });
   const range = rangeOf(arms);
   if (range === null) return null;
   const ids = new Set(range.arms.map((a) => a.id));
@@ -56,19 +57,12 @@ export const backRange = compute('back.range', (context, inputs: RangeInputs & {
   const range = rangeFor(context, inputs);
   if (range === null) throw new RangeError('no study for this range');
   const { given, injury, option, endpoint, level } = inputs;
-  return message('backRange', { given, injury, option, endpoint, level, ...range });
+  const { studies, injuries } = context.content;
+  const record = injuries.find(({ id }) => id === injury);
+  const byClass = record !== undefined && countedClasses(context.content, record).length > 0;
+  const classed = range.arms.every(({ study }) => studies.find(({ id }) => id === study)?.classes !== undefined);
+  return message('backRange', { given, injury, option, endpoint, level, ...range, classOpen: byClass && !classed });
 });
-export const backDepends = compute(
-  'back.depends',
-  (context, inputs: { readonly injury: InjuryId; readonly endpoint: Endpoint }) => {
-    const options = context.content.injuries.find((i) => i.id === inputs.injury)?.options ?? [];
-    const ranges = options.flatMap((option) => {
-      const range = rangeFor(context, { ...inputs, option, level: null });
-      return range === null ? [] : [{ option, ...range }];
-    });
-    return message('backDepends', { ...inputs, ranges });
-  },
-);
 export const backDates = compute(
   'back.dates',
   (

@@ -1,10 +1,8 @@
 /** Question 5: when is it back? Stages and what opens them, ranges of named studies, weeks always and dates once a day is known. */
-import type { Evidence } from '../content/schema';
-import { ENDPOINTS, type Endpoint, type InjuryId, type Level, type OptionId } from '../ids';
+import { type FindingId, type InjuryId, idOf, type Level, type OptionId } from '../ids';
 import { isQuotable, weeksBetween } from '../recovery';
 import {
   backDates,
-  backDepends,
   backNoRange,
   backRange,
   backUnknown,
@@ -15,16 +13,18 @@ import {
   type RangeInputs,
   rangeFor,
 } from './back-computes';
+import { dependsFindings, isByClass, isCountedByClass, isDisputed } from './back-depends';
 import { find, givenOf } from './build';
+import { caseClasses, classInputs } from './case-classes';
 import { factFindings, manyFindings } from './claims';
 import type { Context } from './context';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { factorFindings } from './factor-findings';
-import { markOf, studiesOf } from './figures';
+import { evidenceOf, markOf, studiesOf } from './figures';
 import { scoreFindings } from './film-scores';
 import { type CaseForecast, firstForecast, forecastFindings, isSecond } from './forecast';
 import { scoredFindings } from './kept-forecasts';
-import type { ArmFigures, ClaimTag } from './messages';
+import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
 import type { Situation } from './situation';
@@ -34,23 +34,23 @@ import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
 import type { Finding } from './types';
 
-const evidenceOf = (arms: readonly ArmFigures[]): readonly Evidence[] =>
-  arms.map((a) => ({ source: a.source, mark: a.mark }));
-
 /** Endpoints with a range for this option, first the one that people of this level ask for. */
 const endpointsFor = (
   context: Context,
-  injury: InjuryId,
-  option: OptionId,
+  of: Pick<RangeInputs, 'injury' | 'option' | 'classes'>,
   level: Level | null,
 ): readonly RangeInputs[] => {
   const at = (l: Level | null): readonly RangeInputs[] =>
     ENDPOINT_ORDER[level ?? 'any']
-      .map((endpoint) => ({ injury, option, endpoint, level: l }))
+      .map((endpoint) => ({ ...of, endpoint, level: l }))
       .filter((inputs) => rangeFor(context, inputs) !== null);
   const own = level === null ? [] : at(level);
   return [...own, ...at(null).filter((a) => !own.some((b) => b.endpoint === a.endpoint))];
 };
+
+/** The lead of the untreated, told behind the lead of a treatment that has no weeks. */
+const asClaim = (f: Finding): Finding =>
+  f.depth === 'sentence' ? { ...f, id: idOf<FindingId>('back.byClass'), depth: 'claim' } : f;
 
 const rangeFindings = (
   s: Situation,
@@ -59,23 +59,28 @@ const rangeFindings = (
   forecasts: readonly CaseForecast[],
 ): readonly Finding[] => {
   const { context, known } = s;
-  const ranges = endpointsFor(context, injury, option, known.level?.value ?? null);
-  const tags = [s.injury, known.option].flatMap((k) => (k === null ? [] : [tagOf(k)]));
+  const ranges = endpointsFor(context, { injury, option, ...classInputs(s) }, known.level?.value ?? null);
+  const decided = isCountedByClass(s, injury, option) ? caseClasses(s).tags : [];
+  const tags = [...[s.injury, known.option].flatMap((k) => (k === null ? [] : [tagOf(k)])), ...decided];
   const given = s.given === 'contradiction' ? 'contradiction' : givenOf(...tags);
   const whatIf = s.injury?.whatIf ?? false;
-  if (ranges.length === 0)
-    return [
-      ...dependsFindings(s, injury),
-      find(context, 'back', {
-        id: 'noRange',
-        depth: 'claim',
-        compute: backNoRange,
-        inputs: { injury, option },
-        claims: tags,
-        unsure: 'notStated',
-        whatIf,
-      }),
-    ];
+  if (ranges.length === 0) {
+    const others = dependsFindings(s, injury);
+    const byClass = isByClass(s);
+    // A treatment is stated: weeks of others lead only where nothing speaks against setting them beside it.
+    const behind = (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
+    const noRange = find(context, 'back', {
+      id: behind ? 'headline' : 'noRange',
+      depth: behind ? 'sentence' : 'claim',
+      compute: backNoRange,
+      inputs: { injury, option, ...(behind && byClass ? { byClass } : {}) },
+      claims: tags,
+      unsure: 'notStated',
+      whatIf,
+    });
+    if (!behind) return [...others, noRange];
+    return byClass ? [noRange, ...others.map(asClaim)] : [noRange];
+  }
   const [first] = ranges;
   // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.
   const odds = first !== undefined && firstForecast(forecasts)?.inputs.endpoint === first.endpoint;
@@ -119,44 +124,6 @@ const rangeFindings = (
 
 const behind = (f: Finding): Finding =>
   f.depth === 'sentence' && f.message.id !== 'forecastSecond' ? { ...f, depth: 'more' } : f;
-
-/** No treatment stated: the endpoint that most options have a range for, the earliest in people's order when several tie. */
-const dependsFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
-  const { context } = s;
-  const options = s.injuryRecord?.options ?? [];
-  const count = (endpoint: Endpoint): number =>
-    options.filter((option) => rangeFor(context, { injury, option, endpoint, level: null }) !== null).length;
-  const order = ENDPOINT_ORDER[s.known.level?.value ?? 'any'];
-  const endpoint = order.reduce((a, b) => (count(b) > count(a) ? b : a), order[0] ?? ENDPOINTS[0]);
-  const tags = s.injury === null ? [] : [tagOf(s.injury)];
-  const whatIf = s.injury?.whatIf ?? false;
-  if (count(endpoint) === 0)
-    return [
-      find(context, 'back', {
-        id: 'headline',
-        depth: 'sentence',
-        compute: backNoRange,
-        inputs: { injury, option: null },
-        claims: tags,
-        unsure: 'notStated',
-        whatIf,
-      }),
-    ];
-  return [
-    find(context, 'back', {
-      id: 'headline',
-      depth: 'sentence',
-      compute: backDepends,
-      inputs: { injury, endpoint },
-      evidence: options.flatMap((option) =>
-        evidenceOf(rangeFor(context, { injury, option, endpoint, level: null })?.arms ?? []),
-      ),
-      claims: tags,
-      models: ['spreadOfStudies'],
-      whatIf,
-    }),
-  ];
-};
 
 const followUpFindings = (s: Situation): readonly Finding[] => {
   const { context, facts, known } = s;

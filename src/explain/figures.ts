@@ -1,5 +1,5 @@
 /** Study rows of the content as figures that a message can carry, and the comparisons that they allow. */
-import type { Content, Mark, Study } from '../content/schema';
+import type { Content, Evidence, Mark, Study } from '../content/schema';
 import type { InjuryId, OptionId } from '../ids';
 import type { ArmEvent, ArmFigures, Comparison } from './messages';
 import { differenceOf, type Share, wilson } from './shares';
@@ -37,6 +37,9 @@ export const figuresOf = (study: Study): ArmFigures => {
     events: study.events.map(eventOf),
   };
 };
+
+export const evidenceOf = (arms: readonly ArmFigures[]): readonly Evidence[] =>
+  arms.map((a) => ({ source: a.source, mark: a.mark }));
 
 export const studiesOf = (content: Content, injury: InjuryId): readonly Study[] =>
   content.studies.filter((s) => s.injuries.includes(injury));

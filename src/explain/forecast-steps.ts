@@ -17,6 +17,7 @@ import {
   type OfHundred,
   weekOf,
 } from '../recovery';
+import type { ClassInputs } from './case-classes';
 import type { Context } from './context';
 import type { FollowUpFinding, Says } from './follow-up-says';
 
@@ -29,7 +30,7 @@ export interface ForecastEvent {
   readonly says: Says | 'givenUp';
 }
 
-export interface ForecastInputs {
+export interface ForecastInputs extends ClassInputs {
   readonly injury: InjuryId;
   readonly option: OptionId;
   readonly endpoint: Endpoint;
@@ -136,11 +137,12 @@ const stepsOf = (start: Forecast, events: readonly ForecastEvent[]): readonly Fo
 };
 
 export const explainedForecast = (context: Context, inputs: ForecastInputs): ExplainedForecast => {
-  const { injury, option, endpoint, level, events } = inputs;
+  const { injury, option, endpoint, level, events, classes } = inputs;
   const outcome = forecastFor(context.content.studies, {
     injury,
     option,
     endpoint,
+    ...(classes === undefined ? {} : { classes }),
     ...(level === null ? {} : { level }),
   });
   const reached = events.findIndex(({ says }) => says === 'there' || says === 'givenUp');

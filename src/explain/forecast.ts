@@ -1,9 +1,10 @@
 /** The forecast of question 5: which points a forecast can be made for, what the follow-ups say of them, and the findings. */
 import type { Evidence } from '../content/schema';
-import type { Endpoint, InjuryId, Level, OptionId } from '../ids';
+import type { Endpoint, OptionId } from '../ids';
 import { weeksBetween } from '../recovery';
 import type { IsoDate } from '../units';
 import { find, givenOf } from './build';
+import { classInputs } from './case-classes';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { markOf } from './figures';
 import { followUpSays } from './follow-up-says';
@@ -73,10 +74,11 @@ export interface CaseForecast {
 export const forecastsOf = (s: Situation): readonly CaseForecast[] => {
   const { context, injury, known } = s;
   if (injury === null || known.option === null || isSecond(s)) return [];
-  const base: { injury: InjuryId; option: OptionId; level: Level | null } = {
+  const base: Omit<ForecastInputs, 'endpoint' | 'events'> = {
     injury: injury.value,
     option: known.option.value,
     level: known.level?.value ?? null,
+    ...classInputs(s),
   };
   return ENDPOINT_ORDER[base.level ?? 'any']
     .map((endpoint) => {

@@ -34,6 +34,7 @@ import type {
 } from '../ids';
 import type { FeedingState } from '../perfusion/types';
 import type { IsoDate, Quantity } from '../units';
+import type { BackMessages } from './back-messages';
 import type { CodeMessages } from './code-messages';
 import type { ForecastMessages } from './forecast-messages';
 import type { LoadMessages } from './load-messages';
@@ -124,7 +125,8 @@ export interface Comparison {
 }
 
 export interface Messages
-  extends CodeMessages,
+  extends BackMessages,
+    CodeMessages,
     LoadMessages,
     SupportMessages,
     ForecastMessages,
@@ -243,19 +245,11 @@ export interface Messages
     /** From the earliest to the latest single person, where a study printed them. */
     readonly people: Quantity | null;
     readonly arms: readonly ArmFigures[];
+    /** Other studies of the injury count by class, these do not say of which class their people were. */
+    readonly classOpen: boolean;
   };
-  /** The treatment is not stated: a range for each option that has one, all counted to the same endpoint. */
-  backDepends: {
-    readonly injury: InjuryId;
-    readonly endpoint: Endpoint;
-    readonly ranges: readonly {
-      readonly option: OptionId;
-      readonly weeks: Quantity;
-      readonly people: Quantity | null;
-      readonly arms: readonly ArmFigures[];
-    }[];
-  };
-  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null };
+  /** `byClass`: weeks were counted class by class, and the class is not known. */
+  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null; readonly byClass?: boolean };
   backUnknown: Record<string, never>;
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };

@@ -1,10 +1,9 @@
 /** Question 4: what can be done? Options side by side, what each does to the bone, and what was found, trial by trial. */
-import type { Evidence } from '../content/schema';
 import type { InjuryId, OptionId } from '../ids';
 import { compute, find, message } from './build';
+import { classInputs } from './case-classes';
 import { manyFindings, notTold } from './claims';
-import { comparisonsOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
-import type { ArmFigures } from './messages';
+import { comparisonsOf, evidenceOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { supportsAndScrews } from './support-findings';
@@ -33,9 +32,6 @@ export const studiesDisagree = compute('options.disagree', ({ content }, inputs:
   const all = comparisonsOf(content, inputs.injury);
   return message('studiesDisagree', { apart: all.filter((c) => c.apart), alike: all.filter((c) => !c.apart) });
 });
-
-const evidenceOfArms = (arms: readonly ArmFigures[]): readonly Evidence[] =>
-  arms.map((a) => ({ source: a.source, mark: a.mark }));
 
 /**
  * A screw is in the bone only when a claim says that it was put there; an option that is merely listed shows none. Drawn only where
@@ -69,7 +65,12 @@ const treatmentFindings = (s: Situation): readonly Finding[] => {
 const trialFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
   const { context } = s;
   const whatIf = s.injury?.whatIf ?? false;
-  const found = [...trialsOf(studiesOf(context.content, injury))].map(([trial, arms]) =>
+  const { classes } = classInputs(s);
+  // Of another class than that of the case, where both are known: other people.
+  const ofCase = studiesOf(context.content, injury).filter(
+    (row) => classes === undefined || row.classes === undefined || row.classes.some((each) => classes.includes(each)),
+  );
+  const found = [...trialsOf(ofCase)].map(([trial, arms]) =>
     find(context, 'options', {
       id: `trial.${trial}`,
       depth: 'more',
@@ -87,7 +88,7 @@ const trialFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
         depth: 'more',
         compute: studiesDisagree,
         inputs: { injury },
-        evidence: evidenceOfArms(all.flatMap((c) => c.arms)),
+        evidence: evidenceOf(all.flatMap((c) => c.arms)),
         models: ['comparisonOfShares'],
         whatIf,
       }),

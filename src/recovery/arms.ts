@@ -12,7 +12,10 @@ export interface StudyLike {
   readonly source: SourceId;
   readonly mark: string;
   readonly read: string;
+  /** Several: people of mixed zones, who speak of none of them alone. */
   readonly injuries: readonly InjuryId[];
+  /** The classes of the injury in which its people were counted; absent = not stated. */
+  readonly classes?: readonly string[] | undefined;
   readonly option: OptionId;
   /** Rows with the same trial are about the same people, or about parts of them. */
   readonly trial: string;
@@ -52,8 +55,19 @@ const pairOf = (pair: readonly number[] | null): readonly [number, number] | nul
   return low !== undefined && high !== undefined ? [low, high] : null;
 };
 
-export interface ArmFilter<E extends Endpoint> {
+/** Whose people may speak of one case: of its injury alone and, where a row names classes, of the class of the case. */
+export interface PeopleFilter {
   readonly injury: InjuryId;
+  /** Classes of the case; absent = not known, and then no row that names classes speaks. */
+  readonly classes?: readonly string[];
+}
+
+export const isOfPeople = ({ injuries, classes }: Pick<StudyLike, 'injuries' | 'classes'>, people: PeopleFilter) =>
+  injuries.length === 1 &&
+  injuries[0] === people.injury &&
+  (classes === undefined || classes.some((each) => people.classes?.includes(each)));
+
+export interface ArmFilter<E extends Endpoint> extends PeopleFilter {
   readonly option: OptionId;
   readonly endpoint: E;
   /** Only arms that studied this level; absent = every level. */
@@ -64,7 +78,7 @@ export const armsFor = <E extends Endpoint>(studies: readonly StudyLike[], filte
   studies.flatMap((s) => {
     const { time } = s;
     if (!time || time.endpoint !== filter.endpoint || s.option !== filter.option || !isQuotable(s)) return [];
-    if (!s.injuries.includes(filter.injury) || time.since === 'second treatment') return [];
+    if (!isOfPeople(s, filter) || time.since === 'second treatment') return [];
     if (filter.level && s.level !== filter.level && !s.alsoLevels?.includes(filter.level)) return [];
     return [
       {

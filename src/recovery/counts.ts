@@ -1,23 +1,23 @@
 /** How many had a healing problem or did not return, trial by trial: people counted to several endpoints count once. */
 import type { StudyLike } from './arms';
-import { isQuotable } from './arms';
+import { isOfPeople, isQuotable, type PeopleFilter } from './arms';
 import type { Rate } from './types';
 
 export type Counted = Rate['arms'][number];
-type Filter = { readonly injury: StudyLike['injuries'][number]; readonly option: StudyLike['option'] };
+type Filter = PeopleFilter & { readonly option: StudyLike['option'] };
 type Event = { readonly what: string; readonly count: number; readonly of: number };
 
 /**
  * Rows whose counts may speak: read by us, first-hand (a review would count its studies twice), and not of people who were
  * picked because their bone had not healed, or were counted from a second treatment on.
  */
-export const countingRows = (studies: readonly StudyLike[], { injury, option }: Filter): StudyLike[] =>
+export const countingRows = (studies: readonly StudyLike[], { option, ...people }: Filter): StudyLike[] =>
   studies.filter(
     (s) =>
       isQuotable(s) &&
       s.design !== 'pooled' &&
       s.option === option &&
-      s.injuries.includes(injury) &&
+      isOfPeople(s, people) &&
       s.time?.branch !== 'problem' &&
       s.time?.since !== 'second treatment',
   );

@@ -66,18 +66,18 @@ export const forecastFor = <E extends Endpoint>(
   studies: readonly StudyLike[],
   filter: ArmFilter<E> & ([OneEndpoint<E>] extends [never] ? never : unknown),
 ): ForecastOutcome<E> => {
-  const { injury, option, endpoint, level: asked }: ArmFilter<E> = filter;
-  const comparable = armsFor(studies, { injury, option, endpoint });
+  const { option, endpoint, level: asked, ...people }: ArmFilter<E> = filter;
+  const comparable = armsFor(studies, { ...people, option, endpoint });
   if (comparable.length === 0) return { kind: 'none' };
   const all = curveArms(comparable);
   const level = levelOf(all, studies, asked);
-  const own = level === null ? [] : armsFor(studies, { injury, option, endpoint, level });
+  const own = level === null ? [] : armsFor(studies, { ...people, option, endpoint, level });
   const arms = curveArms(own);
   const apart = (why: 'tooFew' | 'levels' | 'noRate') =>
     ({ kind: 'sideBySide', arms: comparable, fitted: all, why }) as const;
   if (studiesOf(arms) < LEAST_ARMS) return apart(studiesOf(all) < LEAST_ARMS ? 'tooFew' : 'levels');
 
-  const rows = countingRows(studies, { injury, option });
+  const rows = countingRows(studies, { ...people, option });
   const rateLevel = level ?? undefined;
   const problem = rateFrom(rows, rateLevel, problemCounts);
   const notReturned = rateFrom(rows, rateLevel, notReturnedCounts);

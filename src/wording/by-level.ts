@@ -11,7 +11,7 @@ import type { Run } from './types';
 const ALIKE = 1.5;
 
 /** ": 3.6 in ... and 9.2 to 14.6 in ..."; nothing where all are of one level, or alike. */
-export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[]): readonly Run[] => {
+export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[], words: string = PARTS.byLevel): readonly Run[] => {
   const weeksOf = new Map<ArmFigures['level'], number[]>();
   for (const { level, time } of arms)
     if (time !== null) weeksOf.set(level, [...(weeksOf.get(level) ?? []), time.weeks.value]);
@@ -23,5 +23,5 @@ export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[]): readonly Run
     const text = span.map(formatNumber).join(PARTS.to);
     return fillRuns(PARTS.weeksInPeople, { weeks: pen.number(text), people: LEVEL_NAMES[level] });
   });
-  return fillRuns(PARTS.byLevel, { levels: list(told) });
+  return fillRuns(words, { levels: list(told) });
 };

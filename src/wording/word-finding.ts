@@ -5,8 +5,8 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import type { Quantity } from '../units';
 import { armsRuns, comparisonRuns, timeRuns } from './arms';
+import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
@@ -25,7 +25,7 @@ import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
-import { formatDate, formatNumber, formatWeeks } from './quantities';
+import { formatDate, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
@@ -46,11 +46,6 @@ const joinedWords = (words: readonly string[]): readonly Run[] => list([...new S
 const startWord = (from: 'treatment' | 'injury'): string =>
   from === 'treatment' ? PARTS.startTreatment : PARTS.startInjury;
 
-const peopleRuns = (pen: Pen, people: Quantity): readonly Run[] => {
-  const [low, high] = people.lowHigh ?? [people.value, people.value];
-  return fillRuns(PARTS.singlePeople, { low: pen.number(formatNumber(low)), high: pen.number(formatNumber(high)) });
-};
-
 const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const { content, explanation, reader } = pen;
   const by = 'claim' in message.args ? reportedBy(explanation.saidBy, message.args.claim.claims) : '';
@@ -63,6 +58,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     id === null ? PARTS.nothing : names.region(id);
   if (isLoadMessage(message)) return loadRuns(pen, message);
   if (isSupportMessage(message)) return supportRuns(pen, message);
+  if (isBackMessage(message)) return backRuns(pen, message);
   if (isForecastMessage(message)) return forecastRuns(pen, message);
   if (isStageMessage(message)) return stageRuns(pen, message);
   if (isTroubleMessage(message)) return troubleRuns(pen, message);
@@ -120,8 +116,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'whyUnknown':
     case 'optionsUnknown':
     case 'backUnknown':
-    case 'backNoRange':
       return sentence(pen, message.id);
+    case 'backNoRange':
+      return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');
     case 'boneClash':
       return sentence(pen, 'boneClash', {
         stated: names.bone(message.args.stated),
@@ -194,23 +191,14 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         option: names.option(option),
         endpoint: ENDPOINT_WORDS[endpoint],
         weeks: pen.number(formatWeeks(weeks)),
-        people: people === null ? '' : peopleRuns(pen, people),
+        people: people === null ? '' : peopleRuns(pen, people, PARTS.singlePeople),
         levels: byLevelRuns(pen, arms),
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
-      return after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+      const told = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+      const key = ofJoint ? 'backRange.openJoint' : 'backRange.open';
+      return message.args.classOpen ? joined([...told, { text: ' ' }, ...sentence(pen, key)]) : told;
     }
-    case 'backDepends':
-      return sentence(pen, 'backDepends', {
-        endpoint: ENDPOINT_WORDS[message.args.endpoint],
-        ranges: joined(
-          message.args.ranges.flatMap(({ option, weeks, arms }, i) => [
-            { text: i === 0 ? '' : '; ' },
-            ...fillRuns(PARTS.titled, { title: names.option(option), text: pen.number(formatWeeks(weeks)) }),
-            ...byLevelRuns(pen, arms),
-          ]),
-        ),
-      });
     case 'backDates': {
       const { given, from, start, weeks, endpoint, earliest, latest } = message.args;
       const values = {

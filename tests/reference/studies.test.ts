@@ -129,17 +129,20 @@ against(
 );
 against(
   { source: `${HOLLANDER} (20.9)`, where: 'abstract', how: 'abstract' },
-  'zone 3, no surgery, recreational: the one pooled time to union, weeks',
-  () => ({ expected: '20.9-20.9', got: rangeText('mt5-proximal-shaft', 'cast-nwb', 'union', 'recreational') }),
+  'zone 3, no surgery, recreational: the one pooled time to union is of no named treatment, weeks',
+  () => ({
+    expected: '20.9-20.9, cast none',
+    got: `${rangeText('mt5-proximal-shaft', 'no-surgery', 'union', 'recreational')}, cast ${rangeText('mt5-proximal-shaft', 'cast-nwb', 'union', 'recreational')}`,
+  }),
 );
 against(
   {
-    source: 'Watson 2020 is of college athletes; Ekstrand 2013, BOA 2012, J Hum Kinet 2021 of professionals',
+    source: 'Watson 2020, Ekstrand 2013, BOA 2012, J Hum Kinet 2021 do not tell zones 2 and 3 apart',
     where: 'abstracts',
     how: 'abstract',
   },
-  'zone 2, screw, professional: college athletes do not enter the range to match play, weeks',
-  () => ({ expected: '9.2-14.6', got: rangeText('mt5-metaphyseal', 'screw', 'match play', 'professional') }),
+  'zone 2, screw, professional: people of mixed zones make no range to match play',
+  () => ({ expected: 'none', got: rangeText('mt5-metaphyseal', 'screw', 'match play', 'professional') }),
 );
 
 /** Shares that the abstracts print without counts. */

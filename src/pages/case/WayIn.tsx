@@ -84,7 +84,9 @@ export const WayIn = () => {
   const names = (list: readonly { readonly id: string; readonly term: string; readonly plain?: string }[]) =>
     list.map((item) => ({ value: item.id, text: (reader === 'patient' ? item.plain : undefined) ?? item.term }));
   const mechanisms = content.mechanisms.filter((each) => record === undefined || record.mechanisms.includes(each.id));
-  const options = content.options.filter((each) => record === undefined || record.options.includes(each.id));
+  const options = content.options.filter((each) =>
+    record === undefined ? each.named : record.options.includes(each.id),
+  );
 
   const chooseWhere = (value: string) => {
     const found = content.injuries.find((each) => each.id === value);

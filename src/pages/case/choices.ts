@@ -27,7 +27,7 @@ export const choicesFor = (content: Content, subject: Subject, reader: Reader, s
     case 'mechanism':
       return named(content.mechanisms);
     case 'treatment':
-      return named(content.options);
+      return named(content.options.filter((option) => option.named));
     case 'activity':
       return named(content.activities);
     case 'riskFactor':

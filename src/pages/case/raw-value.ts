@@ -108,7 +108,10 @@ export const valueFromRaw = (content: Content, subject: Subject, raw: Raw): Clai
     case 'injuryDate':
       return as(on, (value) => ({ subject, value }));
     case 'treatment':
-      return as(idIn(content.options), (option) => ({ subject, value: { option, ...(on === null ? {} : { on }) } }));
+      return as(idIn(content.options.filter((each) => each.named)), (option) => ({
+        subject,
+        value: { option, ...(on === null ? {} : { on }) },
+      }));
     case 'followUp':
       return on === null
         ? null

@@ -1,6 +1,7 @@
 /** The sentences of every message that is not a claim: message -> reader -> template. Variants share a name before the dot. */
 
 import type { Tellings } from '../../content/schema';
+import { BACK_SENTENCES } from './back-messages';
 import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
 import { STAGE_SENTENCES } from './stage-messages';
@@ -96,15 +97,11 @@ export const SENTENCES = {
 
   // When is it back?
   ...FORECAST_SENTENCES,
+  ...BACK_SENTENCES,
   backRange: {
     patient: 'in groups of other people it took {weeks} on average {endpoint}{levels}{people}',
     broadcast: 'counted {endpoint}, groups of other people took {weeks} on average{levels}{people}',
     study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
-  },
-  backDepends: {
-    patient: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
-    broadcast: 'It depends on the treatment. In groups of other people, counted {endpoint}: {ranges}.',
-    study: 'Depends on the treatment ({endpoint}): {ranges}.',
   },
   brokenAgain: {
     patient: 'the bone broke again on {date}, so the weeks counted before no longer hold',

@@ -176,6 +176,7 @@ const LINES: readonly Line[] = [
     n: 57,
   },
   { id: 'omalley-1996-mt2-rest', print: "O'Malley et al. 1996, PMID 8919407", unit: 'weeks', centre: 6.2, n: 51 },
+  { id: 'robertson-2019-stage-1', print: ROBERTSON, unit: 'weeks', centre: 4, range: weeks(0, 15), n: 35 },
   { id: 'robertson-2019-stage-2', print: ROBERTSON, unit: 'weeks', centre: 9.1, range: weeks(4, 14), n: 16 },
   { id: 'robertson-2019-skin', print: ROBERTSON, unit: 'weeks', centre: 11.6, n: 42 },
   { id: 'robertson-2019-open', print: ROBERTSON, unit: 'weeks', centre: 19.6, n: 139 },

@@ -60,6 +60,11 @@ describe('a case that names what content and foot do not have', () => {
     ['risk factor', { subject: 'riskFactor', value: 'bad-luck' }, 'unknownFactor claims[1].value'],
     ['treatment', { subject: 'treatment', value: { option: 'glue' } }, 'unknownOption claims[1].value.option'],
     [
+      'unnamed treatment',
+      { subject: 'treatment', value: { option: 'operated' } },
+      'unknownOption claims[1].value.option',
+    ],
+    [
       'region',
       { subject: 'place', value: { by: 'region', region: 'mt5-zone-9' } },
       'unknownRegion claims[1].value.region',

@@ -196,6 +196,15 @@ const TABLE: readonly Row[] = [
     /magic/,
   ),
   row(
+    'class that no injury of the study has',
+    'studies.yaml',
+    broken(STUDIES, '    option: boot', '    classes: [stage-9]\n    option: boot'),
+    7,
+    'records[0](arm).classes[0]',
+    /one of/,
+    /stage-9/,
+  ),
+  row(
     'injury that does not exist',
     'studies.yaml',
     broken(STUDIES, 'injuries: []', 'injuries: [toe]'),

@@ -44,8 +44,17 @@ describe('which arms may speak', () => {
     ['another option', study({ option: BOOT }), 0],
     ['another endpoint', study({ endpoint: 'work' }), 0],
     ['no time', study({ time: null }), 0],
+    ['mixed with another injury', study({ injuries: [INJURY, idOf<InjuryId>('zone-1')] }), 0],
+    ['of one class, where that of the case is not known', study({ classes: ['stage-1'] }), 0],
   ])('%s', (_, row, count) => {
     expect(armsFor([row], filter)).toHaveLength(count);
+  });
+
+  test('of a case of a known class only people of that class speak, and those whose class nobody stated', () => {
+    const rows = [study({ classes: ['one'], weeks: 4 }), study({ classes: ['two'], weeks: 9 }), study({ weeks: 12 })];
+    expect(armsFor(rows, { ...filter, classes: ['two'] }).map((a) => a.centreWeeks)).toEqual([9, 12]);
+    expect(armsFor(rows, { ...filter, classes: ['three'] }).map((a) => a.centreWeeks)).toEqual([12]);
+    expect(armsFor(rows, filter).map((a) => a.centreWeeks)).toEqual([12]);
   });
 
   test('a level is asked for and found, in the arm itself or among its further levels', () => {

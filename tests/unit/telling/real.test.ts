@@ -93,7 +93,7 @@ describe.each(cases)('the script of %s', (_name, explanation) => {
   });
 });
 
-it('names what a range counts to before its numbers, tells levels apart, and gives no odds over mixed levels', () => {
+it('names what a range counts to before its numbers, and gives no odds and no weeks of mixed zones', () => {
   const { lines } = scriptOf(content, explained(demoOnDefaultFoot('handball-zone-2')), { seconds: 180 });
   const told = lines.map((line) => line.text);
   const ranges = told.filter((text) => / on average/.test(text));
@@ -101,7 +101,8 @@ it('names what a range counts to before its numbers, tells levels apart, and giv
   for (const range of ranges) expect(range).toMatch(/ounted until [^\d]+, groups of other people took [\d.]+/);
   // Said only where every study printed its quickest: here one did not.
   expect(ranges.join(' ')).not.toMatch(/the quickest took/);
-  expect(ranges.join(' ')).toMatch(/until the first match.*: 3\.6 in competitors and 9\.2 to 14\.6 in professionals/);
+  // Weeks until the first match were counted of zones 2 and 3 together: of this zone alone none.
+  expect(ranges.join(' ')).not.toMatch(/until the first match/);
   expect(told.filter((text) => /of 100 people/i.test(text))).toEqual([]);
 });
 

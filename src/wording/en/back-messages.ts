@@ -1,0 +1,78 @@
+/** Sentences of question 5 on several treatments, or several classes, at once. */
+import type { Tellings } from '../../content/schema';
+
+export const BACK_SENTENCES = {
+  backDepends: {
+    patient: 'It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
+    broadcast: 'It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
+    study: 'Depends on the treatment ({endpoint}): {ranges}.',
+  },
+  'backDepends.only': {
+    patient: 'Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
+    broadcast: 'Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
+    study: 'Only for one treatment were weeks counted ({endpoint}): {ranges}.{others}',
+  },
+  'backDepends.none': {
+    patient: 'No study we could use gives a time for one of the usual treatments.',
+    broadcast: 'No study we could use gives a time for one of the usual treatments.',
+    study: 'No comparable arm of a named treatment with a stated endpoint: no range.',
+  },
+  /** Before any weeks, in place of what it depends on. */
+  backDisagree: {
+    patient: 'Studies disagree. {sides} {weDo} {weeks}',
+    broadcast: 'Studies disagree. {sides} {weDo} {weeks}',
+    study: 'Studies disagree: {topic}. {sides} {weDo} {weeks}',
+  },
+  'backDepends.disagree': {
+    patient: 'Groups of other people were counted {endpoint}. {ranges}',
+    broadcast: 'Groups of other people were counted {endpoint}. {ranges}',
+    study: 'By treatment ({endpoint}): {ranges}.',
+  },
+  backClasses: {
+    patient: 'It depends on which kind it is. {counted} {classes}',
+    broadcast: 'It depends on which kind it is. {counted} {classes}',
+    study: 'Depends on the class. {counted} {classes}',
+  },
+  'backClasses.joint': {
+    patient: 'It depends on how far the joint has come apart. {counted} {classes}',
+    broadcast: 'It depends on how far the joint has come apart. {counted} {classes}',
+    study: 'Depends on how far the joint has come apart. {counted} {classes}',
+  },
+  'backClasses.known': {
+    patient: '{counted} {classes}',
+    broadcast: '{counted} {classes}',
+    study: '{counted} {classes}',
+  },
+  'backRange.open': {
+    patient: 'Of which kind theirs was is not known.',
+    broadcast: 'Of which kind theirs was is not known.',
+    study: 'Class not stated in what was read.',
+  },
+  'backRange.openJoint': {
+    patient: 'How far their joints had come apart is not known.',
+    broadcast: 'How far their joints had come apart is not known.',
+    study: 'Stage not stated in what was read.',
+  },
+  'backNoRange.byClass': {
+    patient: 'It depends on how far the joint has come apart. Ask the person treating you.',
+    broadcast: 'It depends on how far the joint has come apart.',
+    study: 'Depends on how far the joint has come apart; class not known, no range for this treatment.',
+  },
+  backClassNotStated: {
+    patient:
+      'Of others the stage is not known. They were counted {endpoint}. {ranges} Do not set these beside other weeks.',
+    broadcast:
+      'Of others the stage was not stated. They were counted {endpoint}. {ranges} They are other people, and no comparison.',
+    study: 'Stage not stated ({endpoint}): {ranges}. Other people than those counted by stage: not to be compared.',
+  },
+} as const satisfies Record<string, Tellings>;
+
+export const BACK_PARTS = {
+  othersNone: ' For the others none were found.',
+  counted: 'Groups of other people were counted {endpoint}. Their treatment: {options}.',
+  classNone: '{class}: none found.',
+  classWeeks: '{class}: {weeks}.{people}',
+  people: ' The quickest took {low}, the slowest {high} weeks.',
+  levels: ' That is {levels}.',
+  side: '{says} ({source}).',
+} as const;

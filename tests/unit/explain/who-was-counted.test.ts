@@ -1,0 +1,190 @@
+/** Weeks are told of the people they were counted in: their class, their zone, their treatment; where sources disagree, that first. */
+import { describe, expect, it } from 'vitest';
+import type { Explanation } from '../../../src/explain';
+import { type InjuryId, idOf, type OptionId, READERS, type Reader } from '../../../src/ids';
+import { coverageOf, forecastFor } from '../../../src/recovery';
+import { plainText, wordFinding, wordQuestion } from '../../../src/wording';
+import { caseOf, content, explained, type Stated } from '../../tools/explained';
+
+const hurt = (id: string): Stated => ['injury', idOf<InjuryId>(id)];
+const treated = (id: string): Stated => ['treatment', { option: idOf<OptionId>(id) }];
+const gap = (value: number): Stated => ['measure', { what: 'diastasis', value }];
+const leadOf = (explanation: Explanation, reader: Reader): string =>
+  plainText(wordQuestion(content, explanation, 'back', reader).sentence);
+const backOf = (explanation: Explanation) => explanation.questions.find(({ id }) => id === 'back')?.findings ?? [];
+
+const UNNAMED = content.options.filter(({ named }) => !named).map(({ id }) => id);
+
+describe('the joints of the midfoot, counted stage by stage', () => {
+  it.each(READERS)(
+    'are told stage by stage to %s where the stage is not known, and never treatment by treatment',
+    (reader) => {
+      const lead = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
+      expect(lead).toMatch(/^(It d|D)epends on how far the joint has come apart\./);
+      expect(lead).toContain('Stage I, no gap: about 4 weeks.');
+      expect(lead).toContain('Stage II, gap of 1 to 5 mm: about 9.1 weeks.');
+      expect(lead).toContain('Stage III, gap of 5 mm or more: none found.');
+      expect(lead).not.toMatch(/11\.6|19\.6|22/);
+    },
+  );
+
+  it.each([
+    [0, 'Stage I, no gap: about 4 weeks.', /9\.1|Stage II/],
+    [3, 'Stage II, gap of 1 to 5 mm: about 9.1 weeks.', /about 4 weeks|Stage I,|Stage III/],
+    [6, 'Stage III, gap of 5 mm or more: none found.', /\d weeks/],
+  ])('with a gap of %d mm only those of that stage are told', (mm, told, not) => {
+    for (const option of [null, 'cast-nwb']) {
+      const file = caseOf(hurt('lisfranc'), gap(mm), ...(option === null ? [] : [treated(option)]));
+      const lead = leadOf(explained(file), 'patient');
+      expect(lead).toContain(told);
+      expect(lead).not.toMatch(not);
+    }
+  });
+
+  it('never has people of two stages, or of a stage and of none, in one sentence of weeks', () => {
+    const classOf = (study: string) => content.studies.find(({ id }) => id === study)?.classes?.join() ?? null;
+    for (const stated of [[], [gap(3)], [treated('cast-nwb')], [treated('joint-fixation'), gap(6)]] as const)
+      for (const { message } of backOf(explained(caseOf(hurt('lisfranc'), ...stated)))) {
+        const groups =
+          message.id === 'backClasses'
+            ? message.args.classes.map(({ ranges }) => ranges.flatMap(({ arms }) => arms))
+            : message.id === 'backDepends' || message.id === 'backClassNotStated'
+              ? [message.args.ranges.flatMap(({ arms }) => arms)]
+              : message.id === 'backRange'
+                ? [message.args.arms]
+                : [];
+        for (const arms of groups) expect(new Set(arms.map(({ study }) => classOf(study))).size).toBeLessThan(2);
+      }
+  });
+
+  it('says of the operated that their stage is not known, apart from the others', () => {
+    const said = backOf(explained(caseOf(hurt('lisfranc')))).find(({ message }) => message.id === 'backClassNotStated');
+    expect(said?.depth).toBe('claim');
+    expect(leadOf(explained(caseOf(hurt('lisfranc'), treated('joint-fixation'), gap(6))), 'patient')).toBe(
+      'In groups of other people it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
+    );
+  });
+
+  it('shows no trial of another stage among the options once the stage is known', () => {
+    const trials = (...stated: Stated[]) =>
+      explained(caseOf(hurt('lisfranc'), ...stated))
+        .questions.flatMap(({ findings }) => findings)
+        .flatMap(({ message }) => (message.id === 'trialArms' ? [message.args.trial] : []));
+    expect(trials()).toEqual(expect.arrayContaining(['robertson-2019-stage-1', 'robertson-2019-stage-2']));
+    expect(trials(gap(3))).not.toContain('robertson-2019-stage-1');
+    expect(trials(gap(3))).toEqual(expect.arrayContaining(['robertson-2019-stage-2', 'robertson-2019-open']));
+  });
+});
+
+it('a stated treatment without weeks of its own is not led by the weeks of others where these can mislead', () => {
+  const cast = (id: string) => leadOf(explained(caseOf(hurt(id), treated('cast-nwb'))), 'patient');
+  expect(cast('lisfranc')).toBe('It depends on how far the joint has come apart. Ask the person treating you.');
+  expect(cast('navicular-stress')).toBe(
+    'For your treatment no study we could use gives a time. Ask the person treating you.',
+  );
+});
+
+describe('where studies disagree on which treatment is quicker', () => {
+  it.each(READERS)('%s hears so, with both sides, before any weeks', (reader) => {
+    const lead = leadOf(explained(caseOf(hurt('navicular-stress'))), reader);
+    expect(lead).toMatch(/^Studies disagree[.:]/);
+    expect(lead.indexOf('Sooner when operated')).toBeGreaterThan(0);
+    expect(lead.indexOf('Later when operated')).toBeGreaterThan(0);
+    expect(lead).not.toMatch(/depends on the treatment/i);
+    const zone2 = leadOf(explained(caseOf(hurt('mt5-metaphyseal'))), reader);
+    expect(zone2).toMatch(/^Studies disagree[.:]/);
+    expect(zone2.search(/\d weeks/)).toBeGreaterThan(zone2.indexOf('Sport was much later in a cast'));
+  });
+
+  it('an injury without such a contradiction does not say so', () => {
+    expect(leadOf(explained(caseOf(hurt('mt5-tuberosity'))), 'patient')).toMatch(/^It depends on the treatment\./);
+  });
+});
+
+describe('treatments that nobody named', () => {
+  it('hold every arm whose people had an unknown or mixed treatment', () => {
+    const unknown = content.studies.filter(({ population }) =>
+      /(treatment|operation|surgery,?) (kind )?not stated|kinds? (of \w+ )?(not stated|mixed)|% in a boot|% operated/i.test(
+        population,
+      ),
+    );
+    expect(unknown.length).toBeGreaterThan(12);
+    const filed = unknown.filter(({ option }) => !UNNAMED.includes(option)).map(({ id }) => id);
+    // Of rest after a stress fracture the kind of shoe, or the treatment of a row that is weak, is not stated: never in a range.
+    expect(filed).toEqual(['miller-2018-any-site']);
+  });
+
+  it('are no usual treatment of any injury, in no range and no forecast of one', () => {
+    for (const { id, options } of content.injuries) {
+      expect(options.filter((option) => UNNAMED.includes(option))).toEqual([]);
+      for (const { message } of backOf(explained(caseOf(hurt(id))))) {
+        if (message.id !== 'backDepends' && message.id !== 'backClassNotStated') continue;
+        expect(message.args.ranges.filter(({ option }) => UNNAMED.includes(option))).toEqual([]);
+      }
+      for (const option of options)
+        for (const { message } of backOf(explained(caseOf(hurt(id), treated(option)))))
+          if (message.id === 'backRange') expect(message.args.option).toBe(option);
+    }
+  });
+
+  it('still compare people with and without an operation', () => {
+    const said = explained(caseOf(hurt('mt5-metaphyseal')))
+      .questions.flatMap(({ findings }) => findings)
+      .find(({ message }) => message.id === 'trialArms' && message.args.trial === 'low-2004');
+    if (said === undefined) throw new Error('no such trial');
+    const text = plainText(wordFinding(content, explained(caseOf(hurt('mt5-metaphyseal'))), said, 'study'));
+    expect(text).toMatch(/operated, kind of operation not stated or mixed/);
+    expect(text).toMatch(/no operation, kind of treatment not stated or mixed/);
+  });
+});
+
+describe('people of mixed zones', () => {
+  const mixed = new Set<string>(content.studies.filter(({ injuries }) => injuries.length > 1).map(({ id }) => id));
+  it('are in no range and no forecast of one zone, and are shown behind', () => {
+    expect(mixed.has('functional-2017-sport')).toBe(true);
+    for (const { id, options } of content.injuries.filter(({ bone }) => bone === 'metatarsal5'))
+      for (const option of [null, ...options]) {
+        const explanation = explained(caseOf(hurt(id), ...(option === null ? [] : [treated(option)])));
+        for (const { message } of backOf(explanation)) {
+          const arms =
+            message.id === 'backRange'
+              ? message.args.arms
+              : message.id === 'backDepends'
+                ? message.args.ranges.flatMap((range) => range.arms)
+                : [];
+          expect(arms.filter(({ study }) => mixed.has(study))).toEqual([]);
+        }
+      }
+    for (const { injury, option, endpoint } of coverageOf(content.studies)) {
+      const outcome = forecastFor(content.studies, { injury, option, endpoint });
+      const arms = outcome.kind === 'none' ? [] : outcome.arms;
+      expect(arms.filter(({ id }) => mixed.has(id))).toEqual([]);
+    }
+    const trials = explained(caseOf(hurt('mt5-metaphyseal'))).questions.flatMap(({ findings }) => findings);
+    expect(trials.some(({ message }) => message.id === 'trialArms' && message.args.trial === 'functional-2017')).toBe(
+      true,
+    );
+  });
+
+  it('zone 2 in a boot is not told weeks until sport that zone 1 shares', () => {
+    expect(leadOf(explained(caseOf(hurt('mt5-metaphyseal'), treated('boot'))), 'patient')).not.toContain('7.6');
+  });
+});
+
+describe('one treatment alone with weeks', () => {
+  it.each(['calcaneus-intra-articular', 'mt5-spiral-shaft', 'mt2-base-stress'])('%s does not depend on it', (id) => {
+    const explanation = explained(caseOf(hurt(id)));
+    const several = (content.injuries.find((each) => each.id === id)?.options.length ?? 0) > 1;
+    for (const reader of READERS) {
+      const lead = leadOf(explanation, reader);
+      expect(lead).toMatch(/^Only for one treatment were weeks counted/);
+      expect(lead.includes('For the others none were found.')).toBe(several);
+    }
+  });
+});
+
+it('the leads of untreated cases keep to fifteen words a sentence', () => {
+  for (const { id } of content.injuries)
+    for (const sentence of leadOf(explained(caseOf(hurt(id))), 'patient').split(/(?<=[.?!]) (?=[A-Z])/))
+      expect(sentence.split(/\s+/).length, sentence).toBeLessThanOrEqual(15);
+});
