@@ -97,7 +97,14 @@ export interface LoadMessages {
     readonly achilles: Quantity;
     readonly tibia: Quantity;
   };
-  loadSensitivity: { readonly most: string; readonly second: string };
+  /** Figures told from chance, two at most, the largest first; none where no one figure stands out. */
+  loadSensitivity: {
+    readonly standOut: readonly { readonly figure: string; readonly share: Quantity }[];
+    /** The share that the largest of so many unrelated figures reaches by chance. */
+    readonly chance: Quantity;
+    readonly figures: number;
+    readonly draws: number;
+  };
   loadFlagged: { readonly flag: LoadFlag; readonly activity: ActivityId };
   loadUnknown: { readonly activity: ActivityId };
   otherEdge: { readonly activity: ActivityId; readonly other: ActivityId };

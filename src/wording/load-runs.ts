@@ -177,10 +177,20 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
         tibia: quantity(pen, message.args.tibia),
       });
     case 'loadSensitivity': {
-      const reference = PARTS.theReference;
-      return sentence(pen, 'loadSensitivity', {
-        most: figureName(pen, message.args.most, reference),
-        second: figureName(pen, message.args.second, reference),
+      const { standOut, chance, figures, draws } = message.args;
+      const [most, second] = standOut;
+      const named = (one: typeof most) => ({
+        name: one === undefined ? '' : figureName(pen, one.figure, PARTS.theReference),
+        share: one === undefined ? '' : quantity(pen, one.share),
+      });
+      return sentence(pen, `loadSensitivity.${most === undefined ? 'none' : second === undefined ? 'one' : 'two'}`, {
+        most: named(most).name,
+        mostShare: named(most).share,
+        second: named(second).name,
+        secondShare: named(second).share,
+        chance: quantity(pen, chance),
+        figures: String(figures),
+        draws: String(draws),
       });
     }
     case 'loadFlagged':

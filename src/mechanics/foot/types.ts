@@ -156,8 +156,10 @@ export interface ShareLoad extends BeyondTheory {
 
 export interface FigureShare {
   readonly figure: string;
-  /** Of the spread of the ratio, by squared rank correlation; all figures together make 1. */
+  /** Of the spread of the ratio, by squared rank correlation with this figure alone. */
   readonly share: number;
+  /** More than chance shows, in all draws and in either half of them; the share of any other is not told. */
+  readonly standsOut: boolean;
 }
 
 /** Where one draw pulls on the bone, mm from the tip: its largest pull, and the stretch that carries nine tenths of it. */
@@ -192,7 +194,10 @@ export interface LoadBands {
   readonly tibia: Spread;
   /** Every part of the path that the told run has, in its order. */
   readonly parts: readonly PartBand[];
+  /** The largest first; none where the ratio has no spread. */
   readonly sensitivity: readonly FigureShare[];
+  /** The share that the largest of so many unrelated figures reaches by chance. */
+  readonly chanceShare: number;
   /** Share of the draws in which the ratio is beyond what may be stated as a size (`ranksOnly`, in the task or in the reference). */
   readonly beyond: number;
   /** The same for forces of the task alone. A draw without an answer states no size either: both count it. */

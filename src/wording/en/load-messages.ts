@@ -153,48 +153,6 @@ export const LOAD_SENTENCES = {
     broadcast: 'Where the bone is hatched, the model has nothing to say.',
     study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
   },
-  'contributor.raises': {
-    patient: '{contributor}: about {percent} more pull on this bone in the model.',
-    broadcast: '{contributor}: in the model about {percent} more pull on this bone.',
-    study:
-      '{contributor} ({step}): largest tension {percent} higher ({band}); {share} of the draws agree that it rises.',
-  },
-  'contributor.lowers': {
-    patient: '{contributor}: about {percent} less pull on this bone in the model.',
-    broadcast: '{contributor}: in the model about {percent} less pull on this bone.',
-    study:
-      '{contributor} ({step}): largest tension {percent} lower ({band}); {share} of the draws agree that it falls.',
-  },
-  'contributor.raisesRank': {
-    patient: '{contributor}: more pull on this bone in the model.',
-    broadcast: '{contributor}: in the model more pull on this bone.',
-    study: '{contributor} ({step}): largest tension rises, as {share} of the draws agree; no size is stated.',
-  },
-  'contributor.lowersRank': {
-    patient: '{contributor}: less pull on this bone in the model.',
-    broadcast: '{contributor}: in the model less pull on this bone.',
-    study: '{contributor} ({step}): largest tension falls, as {share} of the draws agree; no size is stated.',
-  },
-  'contributor.hardly': {
-    patient: '{contributor}: hardly any change in the model.',
-    broadcast: '{contributor}: in the model hardly any change.',
-    study: '{contributor} ({step}): largest tension changes by {band}; less than one part in twenty.',
-  },
-  'contributor.cannotTell': {
-    patient: '{contributor}: the model cannot tell what it does to this bone.',
-    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
-    study: '{contributor} ({step}): the model cannot tell ({band}); {share} of the draws agree on the sign.',
-  },
-  'contributor.cannotTellRank': {
-    patient: '{contributor}: the model cannot tell what it does to this bone.',
-    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
-    study: '{contributor} ({step}): the model cannot tell; {share} of the draws agree on the sign.',
-  },
-  contributorPublished: {
-    patient: 'Published on {contributor}: {text}',
-    broadcast: 'Published on {contributor}: {text}',
-    study: 'Published on {contributor} ({says}): {text}',
-  },
   'oneStep.below': {
     patient: 'One such step alone bends healthy bone less than it takes to break it. It takes many, or a weak spot.',
     broadcast: 'One such step alone bends healthy bone less than it takes to break it: it takes many, or a weak spot.',
@@ -224,11 +182,6 @@ export const LOAD_SENTENCES = {
     patient: 'The band under the sole pulls with about {fascia} in the model, the heel cord with {achilles}.',
     broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
     study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
-  },
-  loadSensitivity: {
-    patient: 'What matters most for this answer: {most}. Then: {second}.',
-    broadcast: 'What matters most for this answer is {most}, then {second}.',
-    study: 'The ratio depends most on {most}, then on {second}.',
   },
   'loadFlagged.fasciaAboveStrength': {
     patient:

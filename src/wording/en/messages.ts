@@ -1,6 +1,7 @@
 /** The sentences of every message that is not a claim: message -> reader -> template. Variants share a name before the dot. */
 
 import type { Tellings } from '../../content/schema';
+import { CONTRIBUTOR_SENTENCES } from './contributor-messages';
 import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
 import { STAGE_SENTENCES } from './stage-messages';
@@ -61,6 +62,7 @@ export const SENTENCES = {
     study: 'This mechanism is not modelled: no stress is computed.',
   },
   ...LOAD_SENTENCES,
+  ...CONTRIBUTOR_SENTENCES,
 
   // Why does it heal as it does?
   ...WHY_SENTENCES,

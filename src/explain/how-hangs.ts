@@ -1,0 +1,52 @@
+/** What an answer of question 2 hangs on: what raises the load on the bone, and which figures of the frame matter for it. */
+import { CONTRIBUTORS, type ContributorId } from '../mechanics';
+import { compute, message } from './build';
+import type { Context } from './context';
+import { agreed, type BoneRun, bandsOf, hundredths, rankingInBands, sizeMayBeTold } from './how-computes';
+import { contributorsFor, rayOf } from './loads';
+
+export const contributor = compute(
+  'how.contributor',
+  (context, inputs: BoneRun & { readonly contributor: ContributorId }) => {
+    const ray = rayOf(inputs.bone);
+    const found =
+      ray === null ? undefined : contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
+    if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
+    return message('contributor', {
+      contributor: found.id,
+      ratio: hundredths(found.ratio),
+      ranking: rankingInBands(context, inputs) || !sizeMayBeTold(found),
+      raises: found.raises.holds,
+      agreed: agreed(found.raises.share),
+    });
+  },
+);
+export const contributorPublished = compute(
+  'how.contributorPublished',
+  (_, inputs: { readonly contributor: ContributorId; readonly index: number }) =>
+    message('contributorPublished', inputs),
+);
+
+/** Contributors that find an answer in this run, in the order of the list. */
+export const contributorIds = (context: Context, run: BoneRun): readonly ContributorId[] => {
+  const ray = rayOf(run.bone);
+  const found = ray === null ? [] : contributorsFor(context, run, ray);
+  return CONTRIBUTORS.filter((id) => found.some((c) => c.id === id));
+};
+
+/** So many figures are named at most. */
+const NAMED = 2;
+const percents = (share: number) => ({ value: Math.round(100 * share) / 100, unit: 'share' }) as const;
+
+export const loadSensitivity = compute('how.loadSensitivity', (context, inputs: BoneRun) => {
+  const { sensitivity, chanceShare, draws, unsolved } = bandsOf(context, inputs);
+  return message('loadSensitivity', {
+    standOut: sensitivity
+      .filter(({ standsOut }) => standsOut)
+      .slice(0, NAMED)
+      .map(({ figure, share }) => ({ figure, share: percents(share) })),
+    chance: percents(chanceShare),
+    figures: sensitivity.length,
+    draws: draws - unsolved,
+  });
+});
