@@ -208,6 +208,8 @@ export const oneStep = compute('how.oneStep', (context, inputs: BoneRun) => {
   });
 });
 
+const N_MM_PER_N_M = 1000;
+
 export const loadForces = compute('how.loadForces', (context, inputs: BoneRun) => {
   const { fascia, achilles, tibia } = bandsOf(context, inputs);
   const told = toldLoads(context, inputs);
@@ -218,6 +220,35 @@ export const loadForces = compute('how.loadForces', (context, inputs: BoneRun) =
     fascia: spread(fascia, 'body weight', weightN),
     achilles: spread(achilles, 'body weight', weightN),
     tibia: spread(tibia, 'body weight', weightN),
+  });
+});
+
+const bare = ({ value, unit, lowHigh: [a, b] = [value, value] }: Quantity): Quantity => {
+  const [one, other] = [Math.abs(a), Math.abs(b)];
+  return { value: Math.abs(value), unit, lowHigh: [Math.min(one, other), Math.max(one, other)] };
+};
+
+/** The ratio goes in with the task and is told of every run; what comes out at the leg only where it may have a size. */
+export const loadAlong = compute('how.loadAlong', (context, inputs: BoneRun & { readonly banded: boolean }) => {
+  const told = toldLoads(context, inputs);
+  if ('problem' in told) throw new RangeError(told.problem.kind);
+  const { weightN, sidewaysShare } = told.loads;
+  const bands = inputs.banded ? bandsOf(context, inputs) : null;
+  const moment = bands === null ? null : spread(bands.legFrontal, 'N m', N_MM_PER_N_M);
+  const [low, high] = moment?.lowHigh ?? [0, 0];
+  const from = low > 0 ? 'turningOut' : high < 0 ? 'turningIn' : 'either';
+  return message('loadAlong', {
+    activity: inputs.activity,
+    ratio: bands === null ? { value: two(sidewaysShare), unit: 'share' } : spread(bands.sideways, 'share'),
+    leg:
+      bands === null || moment === null || forcesRank(context, inputs)
+        ? null
+        : {
+            along: spread(bands.legAlong, 'body weight', weightN),
+            moment: from === 'either' ? moment : bare(moment),
+            from,
+          },
+    banded: inputs.banded,
   });
 });
 

@@ -156,6 +156,13 @@ export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: Band
         inputs: { flag, ...activity },
       }),
     ),
+    find(context, 'how', {
+      ...shared,
+      id: 'loadAlong',
+      compute: computes.loadAlong,
+      inputs: { ...run, banded: bands !== 'none' },
+      readers: ['broadcast', 'study'],
+    }),
     ...(bands !== 'none'
       ? bandFindings(s, run, shared, bands === 'all')
       : [find(context, 'how', { ...note('loadPending'), compute: computes.loadPending, inputs: {} })]),

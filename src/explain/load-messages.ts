@@ -97,6 +97,20 @@ export interface LoadMessages {
     readonly achilles: Quantity;
     readonly tibia: Quantity;
   };
+  /** The ground's push along itself, and what the leg holds against it. */
+  loadAlong: {
+    readonly activity: ActivityId;
+    /** Over its push across: horizontal over vertical where the ground is level. Put in with the task. */
+    readonly ratio: Quantity;
+    /** Null where it may have no size; until the draws have come nothing is told of it. */
+    readonly leg: {
+      readonly along: Quantity;
+      /** Without a sign where `from` says which way; else positive from turning out, negative from turning in. */
+      readonly moment: Quantity;
+      readonly from: 'turningIn' | 'turningOut' | 'either';
+    } | null;
+    readonly banded: boolean;
+  };
   /** Figures told from chance, two at most, the largest first; none where no one figure stands out. */
   loadSensitivity: {
     readonly standOut: readonly { readonly figure: string; readonly share: Quantity }[];

@@ -27,6 +27,7 @@ const LOAD_MESSAGES = [
   'contributorPublished',
   'oneStep',
   'loadForces',
+  'loadAlong',
   'loadSensitivity',
   'loadFlagged',
   'loadUnknown',
@@ -176,6 +177,16 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
         achilles: quantity(pen, message.args.achilles),
         tibia: quantity(pen, message.args.tibia),
       });
+    case 'loadAlong': {
+      const { activity, ratio, leg, banded } = message.args;
+      const values = { activity: names.activity(activity), ratio: quantity(pen, ratio) };
+      if (leg === null) return sentence(pen, banded ? 'loadAlong.ranking' : 'loadAlong.pending', values);
+      return sentence(pen, `loadAlong.${leg.from}`, {
+        ...values,
+        along: quantity(pen, leg.along),
+        moment: quantity(pen, leg.moment),
+      });
+    }
     case 'loadSensitivity': {
       const { standOut, chance, figures, draws } = message.args;
       const [most, second] = standOut;

@@ -8,8 +8,9 @@ import { type LoadedFoot, type Person, runCase } from './case-draw';
 import { type Band, type Draw, drawsOf, inBand } from './draws';
 import type { FrameDraw } from './held-draws';
 import { RAYS, type Ray } from './landmarks';
+import { type LegHold, legHoldOf } from './leg-hold';
 import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
-import { fasciaOf, flagsOf } from './loads';
+import { fasciaOf, flagsOf, sidewaysOf } from './loads';
 import { FRAME_FIGURES, type FrameFigure } from './parameter-names';
 import { bandsOfParts } from './part-bands';
 import { type PathForce, pathForces, tibiaOf } from './path-forces';
@@ -91,6 +92,8 @@ interface Answer {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
+  readonly sideways: number;
+  readonly leg: LegHold;
   readonly parts: readonly PathForce[];
 }
 
@@ -139,6 +142,8 @@ const answerOf = (
     fasciaN: fasciaOf(solved),
     achillesN: solved.achillesN,
     tibiaN: tibiaOf(solved),
+    sideways: sidewaysOf(ofCase.figures),
+    leg: legHoldOf(solved),
     parts: pathForces(solved, jointForces(solved), rays, ofCase.figures),
   };
 };
@@ -203,6 +208,9 @@ export const loadBands = (
     fascia: spread((a) => a.fasciaN),
     achilles: spread((a) => a.achillesN),
     tibia: spread((a) => a.tibiaN),
+    sideways: spread((a) => a.sideways),
+    legAlong: spread((a) => a.leg.alongN),
+    legFrontal: spread((a) => a.leg.frontalNmm),
     parts: bandsOfParts(
       told.parts,
       drawn.map((a) => a.parts),

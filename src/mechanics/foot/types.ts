@@ -56,9 +56,11 @@ export interface FootLoads {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
-  /** Moment by which the leg holds the foot from turning in or out, N mm. */
+  /** What the bones of the leg hold level at the ankle. */
+  readonly legAlongN: number;
+  /** Moment by which the leg holds the foot from turning out (positive) or in, N mm. */
   readonly legFrontalNmm: number;
-  /** Ground's push along the ground over its push across it. */
+  /** Ground's push along the ground over its push across it: horizontal over vertical where it is level. */
   readonly sidewaysShare: number;
   readonly largestTurnRad: number;
   readonly flags: readonly LoadFlag[];
@@ -192,6 +194,10 @@ export interface LoadBands {
   readonly fascia: Spread;
   readonly achilles: Spread;
   readonly tibia: Spread;
+  /** `sidewaysShare`, `legAlongN` and `legFrontalNmm` of the told run. */
+  readonly sideways: Spread;
+  readonly legAlong: Spread;
+  readonly legFrontal: Spread;
   /** Every part of the path that the told run has, in its order. */
   readonly parts: readonly PartBand[];
   /** The largest first; none where the ratio has no spread. */

@@ -44,6 +44,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.oneStep':
     'The ratio to walking, against the strain at which hard bone gives way over the strain measured in this bone when walking.',
   'how.loadForces': 'Forces of the same runs over body weight.',
+  'how.loadAlong':
+    'The ground’s push along itself over its push across, as put in with the task; what the springs that hold the talus to the leg carry level, and their moment about the way the foot points.',
   'how.loadSensitivity':
     'Squared rank correlation of the ratio with each figure over the draws; named only above what the largest of so many unrelated figures reaches by chance, five times in a hundred, and in either half of the draws with the same sign.',
   'how.loadFlagged': 'A bound that the told run passes.',

@@ -183,6 +183,39 @@ export const LOAD_SENTENCES = {
     broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
     study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
   },
+  'loadAlong.pending': {
+    patient: 'The ground pushes along itself too.',
+    broadcast: 'In {activity} the ground pushes along itself with {ratio} of what it pushes up.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level); what the leg holds against it waits for the draws.',
+  },
+  'loadAlong.ranking': {
+    patient: 'The ground pushes along itself too.',
+    broadcast: 'In {activity} the ground pushes along itself with {ratio} of what it pushes up.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level); what the leg holds against it has no size that the theory can state.',
+  },
+  'loadAlong.turningOut': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle, and keep the foot from turning out with {moment}.',
+  },
+  'loadAlong.turningIn': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle, and keep the foot from turning in with {moment}.',
+  },
+  'loadAlong.either': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle. Their moment on the foot is {moment}, positive against turning out; which way, the model cannot tell.',
+  },
   'loadFlagged.fasciaAboveStrength': {
     patient:
       'Here the model pulls the band under the sole harder than it can bear. So trust only what is more and what is less.',
