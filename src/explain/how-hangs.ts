@@ -1,9 +1,40 @@
 /** What an answer of question 2 hangs on: what raises the load on the bone, and which figures of the frame matter for it. */
-import { CONTRIBUTORS, type ContributorId } from '../mechanics';
+import { CONTRIBUTORS, type Contributor, type ContributorId } from '../mechanics';
 import { compute, message } from './build';
 import type { Context } from './context';
-import { agreed, type BoneRun, bandsOf, hundredths, rankingInBands, sizeMayBeTold } from './how-computes';
+import {
+  agreed,
+  type BoneRun,
+  bandsOf,
+  hundredths,
+  rankingInBands,
+  sizeMayBeTold,
+  tooManyBeyond,
+} from './how-computes';
+import type { ContributorShift } from './load-messages';
 import { contributorsFor, rayOf } from './loads';
+import { tenth } from './place';
+
+/** A shift of no more than this is not told: the cuts of the bone lie a millimetre or two apart (chosen). */
+const LEAST_SHIFT_MM = 1;
+
+export const shiftTold = (
+  { shift: { mm, towardsHead } }: Pick<Contributor, 'shift'>,
+  sized: boolean,
+): ContributorShift => {
+  const by = {
+    value: tenth(mm.told),
+    unit: 'mm',
+    lowHigh: [tenth(Math.min(mm.low, mm.told)), tenth(Math.max(mm.high, mm.told))],
+  } as const;
+  const told = agreed(towardsHead.share);
+  if (!told.enough || Math.abs(mm.told) <= LEAST_SHIFT_MM) return { moves: 'stays', by, sized, agreed: told };
+  // Told as so much towards the tip: a draw that goes the other way has a minus.
+  const back = { ...by, value: -by.value, lowHigh: [-by.lowHigh[1], -by.lowHigh[0]] } as const;
+  return towardsHead.holds
+    ? { moves: 'toHead', by, sized, agreed: told }
+    : { moves: 'toTip', by: back, sized, agreed: told };
+};
 
 export const contributor = compute(
   'how.contributor',
@@ -12,12 +43,14 @@ export const contributor = compute(
     const found =
       ray === null ? undefined : contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
     if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
+    const ranks = rankingInBands(context, inputs);
     return message('contributor', {
       contributor: found.id,
       ratio: hundredths(found.ratio),
-      ranking: rankingInBands(context, inputs) || !sizeMayBeTold(found),
+      ranking: ranks || !sizeMayBeTold(found),
       raises: found.raises.holds,
       agreed: agreed(found.raises.share),
+      shift: shiftTold(found, !ranks && !found.ranks && !tooManyBeyond(found)),
     });
   },
 );

@@ -28,6 +28,16 @@ export interface Agreed {
   readonly enough: boolean;
 }
 
+/** What a contributor does to the middle of the plateau of pull along the bone. `stays`: as far as the model can tell. */
+export interface ContributorShift {
+  readonly moves: 'toHead' | 'toTip' | 'stays';
+  /** The way it moves positive; towards the head where it stays. */
+  readonly by: Quantity;
+  /** False where the run or its draws are beyond what the theory may state as a size. */
+  readonly sized: boolean;
+  readonly agreed: Agreed;
+}
+
 export interface LoadMessages {
   /** The told run: which side of the bone is pulled, which pressed, and where. */
   loadPull: {
@@ -80,6 +90,7 @@ export interface LoadMessages {
     readonly ranking: boolean;
     readonly raises: boolean;
     readonly agreed: Agreed;
+    readonly shift: ContributorShift;
   };
   contributorPublished: { readonly contributor: ContributorId; readonly index: number };
   /** Could one such step do it? `factor`: the ratio to the reference at which cortical bone fails in one pull. */

@@ -5,7 +5,7 @@ import { LARGE_TURN_DEG } from '../mechanics/foot/types';
 import { changeOf } from './change';
 import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill } from './fill';
+import { fill, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
@@ -151,7 +151,16 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const { values } = told;
       const key = told.key === 'hardly' || !ranking ? told.key : (`${told.key}Rank` as const);
       const { name, step } = loadFactorName(pen, contributor);
-      return sentence(pen, `contributor.${key}`, { contributor: name, step, ...values });
+      const { moves, by, sized, agreed: sure } = message.args.shift;
+      const sizes = sized ? 'sized' : 'rank';
+      return joined([
+        ...sentence(pen, `contributor.${key}`, { contributor: name, step, ...values }),
+        { text: ' ' },
+        ...sentence(pen, `contributorShift.${moves}.${sizes}`, {
+          by: quantity(pen, by),
+          share: quantity(pen, sure.share),
+        }),
+      ]);
     }
     case 'contributorPublished': {
       const { contributor, index } = message.args;

@@ -107,6 +107,14 @@ export interface BeyondTheory {
   readonly beyond: number;
 }
 
+/** What a change does to where the bone is pulled: the middle of its plateau along the bone. */
+export interface PlateauShift {
+  /** Towards the head positive, towards the proximal tip negative. */
+  readonly mm: Spread;
+  /** Whether towards the head (holds true) or the tip, and how many draws move it the same way. */
+  readonly towardsHead: Agreement;
+}
+
 /** One thing that may raise the load: what it does to the largest pull in the bone. */
 export interface Contributor extends BeyondTheory {
   readonly id: ContributorId;
@@ -114,6 +122,7 @@ export interface Contributor extends BeyondTheory {
   readonly ratio: Spread;
   /** Whether it raises (holds true) or lowers the pull, and how many draws say so. */
   readonly raises: Agreement;
+  readonly shift: PlateauShift;
 }
 
 export const CONTRIBUTORS = [

@@ -42,6 +42,38 @@ export const CONTRIBUTOR_SENTENCES = {
     broadcast: 'Published on {contributor}: {text}',
     study: 'Published on {contributor} ({says}): {text}',
   },
+  'contributorShift.toHead.sized': {
+    patient: 'The hardest pull moves towards the toes.',
+    broadcast: 'The hardest pull moves towards the toes by about {by}.',
+    study: 'The middle of the plateau moves {by} towards the head; {share} of the draws agree on the direction.',
+  },
+  'contributorShift.toHead.rank': {
+    patient: 'The hardest pull moves towards the toes.',
+    broadcast: 'The hardest pull moves towards the toes.',
+    study: 'The middle of the plateau moves towards the head, as {share} of the draws agree; no size is stated.',
+  },
+  'contributorShift.toTip.sized': {
+    patient: 'The hardest pull moves towards the heel.',
+    broadcast: 'The hardest pull moves towards the heel by about {by}.',
+    study:
+      'The middle of the plateau moves {by} towards the proximal tip; {share} of the draws agree on the direction.',
+  },
+  'contributorShift.toTip.rank': {
+    patient: 'The hardest pull moves towards the heel.',
+    broadcast: 'The hardest pull moves towards the heel.',
+    study:
+      'The middle of the plateau moves towards the proximal tip, as {share} of the draws agree; no size is stated.',
+  },
+  'contributorShift.stays.sized': {
+    patient: 'Where it pulls hardest does not move, as far as the model tells.',
+    broadcast: 'Where it pulls hardest does not move, as far as the model can tell.',
+    study: 'The middle of the plateau does not move, as far as the model can tell ({by}, positive towards the head).',
+  },
+  'contributorShift.stays.rank': {
+    patient: 'Where it pulls hardest does not move, as far as the model tells.',
+    broadcast: 'Where it pulls hardest does not move, as far as the model can tell.',
+    study: 'The middle of the plateau does not move, as far as the model can tell.',
+  },
   'loadSensitivity.two': {
     patient: 'What matters most for this answer: {most}. Then: {second}.',
     broadcast: 'What matters most for this answer is {most}, then {second}.',
