@@ -134,7 +134,7 @@ export interface LoadMessages {
   loadUnknown: { readonly activity: ActivityId };
   otherEdge: { readonly activity: ActivityId; readonly other: ActivityId };
   loadFails: {
-    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'absurd' | 'badMass';
+    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'calfPushes' | 'absurd' | 'badMass';
     readonly activity: ActivityId;
   };
   loadPending: Record<string, never>;

@@ -259,6 +259,12 @@ export const LOAD_SENTENCES = {
     broadcast: 'With these values the model finds no answer.',
     study: 'No answer: contact and balance did not settle within the bound on passes.',
   },
+  'loadFails.calfPushes': {
+    patient: 'With these values the heel cord would have to push, so there is no answer.',
+    broadcast: 'With these values the heel cord would have to push, which no cord can, so there is no answer.',
+    study:
+      'No answer: balance about the ankle asks the Achilles tendon to push. What pulls the foot up in front is no part of the model.',
+  },
   'loadFails.absurd': {
     patient: 'With these values the foot would be bent out of shape, so there is no answer.',
     broadcast: 'With these values the foot would be bent out of shape, so there is no answer.',
