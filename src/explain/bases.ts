@@ -11,6 +11,7 @@ import * as factors from './factor-findings';
 import * as films from './film-scores';
 import * as forecast from './forecast-computes';
 import * as how from './how-computes';
+import * as hangs from './how-hangs';
 import * as kept from './kept-forecasts';
 import type { Message } from './messages';
 import * as options from './options';
@@ -36,6 +37,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     against,
     where,
     how,
+    hangs,
     why,
     options,
     supports,

@@ -1,31 +1,13 @@
 /** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
 import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
-import {
-  type BeyondTheory,
-  CONTRIBUTORS,
-  type ContributorId,
-  ENOUGH_AGREEMENT,
-  type LoadBands,
-  type LoadFlag,
-  ranksOnly,
-} from '../mechanics';
+import { type BeyondTheory, ENOUGH_AGREEMENT, type LoadBands, type LoadFlag, ranksOnly } from '../mechanics';
 import type { Spread } from '../mechanics/foot/types';
 import type { StationTable } from '../mechanics/types';
 import type { Quantity, Unit } from '../units';
 import { compute, message } from './build';
 import { type Context, zoneAtStation } from './context';
 import type { Agreed, BoneFace } from './load-messages';
-import {
-  activityIn,
-  bandsFor,
-  contributorsFor,
-  type LoadRun,
-  REFERENCE_ACTIVITY,
-  rayOf,
-  referenceRun,
-  taskBoundFor,
-  toldLoads,
-} from './loads';
+import { activityIn, bandsFor, type LoadRun, REFERENCE_ACTIVITY, rayOf, referenceRun, toldLoads } from './loads';
 import { tenth } from './place';
 
 export const howUnknown = compute('how.unknown', () => message('howUnknown', {}));
@@ -83,7 +65,7 @@ export const forcesRank = (context: Context, run: BoneRun): boolean => {
   const told = toldLoads(context, run);
   return 'problem' in told || ranksOnly(told.loads.flags) || tooManyBeyondItself(bandsOf(context, run));
 };
-const rankingInBands = (context: Context, run: BoneRun): boolean =>
+export const rankingInBands = (context: Context, run: BoneRun): boolean =>
   ranking(context, run) || tooManyBeyond(bandsOf(context, run));
 
 const FACES: readonly BoneFace[] = ['top', 'topOuter', 'outer', 'soleOuter', 'sole', 'soleInner', 'inner', 'topInner'];
@@ -195,36 +177,6 @@ export const outsideBeam = compute('how.outsideBeam', (context, inputs: BoneRun)
   return message('outsideBeam', { stretches });
 });
 
-export const contributor = compute(
-  'how.contributor',
-  (context, inputs: BoneRun & { readonly contributor: ContributorId }) => {
-    const ray = rayOf(inputs.bone);
-    if (ray === null) throw new RangeError(`no frame for ${inputs.bone}`);
-    const found = contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
-    if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
-    return message('contributor', {
-      contributor: found.id,
-      byTask: taskBoundFor(context, inputs, ray).includes(found.id),
-      ratio: hundredths(found.ratio),
-      ranking: rankingInBands(context, inputs) || !sizeMayBeTold(found),
-      raises: found.raises.holds,
-      agreed: agreed(found.raises.share),
-    });
-  },
-);
-export const contributorPublished = compute(
-  'how.contributorPublished',
-  (_, inputs: { readonly contributor: ContributorId; readonly index: number }) =>
-    message('contributorPublished', inputs),
-);
-
-/** Contributors that find an answer in this run, in the order of the list. */
-export const contributorIds = (context: Context, run: BoneRun): readonly ContributorId[] => {
-  const ray = rayOf(run.bone);
-  const found = ray === null ? [] : contributorsFor(context, run, ray);
-  return CONTRIBUTORS.filter((id) => found.some((c) => c.id === id));
-};
-
 const strainIn = (context: Context, id: string) => context.content.strains.find((s) => s.id === id)?.figure ?? null;
 
 /** The ratio at which hard bone fails in one pull, from the strain measured in the bone when walking. Null where none was measured. */
@@ -256,6 +208,8 @@ export const oneStep = compute('how.oneStep', (context, inputs: BoneRun) => {
   });
 });
 
+const N_MM_PER_N_M = 1000;
+
 export const loadForces = compute('how.loadForces', (context, inputs: BoneRun) => {
   const { fascia, achilles, tibia } = bandsOf(context, inputs);
   const told = toldLoads(context, inputs);
@@ -269,12 +223,33 @@ export const loadForces = compute('how.loadForces', (context, inputs: BoneRun) =
   });
 });
 
-/** The two figures that matter most here. */
-export const loadSensitivity = compute('how.loadSensitivity', (context, inputs: BoneRun) => {
-  const { sensitivity } = bandsOf(context, inputs);
-  const [most, second] = sensitivity;
-  if (most === undefined || second === undefined) throw new RangeError('no figures');
-  return message('loadSensitivity', { most: most.figure, second: second.figure });
+const bare = ({ value, unit, lowHigh: [a, b] = [value, value] }: Quantity): Quantity => {
+  const [one, other] = [Math.abs(a), Math.abs(b)];
+  return { value: Math.abs(value), unit, lowHigh: [Math.min(one, other), Math.max(one, other)] };
+};
+
+/** The ratio goes in with the task and is told of every run; what comes out at the leg only where it may have a size. */
+export const loadAlong = compute('how.loadAlong', (context, inputs: BoneRun & { readonly banded: boolean }) => {
+  const told = toldLoads(context, inputs);
+  if ('problem' in told) throw new RangeError(told.problem.kind);
+  const { weightN, sidewaysShare } = told.loads;
+  const bands = inputs.banded ? bandsOf(context, inputs) : null;
+  const moment = bands === null ? null : spread(bands.legFrontal, 'N m', N_MM_PER_N_M);
+  const [low, high] = moment?.lowHigh ?? [0, 0];
+  const from = low > 0 ? 'turningOut' : high < 0 ? 'turningIn' : 'either';
+  return message('loadAlong', {
+    activity: inputs.activity,
+    ratio: bands === null ? { value: two(sidewaysShare), unit: 'share' } : spread(bands.sideways, 'share'),
+    leg:
+      bands === null || moment === null || forcesRank(context, inputs)
+        ? null
+        : {
+            along: spread(bands.legAlong, 'body weight', weightN),
+            moment: from === 'either' ? moment : bare(moment),
+            from,
+          },
+    banded: inputs.banded,
+  });
 });
 
 export const loadFlagged = compute(

@@ -5,6 +5,7 @@ import { find } from './build';
 import type { ModelLimit } from './confidence';
 import type { Assumed, BoneRun } from './how-computes';
 import * as computes from './how-computes';
+import * as hangs from './how-hangs';
 import { activityIn, evidenceOfLoads, toldLoads } from './loads';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -57,7 +58,7 @@ const publishedOf = (s: Situation, factor: LoadFactor | undefined, whatIf: boole
     find(s.context, 'how', {
       id: `contributor.${factor?.id}.published.${index + 1}`,
       depth: 'more',
-      compute: computes.contributorPublished,
+      compute: hangs.contributorPublished,
       inputs: { contributor: factor?.id as never, index },
       evidence: [each.evidence],
       readers: ['broadcast', 'study'],
@@ -66,11 +67,11 @@ const publishedOf = (s: Situation, factor: LoadFactor | undefined, whatIf: boole
   );
 
 const contributorFindings = (s: Situation, run: BoneRun, shared: Shared): readonly Finding[] =>
-  computes.contributorIds(s.context, run).flatMap((id) => [
+  hangs.contributorIds(s.context, run).flatMap((id) => [
     find(s.context, 'how', {
       ...shared,
       id: `contributor.${id}`,
-      compute: computes.contributor,
+      compute: hangs.contributor,
       inputs: { ...run, contributor: id },
     }),
     ...publishedOf(
@@ -101,7 +102,7 @@ const bandFindings = (s: Situation, run: BoneRun, shared: Shared, all: boolean):
         ]),
     ...(all ? contributorFindings(s, run, shared) : []),
     ...(computes.hasSensitivity(context, run)
-      ? [find(context, 'how', { ...shared, id: 'loadSensitivity', compute: computes.loadSensitivity, inputs: run })]
+      ? [find(context, 'how', { ...shared, id: 'loadSensitivity', compute: hangs.loadSensitivity, inputs: run })]
       : []),
     // Sizes: only where the run and enough of its draws are within what the theory may state.
     ...(computes.forcesRank(context, run)
@@ -155,6 +156,13 @@ export const loadFindings = (s: Situation, given: BoneRun & Assumed, bands: Band
         inputs: { flag, ...activity },
       }),
     ),
+    find(context, 'how', {
+      ...shared,
+      id: 'loadAlong',
+      compute: computes.loadAlong,
+      inputs: { ...run, banded: bands !== 'none' },
+      readers: ['broadcast', 'study'],
+    }),
     ...(bands !== 'none'
       ? bandFindings(s, run, shared, bands === 'all')
       : [find(context, 'how', { ...note('loadPending'), compute: computes.loadPending, inputs: {} })]),

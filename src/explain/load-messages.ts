@@ -28,6 +28,16 @@ export interface Agreed {
   readonly enough: boolean;
 }
 
+/** What a contributor does to the middle of the plateau of pull along the bone. `stays`: as far as the model can tell. */
+export interface ContributorShift {
+  readonly moves: 'toHead' | 'toTip' | 'stays';
+  /** The way it moves positive; towards the head where it stays. */
+  readonly by: Quantity;
+  /** False where the run or its draws are beyond what the theory may state as a size. */
+  readonly sized: boolean;
+  readonly agreed: Agreed;
+}
+
 export interface LoadMessages {
   /** The told run: which side of the bone is pulled, which pressed, and where. */
   loadPull: {
@@ -82,6 +92,7 @@ export interface LoadMessages {
     readonly ranking: boolean;
     readonly raises: boolean;
     readonly agreed: Agreed;
+    readonly shift: ContributorShift;
   };
   contributorPublished: { readonly contributor: ContributorId; readonly index: number };
   /** Could one such step do it? `factor`: the ratio to the reference at which cortical bone fails in one pull. */
@@ -99,12 +110,33 @@ export interface LoadMessages {
     readonly achilles: Quantity;
     readonly tibia: Quantity;
   };
-  loadSensitivity: { readonly most: string; readonly second: string };
+  /** The ground's push along itself, and what the leg holds against it. */
+  loadAlong: {
+    readonly activity: ActivityId;
+    /** Over its push across: horizontal over vertical where the ground is level. Put in with the task. */
+    readonly ratio: Quantity;
+    /** Null where it may have no size; until the draws have come nothing is told of it. */
+    readonly leg: {
+      readonly along: Quantity;
+      /** Without a sign where `from` says which way; else positive from turning out, negative from turning in. */
+      readonly moment: Quantity;
+      readonly from: 'turningIn' | 'turningOut' | 'either';
+    } | null;
+    readonly banded: boolean;
+  };
+  /** Figures told from chance, two at most, the largest first; none where no one figure stands out. */
+  loadSensitivity: {
+    readonly standOut: readonly { readonly figure: string; readonly share: Quantity }[];
+    /** The share that the largest of so many unrelated figures reaches by chance. */
+    readonly chance: Quantity;
+    readonly figures: number;
+    readonly draws: number;
+  };
   loadFlagged: { readonly flag: LoadFlag; readonly activity: ActivityId };
   loadUnknown: { readonly activity: ActivityId };
   otherEdge: { readonly activity: ActivityId; readonly other: ActivityId };
   loadFails: {
-    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'absurd' | 'badMass';
+    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'calfPushes' | 'absurd' | 'badMass';
     readonly activity: ActivityId;
   };
   loadPending: Record<string, never>;

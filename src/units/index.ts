@@ -15,6 +15,7 @@ export type Unit =
   | 'mm4'
   | 'N'
   | 'N mm'
+  | 'N m'
   | 'MPa'
   | 'kg'
   | 'cm'

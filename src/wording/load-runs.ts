@@ -5,7 +5,7 @@ import { LARGE_TURN_DEG } from '../mechanics/foot/types';
 import { changeOf } from './change';
 import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill } from './fill';
+import { fill, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
@@ -27,6 +27,7 @@ const LOAD_MESSAGES = [
   'contributorPublished',
   'oneStep',
   'loadForces',
+  'loadAlong',
   'loadSensitivity',
   'loadFlagged',
   'loadUnknown',
@@ -150,7 +151,18 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const { values } = told;
       const key = told.key === 'hardly' || !ranking ? told.key : (`${told.key}Rank` as const);
       const { name, step } = loadFactorName(pen, contributor);
-      return sentence(pen, `contributor.${byTask ? 'byTask' : key}`, { contributor: name, step, ...values });
+      // Where the sign depends on the task, so does the place.
+      if (byTask) return sentence(pen, 'contributor.byTask', { contributor: name, step });
+      const { moves, by, sized, agreed: sure } = message.args.shift;
+      const sizes = sized ? 'sized' : 'rank';
+      return joined([
+        ...sentence(pen, `contributor.${key}`, { contributor: name, step, ...values }),
+        { text: ' ' },
+        ...sentence(pen, `contributorShift.${moves}.${sizes}`, {
+          by: quantity(pen, by),
+          share: quantity(pen, sure.share),
+        }),
+      ]);
     }
     case 'contributorPublished': {
       const { contributor, index } = message.args;
@@ -176,11 +188,31 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
         achilles: quantity(pen, message.args.achilles),
         tibia: quantity(pen, message.args.tibia),
       });
+    case 'loadAlong': {
+      const { activity, ratio, leg, banded } = message.args;
+      const values = { activity: names.activity(activity), ratio: quantity(pen, ratio) };
+      if (leg === null) return sentence(pen, banded ? 'loadAlong.ranking' : 'loadAlong.pending', values);
+      return sentence(pen, `loadAlong.${leg.from}`, {
+        ...values,
+        along: quantity(pen, leg.along),
+        moment: quantity(pen, leg.moment),
+      });
+    }
     case 'loadSensitivity': {
-      const reference = PARTS.theReference;
-      return sentence(pen, 'loadSensitivity', {
-        most: figureName(pen, message.args.most, reference),
-        second: figureName(pen, message.args.second, reference),
+      const { standOut, chance, figures, draws } = message.args;
+      const [most, second] = standOut;
+      const named = (one: typeof most) => ({
+        name: one === undefined ? '' : figureName(pen, one.figure, PARTS.theReference),
+        share: one === undefined ? '' : quantity(pen, one.share),
+      });
+      return sentence(pen, `loadSensitivity.${most === undefined ? 'none' : second === undefined ? 'one' : 'two'}`, {
+        most: named(most).name,
+        mostShare: named(most).share,
+        second: named(second).name,
+        secondShare: named(second).share,
+        chance: quantity(pen, chance),
+        figures: String(figures),
+        draws: String(draws),
       });
     }
     case 'loadFlagged':

@@ -21,6 +21,7 @@ const UNIT_WORDS: Readonly<Record<Quantity['unit'], string>> = {
   mm4: ' mm⁴',
   N: ' N',
   'N mm': ' N mm',
+  'N m': ' N m',
   MPa: ' MPa',
   kg: ' kg',
   cm: ' cm',

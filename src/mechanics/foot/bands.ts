@@ -5,15 +5,17 @@
 
 import { peakOf } from '../stations';
 import { type LoadedFoot, type Person, runCase } from './case-draw';
-import { type Band, type Draw, drawsOf, inBand, rankCorrelation } from './draws';
+import { type Band, type Draw, drawsOf, inBand } from './draws';
 import type { FrameDraw } from './held-draws';
 import { RAYS, type Ray } from './landmarks';
+import { type LegHold, legHoldOf } from './leg-hold';
 import { CASE_FIGURES, type CaseFigure, type LoadCase } from './load-case';
-import { fasciaOf, flagsOf } from './loads';
+import { fasciaOf, flagsOf, sidewaysOf } from './loads';
 import { FRAME_FIGURES, type FrameFigure } from './parameter-names';
 import { bandsOfParts } from './part-bands';
 import { type PathForce, pathForces, tibiaOf } from './path-forces';
 import { allStations, jointForces, type RayStation, rayStations } from './recover';
+import { chanceFloor, sensitivityOf } from './sensitivity';
 import type { FootSolution } from './solve';
 import { agreementOf, spreadOf } from './spread';
 import { type LoadBands, ranksOnly, type Spread } from './types';
@@ -90,6 +92,8 @@ interface Answer {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
+  readonly sideways: number;
+  readonly leg: LegHold;
   readonly parts: readonly PathForce[];
 }
 
@@ -138,6 +142,8 @@ const answerOf = (
     fasciaN: fasciaOf(solved),
     achillesN: solved.achillesN,
     tibiaN: tibiaOf(solved),
+    sideways: sidewaysOf(ofCase.figures),
+    leg: legHoldOf(solved),
     parts: pathForces(solved, jointForces(solved), rays, ofCase.figures),
   };
 };
@@ -148,20 +154,14 @@ const apart = (a: number, b: number): number => Math.abs(Math.atan2(Math.sin(a -
 /** Ratios nearer to each other than this are one ratio: a task against itself has no spread to be shared out, only rounding. */
 const ONE_RATIO = 1e-9;
 
-/** Parts of the spread of log ratios, by squared rank correlation with each figure, the largest first. None where there is no spread. */
-const sensitivityOf = (answers: readonly Answer[]): LoadBands['sensitivity'] => {
+/** What the log ratios hang on. Nothing where they have no spread; a figure without a band was not drawn. */
+const hangsOn = (answers: readonly Answer[]): Pick<LoadBands, 'sensitivity' | 'chanceShare'> => {
   const ratios = answers.map((a) => Math.log(a.ratio));
-  if (Math.max(...ratios) - Math.min(...ratios) < ONE_RATIO) return [];
-  const squared = NAMES.filter((name) => new Set(answers.map((a) => a.draw.values[name])).size > 1).map((name) => ({
-    figure: name,
-    share:
-      rankCorrelation(
-        answers.map((a) => a.draw.shares[name]),
-        ratios,
-      ) ** 2,
-  }));
-  const all = squared.reduce((sum, each) => sum + each.share, 0);
-  return squared.map((each) => ({ ...each, share: each.share / all })).sort((a, b) => b.share - a.share);
+  const drawn = NAMES.filter((name) => new Set(answers.map((a) => a.draw.values[name])).size > 1);
+  const chanceShare = chanceFloor(drawn.length, answers.length);
+  if (Math.max(...ratios) - Math.min(...ratios) < ONE_RATIO) return { sensitivity: [], chanceShare };
+  const figures = drawn.map((name) => ({ figure: name, shares: answers.map((a) => a.draw.shares[name]) }));
+  return { sensitivity: sensitivityOf(figures, ratios), chanceShare };
 };
 
 /** Bands of one bone in one case against the reference. Null when the told values, or all draws, find no answer. */
@@ -208,12 +208,15 @@ export const loadBands = (
     fascia: spread((a) => a.fasciaN),
     achilles: spread((a) => a.achillesN),
     tibia: spread((a) => a.tibiaN),
+    sideways: spread((a) => a.sideways),
+    legAlong: spread((a) => a.leg.alongN),
+    legFrontal: spread((a) => a.leg.frontalNmm),
     parts: bandsOfParts(
       told.parts,
       drawn.map((a) => a.parts),
       rest.length,
     ),
-    sensitivity: sensitivityOf(drawn),
+    ...hangsOn(drawn),
     beyond: 1 - drawn.filter((a) => !a.ranks).length / rest.length,
     beyondItself: 1 - drawn.filter((a) => !a.ranksItself).length / rest.length,
     unsolved: rest.length - drawn.length,

@@ -4,7 +4,7 @@ import { type BandedCase, caseOf, type LoadDraw } from './bands';
 import type { KeptFrames, LoadedFoot, Person } from './case-draw';
 import type { Ray } from './landmarks';
 import { type LoadCaseFigures, TENDONS } from './load-case';
-import { type FrameRun, type Pulled, pullChangeOf, pullOf } from './pull';
+import { type FrameRun, type PulledAt, pullChangeOf, pullOf, shiftOf } from './pull';
 import { CONTRIBUTORS, type Contributor, type ContributorId } from './types';
 
 /** One step of each contributor. Chosen as a step a person would name; the wording says it. */
@@ -75,13 +75,13 @@ export const contributorsOf = (
 ): readonly Contributor[] => {
   const bases = draws.map((draw): FrameRun => ({ loadCase: caseOf(draw, loadCase, 'case'), person, form: foot.form }));
   const kept = draws.map((): KeptFrames => new Map());
-  const pull = (run: FrameRun, i: number): Pulled | null =>
+  const pull = (run: FrameRun, i: number): PulledAt | null =>
     pullOf(foot, run, draws[i] as LoadDraw, ray, kept[i] as KeptFrames);
   const pulls = bases.map(pull);
   return CONTRIBUTORS.filter((id) => speaks(id, foot.form, ray)).flatMap((id): Contributor[] => {
     const after = bases.map((base, i) => pull(changed(id, base), i));
-    const change = pullChangeOf(pulls, after);
-    return change === null ? [] : [{ id, ...change }];
+    const [change, shift] = [pullChangeOf(pulls, after), shiftOf(pulls, after)];
+    return change === null || shift === null ? [] : [{ id, ...change, shift }];
   });
 };
 

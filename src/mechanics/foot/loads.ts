@@ -1,9 +1,10 @@
 /** One load case on one foot: solved, and told as plain data. */
 import type { BoneId } from '../../ids';
-import { dot, length, type Vec3 } from '../../units';
+import { length, type Vec3 } from '../../units';
 import { peakOf } from '../stations';
 import type { StationTable } from '../types';
 import { metatarsalOf, RAYS, type Ray } from './landmarks';
+import { legHoldOf } from './leg-hold';
 import type { LoadCase, LoadCaseFigures } from './load-case';
 import { pathOf } from './path';
 import { tibiaOf } from './path-forces';
@@ -76,7 +77,8 @@ const largestTurn = (solution: FootSolution): number => {
 export const fasciaOf = ({ ready, tieN }: FootSolution): number =>
   ready.ties.reduce((sum, tie, k) => (tie.id.startsWith('fascia') ? sum + (tieN[k] as number) : sum), 0);
 
-const sidewaysOf = (g: LoadCaseFigures): number => Math.hypot(g.sideways, g.forwards) / g.total;
+/** Horizontal over vertical where the ground is level; on a tilted one along it over across it, which is what makes a shoe slip. */
+export const sidewaysOf = (g: LoadCaseFigures): number => Math.hypot(g.sideways, g.forwards) / g.total;
 
 /** Where a run is more than the theory, or the tissue, can bear. */
 export const flagsOf = (solution: FootSolution, g: LoadCaseFigures): LoadFlag[] => {
@@ -95,9 +97,8 @@ export const loadsOf = (frame: FrameOf, solution: FootSolution, loadCase: LoadCa
   const stations = allStations(solution, frame.sections, 0);
   const fasciaN = fasciaOf(solution);
   const largestTurnRad = largestTurn(solution);
-  const sidewaysShare = sidewaysOf(g);
   const flags = flagsOf(solution, g);
-  const talus = ready.nodes.rigid.talus;
+  const leg = legHoldOf(solution);
   return {
     weightN: solution.weightN,
     tables: RAYS.map((ray) => {
@@ -110,8 +111,9 @@ export const loadsOf = (frame: FrameOf, solution: FootSolution, loadCase: LoadCa
     fasciaN,
     achillesN: solution.achillesN,
     tibiaN: tibiaOf(solution),
-    legFrontalNmm: -ready.hold.turn[2] * dot(turnOf(solution, talus), [0, 0, 1]),
-    sidewaysShare,
+    legAlongN: leg.alongN,
+    legFrontalNmm: leg.frontalNmm,
+    sidewaysShare: sidewaysOf(g),
     largestTurnRad,
     flags,
     solved: {

@@ -72,7 +72,7 @@ const tendonParts = (solution: FootSolution, pulls: Readonly<Record<Tendon, numb
         }),
       ),
     ),
-    { id: 'achilles', kind: 'tendon', sense: 'pulled', forceN: Math.abs(solution.achillesN) },
+    { id: 'achilles', kind: 'tendon', sense: 'pulled', forceN: solution.achillesN },
   ];
 };
 

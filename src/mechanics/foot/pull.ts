@@ -1,14 +1,14 @@
 /** The largest pull in one metatarsal in one run of one draw, and what a change does to it over all draws. */
 import type { FootForm } from '../../anatomy/types';
 import { peakOf } from '../stations';
-import { isSolved, type LoadDraw } from './bands';
+import { isSolved, type LoadDraw, plateauOf } from './bands';
 import { type KeptFrames, type LoadedFoot, type Person, runCase } from './case-draw';
 import type { Ray } from './landmarks';
 import type { LoadCase } from './load-case';
 import { flagsOf } from './loads';
 import { rayStations } from './recover';
 import { agreementOf, spreadOf } from './spread';
-import { type Agreement, type BeyondTheory, ranksOnly, type Spread } from './types';
+import { type Agreement, type BeyondTheory, type PlateauShift, ranksOnly, type Spread } from './types';
 
 /** What one run of the frame is told besides the draw. */
 export interface FrameRun {
@@ -22,6 +22,12 @@ export interface Pulled {
   readonly mpa: number;
   /** Beyond what the theory may state as a size. */
   readonly beyond: boolean;
+}
+
+/** The largest pull in a bone, and where. */
+export interface PulledAt extends Pulled {
+  /** Middle of the stretch that carries nine tenths of it, mm from the tip. */
+  readonly middleMm: number;
 }
 
 /** How many draws of a change are beyond the theory, with it or without it; a draw without an answer is no size either. */
@@ -38,11 +44,15 @@ export const pullOf = (
   draw: LoadDraw,
   ray: Ray,
   kept: KeptFrames,
-): Pulled | null => {
+): PulledAt | null => {
   const solved = runCase(foot, loadCase, draw.values, person, form, kept);
   if (!isSolved(solved)) return null;
-  const { mpa } = peakOf(rayStations(solved, foot.sections, ray, draw.values.wall), 'tensionMPa');
-  return mpa > 0 ? { mpa, beyond: ranksOnly(flagsOf(solved, loadCase.figures)) } : null;
+  const stations = rayStations(solved, foot.sections, ray, draw.values.wall);
+  const { mpa, sMm } = peakOf(stations, 'tensionMPa');
+  if (!(mpa > 0)) return null;
+  // A bone that is a beam nowhere has no plateau to state, only the place of its peak.
+  const [fromMm, toMm] = stations.some((s) => !s.outsideBeamTheory) ? plateauOf(stations, mpa) : [sMm, sMm];
+  return { mpa, middleMm: (fromMm + toMm) / 2, beyond: ranksOnly(flagsOf(solved, loadCase.figures)) };
 };
 
 export interface PullChange extends BeyondTheory {
@@ -72,5 +82,32 @@ export const pullChangeOf = (
       drawn.map((ratio) => ratio > 1),
       rest.length,
     ),
+  };
+};
+
+/** Where the plateau goes with a change, draw by draw as the ratio does. */
+export const shiftOf = (
+  before: readonly (PulledAt | null)[],
+  after: readonly (PulledAt | null)[],
+): PlateauShift | null => {
+  const moved = before.map((pull, i) => {
+    const changed = after[i];
+    return pull === null || changed == null ? null : changed.middleMm - pull.middleMm;
+  });
+  const [told, ...rest] = moved;
+  const drawn = rest.filter((mm) => mm !== null);
+  if (told == null || drawn.length === 0) return null;
+  const direction = Math.sign(told);
+  return {
+    mm: spreadOf(told, drawn),
+    // A draw in which it stays where it is goes neither way.
+    towardsHead: {
+      holds: told > 0,
+      share: agreementOf(
+        true,
+        drawn.map((mm) => Math.sign(mm) === direction),
+        rest.length,
+      ).share,
+    },
   };
 };

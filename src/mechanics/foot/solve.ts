@@ -36,6 +36,8 @@ export type FootProblem =
   | { readonly kind: 'centreOfPressureOutside'; readonly zMm: number; readonly fromMm: number; readonly toMm: number }
   | { readonly kind: 'noStiffness'; readonly where: string }
   | { readonly kind: 'notSettled'; readonly passes: number }
+  /** The balance asks the calf to push: a tendon only pulls, and what in a person would balance it is no part of this. */
+  | { readonly kind: 'calfPushes'; readonly pushN: number }
   | { readonly kind: 'absurd'; readonly mm: number; readonly deg: number; readonly where: string }
   | { readonly kind: 'badMass'; readonly massKg: number };
 
@@ -129,6 +131,8 @@ const PASSES = 40;
 const MEMORY = 5;
 /** Passes end when calf and shear change by less than this share of body weight. */
 const SETTLED = 1e-10;
+/** A push below this share of body weight is rounding: a foot in the press has nothing for its calf to do. */
+const NO_PUSH = 1e-6;
 const isProblem = <T extends object>(value: T | FootProblem): value is FootProblem => 'kind' in value;
 
 /** Solves one case on a ready frame. `massKg` sets the body weight. */
@@ -256,6 +260,7 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
     );
     const change = off.reduce((most, x, i) => Math.max(most, Math.abs(x) * (weights[i] as number)), 0);
     if (change < SETTLED) {
+      if (achillesN < -NO_PUSH * weightN) return { kind: 'calfPushes', pushN: -achillesN };
       const done = finish(ready, weightN, pass, achillesN, applied(achillesN, sheared), passes);
       return isProblem(done) ? done : { ...done, toeN: toePart * totalN };
     }

@@ -56,9 +56,11 @@ export interface FootLoads {
   readonly fasciaN: number;
   readonly achillesN: number;
   readonly tibiaN: number;
-  /** Moment by which the leg holds the foot from turning in or out, N mm. */
+  /** What the bones of the leg hold level at the ankle. */
+  readonly legAlongN: number;
+  /** Moment by which the leg holds the foot from turning out (positive) or in, N mm. */
   readonly legFrontalNmm: number;
-  /** Ground's push along the ground over its push across it. */
+  /** Ground's push along the ground over its push across it: horizontal over vertical where it is level. */
   readonly sidewaysShare: number;
   readonly largestTurnRad: number;
   readonly flags: readonly LoadFlag[];
@@ -105,6 +107,14 @@ export interface BeyondTheory {
   readonly beyond: number;
 }
 
+/** What a change does to where the bone is pulled: the middle of its plateau along the bone. */
+export interface PlateauShift {
+  /** Towards the head positive, towards the proximal tip negative. */
+  readonly mm: Spread;
+  /** Whether towards the head (holds true) or the tip, and how many draws move it the same way. */
+  readonly towardsHead: Agreement;
+}
+
 /** One thing that may raise the load: what it does to the largest pull in the bone. */
 export interface Contributor extends BeyondTheory {
   readonly id: ContributorId;
@@ -112,6 +122,7 @@ export interface Contributor extends BeyondTheory {
   readonly ratio: Spread;
   /** Whether it raises (holds true) or lowers the pull, and how many draws say so. */
   readonly raises: Agreement;
+  readonly shift: PlateauShift;
 }
 
 export const CONTRIBUTORS = [
@@ -156,8 +167,10 @@ export interface ShareLoad extends BeyondTheory {
 
 export interface FigureShare {
   readonly figure: string;
-  /** Of the spread of the ratio, by squared rank correlation; all figures together make 1. */
+  /** Of the spread of the ratio, by squared rank correlation with this figure alone. */
   readonly share: number;
+  /** More than chance shows, in all draws and in either half of them; the share of any other is not told. */
+  readonly standsOut: boolean;
 }
 
 /** Where one draw pulls on the bone, mm from the tip: its largest pull, and the stretch that carries nine tenths of it. */
@@ -190,9 +203,16 @@ export interface LoadBands {
   readonly fascia: Spread;
   readonly achilles: Spread;
   readonly tibia: Spread;
+  /** `sidewaysShare`, `legAlongN` and `legFrontalNmm` of the told run. */
+  readonly sideways: Spread;
+  readonly legAlong: Spread;
+  readonly legFrontal: Spread;
   /** Every part of the path that the told run has, in its order. */
   readonly parts: readonly PartBand[];
+  /** The largest first; none where the ratio has no spread. */
   readonly sensitivity: readonly FigureShare[];
+  /** The share that the largest of so many unrelated figures reaches by chance. */
+  readonly chanceShare: number;
   /** Share of the draws in which the ratio is beyond what may be stated as a size (`ranksOnly`, in the task or in the reference). */
   readonly beyond: number;
   /** The same for forces of the task alone. A draw without an answer states no size either: both count it. */

@@ -34,7 +34,7 @@ const Pages = ({ loads }: { readonly loads: Loads }) => {
       <h2>{say('path.title')}</h2>
       <PathTable
         told={loads.loads.told}
-        bands={loads.current ? (loads.banded?.loads?.bands?.parts ?? null) : null}
+        bands={loads.current ? (loads.banded?.loads?.bands ?? null) : null}
         sized={!loads.loads.forcesRank}
       />
       <h2>{say('figures.title')}</h2>

@@ -14,7 +14,7 @@ export interface FigureRow {
   readonly name: string;
   readonly figure: Figure;
   readonly basis: FrameFigureRecord['basis'] | null;
-  readonly share: number | null;
+  readonly share: number | 'chance' | null;
 }
 
 export interface FigureGroup {
@@ -39,7 +39,7 @@ const Row = ({ row }: { readonly row: FigureRow }) => {
       <td>
         {source === null ? say('figures.noSource') : sourceName(content, source)}, {say(markWordKey(mark))}
       </td>
-      <td className="figure-share">{shareText(row.share)}</td>
+      <td className="figure-share">{row.share === 'chance' ? say('figures.chance') : shareText(row.share)}</td>
       <td>{figure.note}</td>
     </tr>
   );

@@ -1,8 +1,15 @@
 /** The way of the load from leg to ground, part by part: newtons, body weights, pulled or pressed, and the joints by their facets. */
-import { ENOUGH_AGREEMENT, type FootLoads, type PartBand, type PathPart } from '../../mechanics/foot/types';
+import {
+  ENOUGH_AGREEMENT,
+  type FootLoads,
+  type LoadBands,
+  type PartBand,
+  type PathPart,
+} from '../../mechanics/foot/types';
 import { usePages, useSession } from '../context';
 import { ColumnHeads } from '../parts/ColumnHeads';
 import { ScrollBox } from '../parts/ScrollBox';
+import { AlongGround } from './AlongGround';
 import { jointsLeftOut, PATH_KINDS, partName } from './path-names';
 
 const COLUMNS = ['part', 'force', 'band', 'weights', 'sense', 'facet'] as const;
@@ -116,9 +123,17 @@ const LeftOut = ({ told }: { readonly told: FootLoads }) => {
   );
 };
 
+interface TableProperties {
+  readonly told: FootLoads;
+  /** Of what is told now; null while they are being worked out. */
+  readonly bands: LoadBands | null;
+  readonly sized: boolean;
+}
+
 /** `sized`: where only more and less may be told, no part of the way has a number; what the ground takes in all was given. */
-export const PathTable = ({ told, bands, sized }: Banded & { readonly sized: boolean }) => {
+export const PathTable = ({ told, bands: all, sized }: TableProperties) => {
   const { say } = usePages();
+  const bands = all?.parts ?? null;
   return (
     <>
       <p className="small-print">
@@ -139,6 +154,7 @@ export const PathTable = ({ told, bands, sized }: Banded & { readonly sized: boo
             />
           ))}
           <GroundInAll told={told} bands={bands} />
+          <AlongGround told={told} bands={all} sized={sized} columns={COLUMNS.length} />
         </table>
       </ScrollBox>
       <LeftOut told={told} />

@@ -47,7 +47,10 @@ export const FrameFigures = ({ loads }: Properties) => {
         })}
       </p>
       <p className="small-print">
-        {say('figures.shares', { draws: bands?.draws ?? '…' })}{' '}
+        {say('figures.shares', {
+          draws: bands?.draws ?? '…',
+          percent: bands === null ? '…' : Math.round(100 * bands.chanceShare),
+        })}{' '}
         {bands !== null &&
           say('figures.held', { tried: bands.tried, dropped: bands.tried - bands.draws, draws: bands.draws })}
       </p>

@@ -1,6 +1,6 @@
 /**
- * What raises the load on this bone: each thing alone, as a change in percent with its band, what was published on it side by side
- * where it disagrees, and whether one step is enough or many are needed.
+ * What raises the load on this bone: each thing alone, as a change in percent with its band and where it moves the pull, what was
+ * published on it side by side where it disagrees, and whether one step is enough or many are needed.
  */
 import type { LoadFactor } from '../../content/schema';
 import type { Spread } from '../../mechanics/foot/types';
@@ -89,6 +89,23 @@ const disagreeing = (factor: LoadFactor | undefined): boolean =>
 
 const RANK_WORDS = { raises: 'whyHere.more', lowers: 'whyHere.less', hardly: 'whyHere.hardly' } as const;
 
+const SHIFT_WORDS = {
+  toHead: { sized: 'whyHere.toHead', rank: 'whyHere.toHeadRank' },
+  toTip: { sized: 'whyHere.toTip', rank: 'whyHere.toTipRank' },
+  stays: { sized: 'whyHere.stays', rank: 'whyHere.stays' },
+} as const;
+
+/** Where the middle of the plateau goes. */
+const Shift = ({ contributor }: Pick<NameProperties, 'contributor'>) => {
+  const { say } = usePages();
+  const { moves, by, sized } = contributor.message.args.shift;
+  return (
+    <span className="small-print contributor-shift">
+      {say(SHIFT_WORDS[moves][sized ? 'sized' : 'rank'], { mm: Math.abs(by.value).toFixed(1) })}
+    </span>
+  );
+};
+
 interface NameProperties {
   readonly contributor: Contributor;
   readonly factor: LoadFactor | undefined;
@@ -110,6 +127,7 @@ const ContributorName = ({ contributor, factor }: NameProperties) => {
       ) : (
         <span>{say('whyHere.percent', { percent: signedPercent(args.ratio.value) })}</span>
       )}
+      <Shift contributor={contributor} />
       {disagreeing(factor) && <span className="disagrees">{say('whyHere.disagrees')}</span>}
     </span>
   );

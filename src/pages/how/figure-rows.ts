@@ -18,14 +18,16 @@ export const rangeText = ({ value, low = value, high = value }: Figure): string 
   low === high ? '' : `${number(low)} … ${number(high)}`;
 
 /**
- * Share of the spread of the answer; null until it is worked out, and for a figure without a band: nothing of it is drawn, and what a
- * rank correlation finds there is chance.
+ * Share of the spread of the answer; null until it is worked out, and for a figure without a band: nothing of it is drawn. `chance`
+ * where it is not told from what an unrelated figure shows.
  */
-export const spreadShare = (bands: LoadBands | null, id: string, figure: Figure): number | null =>
-  rangeText(figure) === '' ? null : (bands?.sensitivity.find((each) => each.figure === id)?.share ?? null);
+export const spreadShare = (bands: LoadBands | null, id: string, figure: Figure): number | 'chance' | null => {
+  const found = rangeText(figure) === '' ? undefined : bands?.sensitivity.find((each) => each.figure === id);
+  if (found === undefined) return null;
+  return found.standsOut ? found.share : 'chance';
+};
 
-export const shareText = (share: number | null): string =>
-  share === null ? '–' : share < 0.01 ? '< 1 %' : `${Math.round(100 * share)} %`;
+export const shareText = (share: number | null): string => (share === null ? '–' : `${Math.round(100 * share)} %`);
 
 /** How many figures of the frame rest on what, for the sentence above the table. */
 export const countBases = (content: Content): Readonly<Record<FrameFigureRecord['basis'], number>> => {

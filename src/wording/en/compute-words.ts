@@ -43,12 +43,15 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.outsideBeam':
     'Within one depth of a held end, and where the bone is thicker than a third of its length, sections do not stay flat: the model has nothing to say there.',
   'how.contributor':
-    'The same draws run again with this one thing changed; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+    'The same draws run again with this one thing changed; the ratio of the largest tensions, how far the middle of the stretch that carries nine tenths of them moves along the bone, and how many draws agree on either. A shift of 1 mm or less is not told.',
   'how.contributorPublished': 'What was published on it, for and against, as it was read.',
   'how.oneStep':
     'The ratio to walking, against the strain at which hard bone gives way over the strain measured in this bone when walking.',
   'how.loadForces': 'Forces of the same runs over body weight.',
-  'how.loadSensitivity': 'Squared rank correlation of the ratio with each figure over the draws.',
+  'how.loadAlong':
+    'The ground’s push along itself over its push across, as put in with the task; what the springs that hold the talus to the leg carry level, and their moment about the way the foot points.',
+  'how.loadSensitivity':
+    'Squared rank correlation of the ratio with each figure over the draws; named only above what the largest of so many unrelated figures reaches by chance, five times in a hundred, and in either half of the draws with the same sign.',
   'how.loadFlagged': 'A bound that the told run passes.',
   'how.loadUnknown': 'What the content says is not known of this task.',
   'how.otherEdge': 'The task that the content names as the same on the other edge.',
@@ -73,7 +76,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'options.disagree':
     'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
   'options.support':
-    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in forty seeded draws of everything assumed or uncertain; the ratio of the largest tensions, and how many draws agree on whether it rises.',
+    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in forty seeded draws of everything assumed or uncertain; the ratio of the largest tensions, how far the middle of the stretch that carries nine tenths of them moves along the bone, and how many draws agree on either. A shift of 1 mm or less is not told.',
   'options.supportPublished': 'What was published on it, for and against, as it was read.',
   'back.stageToday': 'The usual share of body weight of this stage, times the mass that the case states.',
   'back.stageOvershoot': 'The shares of the study, times the mass that the case states.',

@@ -153,54 +153,6 @@ export const LOAD_SENTENCES = {
     broadcast: 'Where the bone is hatched, the model has nothing to say.',
     study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
   },
-  'contributor.raises': {
-    patient: '{contributor}: about {percent} more pull on this bone in the model.',
-    broadcast: '{contributor}: in the model about {percent} more pull on this bone.',
-    study:
-      '{contributor} ({step}): largest tension {percent} higher ({band}); {share} of the draws agree that it rises.',
-  },
-  'contributor.lowers': {
-    patient: '{contributor}: about {percent} less pull on this bone in the model.',
-    broadcast: '{contributor}: in the model about {percent} less pull on this bone.',
-    study:
-      '{contributor} ({step}): largest tension {percent} lower ({band}); {share} of the draws agree that it falls.',
-  },
-  'contributor.raisesRank': {
-    patient: '{contributor}: more pull on this bone in the model.',
-    broadcast: '{contributor}: in the model more pull on this bone.',
-    study: '{contributor} ({step}): largest tension rises, as {share} of the draws agree; no size is stated.',
-  },
-  'contributor.lowersRank': {
-    patient: '{contributor}: less pull on this bone in the model.',
-    broadcast: '{contributor}: in the model less pull on this bone.',
-    study: '{contributor} ({step}): largest tension falls, as {share} of the draws agree; no size is stated.',
-  },
-  'contributor.byTask': {
-    patient: '{contributor}: more pull in some movements, less in others.',
-    broadcast: '{contributor}: in the model more pull in some movements and less in others.',
-    study:
-      '{contributor} ({step}): raises the largest tension in some tasks and lowers it in others; no sign is stated.',
-  },
-  'contributor.hardly': {
-    patient: '{contributor}: hardly any change in the model.',
-    broadcast: '{contributor}: in the model hardly any change.',
-    study: '{contributor} ({step}): largest tension changes by {band}; less than one part in twenty.',
-  },
-  'contributor.cannotTell': {
-    patient: '{contributor}: the model cannot tell what it does to this bone.',
-    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
-    study: '{contributor} ({step}): the model cannot tell ({band}); {share} of the draws agree on the sign.',
-  },
-  'contributor.cannotTellRank': {
-    patient: '{contributor}: the model cannot tell what it does to this bone.',
-    broadcast: '{contributor}: the model cannot tell what it does to this bone.',
-    study: '{contributor} ({step}): the model cannot tell; {share} of the draws agree on the sign.',
-  },
-  contributorPublished: {
-    patient: 'Published on {contributor}: {text}',
-    broadcast: 'Published on {contributor}: {text}',
-    study: 'Published on {contributor} ({says}): {text}',
-  },
   'oneStep.below': {
     patient: 'One such step alone bends healthy bone less than it takes to break it. It takes many, or a weak spot.',
     broadcast: 'One such step alone bends healthy bone less than it takes to break it: it takes many, or a weak spot.',
@@ -231,10 +183,38 @@ export const LOAD_SENTENCES = {
     broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
     study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
   },
-  loadSensitivity: {
-    patient: 'What matters most for this answer: {most}. Then: {second}.',
-    broadcast: 'What matters most for this answer is {most}, then {second}.',
-    study: 'The ratio depends most on {most}, then on {second}.',
+  'loadAlong.pending': {
+    patient: 'The ground pushes along itself too.',
+    broadcast: 'In {activity} the ground pushes along itself with {ratio} of what it pushes up.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level); what the leg holds against it waits for the draws.',
+  },
+  'loadAlong.ranking': {
+    patient: 'The ground pushes along itself too.',
+    broadcast: 'In {activity} the ground pushes along itself with {ratio} of what it pushes up.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level); what the leg holds against it has no size that the theory can state.',
+  },
+  'loadAlong.turningOut': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle, and keep the foot from turning out with {moment}.',
+  },
+  'loadAlong.turningIn': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle, and keep the foot from turning in with {moment}.',
+  },
+  'loadAlong.either': {
+    patient: 'The ground pushes along itself too.',
+    broadcast:
+      'In {activity} the ground pushes along itself with {ratio} of what it pushes up, and the leg holds about {along} against it.',
+    study:
+      '{activity}: the ground pushes along itself with {ratio} of what it pushes across (horizontal over vertical where it is level). The bones of the leg hold {along} against it at the ankle. Their moment on the foot is {moment}, positive against turning out; which way, the model cannot tell.',
   },
   'loadFlagged.fasciaAboveStrength': {
     patient:
@@ -278,6 +258,12 @@ export const LOAD_SENTENCES = {
     patient: 'With these values the model finds no answer.',
     broadcast: 'With these values the model finds no answer.',
     study: 'No answer: contact and balance did not settle within the bound on passes.',
+  },
+  'loadFails.calfPushes': {
+    patient: 'With these values the heel cord would have to push, so there is no answer.',
+    broadcast: 'With these values the heel cord would have to push, which no cord can, so there is no answer.',
+    study:
+      'No answer: balance about the ankle asks the Achilles tendon to push. What pulls the foot up in front is no part of the model.',
   },
   'loadFails.absurd': {
     patient: 'With these values the foot would be bent out of shape, so there is no answer.',

@@ -2,6 +2,7 @@
 
 import type { Tellings } from '../../content/schema';
 import { BACK_SENTENCES } from './back-messages';
+import { CONTRIBUTOR_SENTENCES } from './contributor-messages';
 import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
 import { STAGE_SENTENCES } from './stage-messages';
@@ -62,6 +63,7 @@ export const SENTENCES = {
     study: 'This mechanism is not modelled: no stress is computed.',
   },
   ...LOAD_SENTENCES,
+  ...CONTRIBUTOR_SENTENCES,
 
   // Why does it heal as it does?
   ...WHY_SENTENCES,

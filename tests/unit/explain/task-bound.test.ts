@@ -35,6 +35,12 @@ it('what depends on the task is told as such by every reader, whatever the draws
     ranking: true,
     raises: true,
     agreed: { share: { value: 1, unit: 'share' }, enough: true },
+    shift: {
+      moves: 'stays',
+      by: { value: 0, unit: 'mm' },
+      sized: false,
+      agreed: { share: { value: 1, unit: 'share' }, enough: true },
+    },
   } as const;
   const [any] = findingsOf(explanation, 'how');
   const finding = { ...any, message: { id: 'contributor', args } } as Finding;

@@ -151,6 +151,7 @@ const made = new Set([
   ...each('held.set', ['calibration', 'prediction']),
   ...each('held', ['hit', 'miss']),
   ...['measure.reference', 'measure.most', 'whyHere.more', 'whyHere.less', 'whyHere.hardly'],
+  ...['toHead', 'toHeadRank', 'toTip', 'toTipRank', 'stays'].map((each) => `whyHere.${each}`),
   ...['legend.stress', 'legend.stressPlain', 'legend.rank', 'legend.rankPlain', 'legend.way', 'legend.wayRank'],
   ...each('path.column', PATH_COLUMNS),
   ...each('figures.group', GROUPS),

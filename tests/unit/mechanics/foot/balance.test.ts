@@ -1,6 +1,9 @@
 /** Statics of the solved foot, in every load case: what is put on, what the ground and the leg answer, what every part is told. */
 import { describe, expect, test } from 'vitest';
 import { runCase } from '../../../../src/mechanics/foot/case-draw';
+import { legHoldOf } from '../../../../src/mechanics/foot/leg-hold';
+import { TENDONS } from '../../../../src/mechanics/foot/load-case';
+import { flagsOf, loadsOf } from '../../../../src/mechanics/foot/loads';
 import { movementAt } from '../../../../src/mechanics/foot/recover';
 import { type FootSolution, solveFoot } from '../../../../src/mechanics/foot/solve';
 import { solveLdl } from '../../../../src/mechanics/frame/ldl';
@@ -85,6 +88,18 @@ describe.each(CASES)('%s', (id) => {
     }
   });
 
+  test('what the leg is told to hold level and in turning is what its springs carry, and its share is of the ground as put in', () => {
+    const leg = legHoldOf(solution);
+    const w = solution.weightN;
+    expect(Math.abs(leg.alongN - Math.hypot(held.force[0], held.force[2])) / w).toBeLessThan(1e-8);
+    expect(Math.abs(leg.frontalNmm - held.moment[2]) / (100 * w)).toBeLessThan(1e-12);
+    const { figures } = toldCaseOf(id);
+    const told = loadsOf({ ...foot, placing: ready.placing }, solution, toldCaseOf(id));
+    expect(told.legAlongN).toBe(leg.alongN);
+    expect(told.sidewaysShare).toBeCloseTo(Math.hypot(figures.sideways, figures.forwards) / figures.total, 12);
+    expect(told.flags.includes('slips')).toBe(told.sidewaysShare > 0.8);
+  });
+
   test('the leg is asked for no pitch: the calf gives it', () => {
     expect(Math.abs(held.moment[0]) / (solution.weightN * 100)).toBeLessThan(contactWeak(ready.hold.turn[0]));
   });
@@ -102,6 +117,23 @@ test.each([
   const answer = runCase(foot, twisted, TOLD, PERSON);
   if ('kind' in answer) throw new Error(answer.kind);
   expect(Math.abs(heldBy(answer).moment[0]) / (answer.weightN * 100)).toBeLessThan(1e-8);
+});
+
+test('a push along the ground that nobody balances by muscle is held by the leg; one above 0.8 of the push across is flagged', () => {
+  const figures = { ...toldCaseOf('standing').figures, ...Object.fromEntries(TENDONS.map((tendon) => [tendon, 0])) };
+  const withPush = (sideways: number) => {
+    const loadCase = { ...toldCaseOf('standing'), figures: { ...figures, total: 0.5, sideways, forwards: 0 } };
+    const answer = runCase(foot, loadCase, TOLD, PERSON);
+    if ('kind' in answer) throw new Error(answer.kind);
+    return { leg: legHoldOf(answer), w: answer.weightN, flags: flagsOf(answer, loadCase.figures) };
+  };
+  const [still, pushed] = [withPush(0), withPush(0.45)];
+  // What is left without a push is what the calf's slant leaves over.
+  expect(still.leg.alongN / still.w).toBeLessThan(0.1);
+  expect(Math.abs(pushed.leg.alongN / pushed.w - 0.45)).toBeLessThan(0.1);
+  // A push on the sole to the inner side turns the sole inwards about the ankle above it: the leg holds against that.
+  expect(pushed.leg.frontalNmm - still.leg.frontalNmm).toBeLessThan(-10 * pushed.w);
+  expect([still, pushed].map(({ flags }) => flags.includes('slips'))).toEqual([false, true]);
 });
 
 test('all forces go with body weight where nothing has slack or a gap', () => {

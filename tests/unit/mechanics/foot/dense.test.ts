@@ -1,5 +1,5 @@
 /** The condensed frame against the same foot with every knot a node, put together and solved in another way. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { fromBone } from '../../../../src/anatomy';
 import { runCase } from '../../../../src/mechanics/foot/case-draw';
 import { RAYS } from '../../../../src/mechanics/foot/landmarks';
@@ -74,24 +74,51 @@ test.each(['side-step-cut', 'running'])(
   },
 );
 
-test('a foot whose fifth ray hangs on nothing carries nothing there, and its other heads carry it all', () => {
-  const solution = solved('midstance');
-  const { springs, pads } = solution.ready;
-  const loose = springs.map((spring) => {
+describe('a fifth ray whose joints hold nothing', () => {
+  const standing = solved('standing');
+  const { ready } = standing;
+  const loose = ready.springs.map((spring) => {
     if (!spring.id.includes('metatarsal5')) return spring;
     const [x, y, z] = spring.turning;
     const k = 1e-7;
     return { ...spring, along: k * spring.along, across: k * spring.across, turning: [k * x, k * y, k * z] as const };
   });
-  const answer = solveDense(denseFoot(solution.ready, foot.sections, TOLD, 1, loose), solution);
-  const padN = (name: string): number =>
-    pads.reduce((sum, pad, i) => (pad.pad === name ? sum + (answer.padN[i] as number) : sum), 0);
-  // What still holds the ray are its ties: the fascia's slip, the band across to the fourth head, those at its base.
-  const before = padForces(solution);
-  expect(padN('head5')).toBeLessThan(0.5 * (before.get('head5') ?? 0));
+  const before = padForces(standing);
+  const padsOf = (of: FootSolution): ((name: string) => number) => {
+    const { padN } = solveDense(denseFoot(of.ready, foot.sections, TOLD, 1, loose), of);
+    return (name) => of.ready.pads.reduce((sum, pad, i) => (pad.pad === name ? sum + (padN[i] as number) : sum), 0);
+  };
   const all = (of: (name: string) => number): number => [...before.keys()].reduce((sum, name) => sum + of(name), 0);
-  expect(all(padN)).toBeCloseTo(
-    all((name) => before.get(name) ?? 0),
-    0,
-  );
+  const onFifth = (row: Float64Array): boolean => {
+    const { firstNode, stops } = ready.nodes.rays[5];
+    return row.subarray(6 * firstNode, 6 * (firstNode + stops.length)).some((x) => x !== 0);
+  };
+
+  test('hangs on its ties alone and carries less than half at its head, and the ground carries the whole foot still', () => {
+    const padN = padsOf(standing);
+    expect(padN('head5')).toBeLessThan(0.5 * (before.get('head5') ?? 0));
+    expect(all(padN)).toBeCloseTo(
+      all((name) => before.get(name) ?? 0),
+      0,
+    );
+  });
+
+  test('carries nothing once its ties are gone too, and the other pads carry it all', () => {
+    const kept = ready.ties.map((_, i) => !onFifth(ready.rows[i] as Float64Array));
+    expect(kept.filter((each) => !each).length).toBeGreaterThan(2);
+    const padN = padsOf({
+      ...standing,
+      ready: {
+        ...ready,
+        ties: ready.ties.filter((_, i) => kept[i]),
+        rows: ready.rows.filter((_, i) => kept[i] ?? true),
+      },
+    });
+    expect(before.get('head5') ?? 0).toBeGreaterThan(1);
+    for (const pad of ['head5', 'base5']) expect(padN(pad) / standing.weightN).toBeLessThan(1e-4);
+    expect(all(padN)).toBeCloseTo(
+      all((name) => before.get(name) ?? 0),
+      0,
+    );
+  });
 });

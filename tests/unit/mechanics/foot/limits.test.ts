@@ -5,6 +5,8 @@ import { loadBands, loadDraws } from '../../../../src/mechanics/foot/bands';
 import { runCase } from '../../../../src/mechanics/foot/case-draw';
 import { flagsOf } from '../../../../src/mechanics/foot/loads';
 import type { FrameFigures } from '../../../../src/mechanics/foot/parameter-names';
+import { pathForces } from '../../../../src/mechanics/foot/path-forces';
+import { allStations, jointForces } from '../../../../src/mechanics/foot/recover';
 import type { FootSolution } from '../../../../src/mechanics/foot/solve';
 import { pathLength } from '../../../../src/mechanics/foot/ties';
 import type { Vec3 } from '../../../../src/units';
@@ -143,6 +145,21 @@ test('a push behind the heel or beyond the toes has its own name', () => {
     ).toMatchObject({
       kind: 'centreOfPressureOutside',
     });
+});
+
+test('a calf that would have to push is named, not told as pulling; one that pulls is told as it is', () => {
+  const standing = toldCaseOf('standing');
+  const at = (centre: number) => runCase(foot, { ...standing, figures: { ...standing.figures, centre } }, TOLD, PERSON);
+  // Halfway between the heel's pads and the ankle.
+  const span = foot.placing('standing').point(foot.marks.rays[2].head)[2];
+  const behind = at(foot.placing('standing').point(foot.marks.ankle)[2] / span / 1.5);
+  expect(behind).toMatchObject({ kind: 'calfPushes' });
+  if ('kind' in behind && behind.kind === 'calfPushes') expect(behind.pushN).toBeGreaterThan(1);
+  const ahead = at(0.5);
+  if ('kind' in ahead) throw new Error(ahead.kind);
+  const told = pathForces(ahead, jointForces(ahead), allStations(ahead, foot.sections, TOLD.wall), standing.figures);
+  expect(told.find(({ id }) => id === 'achilles')).toMatchObject({ sense: 'pulled', forceN: ahead.achillesN });
+  expect(ahead.achillesN).toBeGreaterThan(0);
 });
 
 test.each([0, -75, Number.NaN, Number.POSITIVE_INFINITY])('a person of %d kg is refused', (massKg) => {

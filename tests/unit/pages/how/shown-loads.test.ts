@@ -118,7 +118,7 @@ describe('the way of the load', () => {
 });
 
 describe('figures', () => {
-  it('all have a row, and those with a band a share: together nearly all of the spread', () => {
+  it('all have a row, and those with a band a share, or that chance alone may show as much', () => {
     const bands = loadsOf(withBands).bands;
     const { activity, reference } = loadsOf(withBands);
     const ofTask = (id: ActivityId, which: string) =>
@@ -134,17 +134,18 @@ describe('figures', () => {
     expect(bands?.sensitivity.map(({ figure }) => figure).filter((id) => !shown.has(id))).toEqual([]);
     const shares = rows.map(([id, figure]) => spreadShare(bands, id, figure));
     expect(rows.filter(([, figure], i) => rangeText(figure) !== '' && shares[i] === null)).toEqual([]);
-    const sum = shares.reduce<number>((all, share) => all + (share ?? 0), 0);
-    // What is missing went by chance to figures that have no band.
-    expect(sum).toBeGreaterThan(0.85);
-    expect(sum).toBeLessThan(1 + 1e-9);
+    const told = shares.filter((share) => typeof share === 'number');
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.every((share) => share > (bands?.chanceShare ?? 1))).toBe(true);
+    // Of some seventy figures nearly all are not told from chance: a column of percents would rank noise.
+    expect(shares.filter((share) => share === 'chance').length).toBeGreaterThan(50);
   });
 
   it('have no share before it is worked out', () => {
     const [first] = content.frame;
     if (first === undefined) throw new Error('no figures');
-    expect(shareText(spreadShare(null, first.id, first.figure))).toBe('–');
-    expect([shareText(0.004), shareText(0.152)]).toEqual(['< 1 %', '15 %']);
+    expect(spreadShare(null, first.id, first.figure)).toBeNull();
+    expect([shareText(null), shareText(0.152)]).toEqual(['–', '15 %']);
   });
 });
 

@@ -1,0 +1,86 @@
+/** What an answer of question 2 hangs on: what raises the load on the bone, and which figures of the frame matter for it. */
+import { CONTRIBUTORS, type Contributor, type ContributorId } from '../mechanics';
+import { compute, message } from './build';
+import type { Context } from './context';
+import {
+  agreed,
+  type BoneRun,
+  bandsOf,
+  hundredths,
+  rankingInBands,
+  sizeMayBeTold,
+  tooManyBeyond,
+} from './how-computes';
+import type { ContributorShift } from './load-messages';
+import { contributorsFor, rayOf, taskBoundFor } from './loads';
+import { tenth } from './place';
+
+/** A shift of no more than this is not told: the cuts of the bone lie a millimetre or two apart (chosen). */
+const LEAST_SHIFT_MM = 1;
+
+export const shiftTold = (
+  { shift: { mm, towardsHead } }: Pick<Contributor, 'shift'>,
+  sized: boolean,
+): ContributorShift => {
+  const by = {
+    value: tenth(mm.told),
+    unit: 'mm',
+    lowHigh: [tenth(Math.min(mm.low, mm.told)), tenth(Math.max(mm.high, mm.told))],
+  } as const;
+  const told = agreed(towardsHead.share);
+  if (!told.enough || Math.abs(mm.told) <= LEAST_SHIFT_MM) return { moves: 'stays', by, sized, agreed: told };
+  // Told as so much towards the tip: a draw that goes the other way has a minus.
+  const back = { ...by, value: -by.value, lowHigh: [-by.lowHigh[1], -by.lowHigh[0]] } as const;
+  return towardsHead.holds
+    ? { moves: 'toHead', by, sized, agreed: told }
+    : { moves: 'toTip', by: back, sized, agreed: told };
+};
+
+export const contributor = compute(
+  'how.contributor',
+  (context, inputs: BoneRun & { readonly contributor: ContributorId }) => {
+    const ray = rayOf(inputs.bone);
+    if (ray === null) throw new RangeError(`no frame for ${inputs.bone}`);
+    const found = contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
+    if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
+    const ranks = rankingInBands(context, inputs);
+    return message('contributor', {
+      contributor: found.id,
+      byTask: taskBoundFor(context, inputs, ray).includes(found.id),
+      ratio: hundredths(found.ratio),
+      ranking: ranks || !sizeMayBeTold(found),
+      raises: found.raises.holds,
+      agreed: agreed(found.raises.share),
+      shift: shiftTold(found, !ranks && !found.ranks && !tooManyBeyond(found)),
+    });
+  },
+);
+export const contributorPublished = compute(
+  'how.contributorPublished',
+  (_, inputs: { readonly contributor: ContributorId; readonly index: number }) =>
+    message('contributorPublished', inputs),
+);
+
+/** Contributors that find an answer in this run, in the order of the list. */
+export const contributorIds = (context: Context, run: BoneRun): readonly ContributorId[] => {
+  const ray = rayOf(run.bone);
+  const found = ray === null ? [] : contributorsFor(context, run, ray);
+  return CONTRIBUTORS.filter((id) => found.some((c) => c.id === id));
+};
+
+/** So many figures are named at most. */
+const NAMED = 2;
+const percents = (share: number) => ({ value: Math.round(100 * share) / 100, unit: 'share' }) as const;
+
+export const loadSensitivity = compute('how.loadSensitivity', (context, inputs: BoneRun) => {
+  const { sensitivity, chanceShare, draws, unsolved } = bandsOf(context, inputs);
+  return message('loadSensitivity', {
+    standOut: sensitivity
+      .filter(({ standsOut }) => standsOut)
+      .slice(0, NAMED)
+      .map(({ figure, share }) => ({ figure, share: percents(share) })),
+    chance: percents(chanceShare),
+    figures: sensitivity.length,
+    draws: draws - unsolved,
+  });
+});
