@@ -39,6 +39,7 @@ const contributor = (given: Parameters<typeof shiftTold>[0], sized: boolean): Me
   id: 'contributor',
   args: {
     contributor: 'twistIn',
+    byTask: false,
     ratio: { value: 1.39, unit: 'times', lowHigh: [1.2, 1.5] },
     ranking: !sized,
     raises: true,
