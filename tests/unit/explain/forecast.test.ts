@@ -10,17 +10,10 @@ import { ENDPOINTS, type FactorId, type InjuryId, idOf, type OptionId } from '..
 import { chanceBy, weekOf } from '../../../src/recovery';
 import type { IsoDate } from '../../../src/units';
 import { plainText, wordFinding } from '../../../src/wording';
-import {
-  CONFIRMED,
-  caseOf,
-  explained as explainedReal,
-  findingNamed,
-  findingsOf,
-  foot,
-  REPORTED,
-  type Stated,
-} from '../../tools/explained';
-import { content, explained } from '../../tools/one-level';
+import { CONFIRMED, caseOf, findingNamed, findingsOf, foot, REPORTED, type Stated } from '../../tools/explained';
+import { content, explained, twoOnly } from '../../tools/one-level';
+
+const explainedTwo = (file: CaseFile) => explain(twoOnly, factsOf(file), NO_WHAT_IF, foot);
 
 const day = (text: string) => text as IsoDate;
 const START = day('2026-01-05');
@@ -57,7 +50,7 @@ it('given up and played after all: it came, and every sentence says so', () => {
 });
 
 it('weeks since a second treatment say so beside those since the first', () => {
-  const explanation = explainedReal(screwed('professional'));
+  const explanation = explainedTwo(screwed('professional'));
   const second = findingNamed(explanation, 'options.trial.hunt-anderson');
   if (second === undefined) throw new Error('no such trial');
   for (const reader of ['patient', 'broadcast', 'study'] as const)
@@ -68,7 +61,7 @@ it('weeks since a second treatment say so beside those since the first', () => {
 
 it('weeks of a step are weeks since the start, and no odds are told until something happens', () => {
   const file = screwed('recreational');
-  const explanation = explainedReal(file);
+  const explanation = explainedTwo(file);
   const texts = findingsOf(explanation, 'back').map((finding) =>
     plainText(wordFinding(content, explanation, finding, 'patient')),
   );
@@ -514,7 +507,7 @@ describe('a score that was made for another bone', () => {
 });
 
 describe('with the studies as they are: two of professionals and one of college players', () => {
-  const shown = explainedReal(screwed('professional'));
+  const shown = explainedTwo(screwed('professional'));
   const play = shown.forecasts.find(({ endpoint }) => endpoint === 'match play');
 
   it('levels are not mixed, so nothing is pooled, and that is said', () => {
@@ -542,7 +535,7 @@ describe('with the studies as they are: two of professionals and one of college 
   });
 
   it('by hand: not there at week 8, each study goes by those of its people who were not there either', () => {
-    const later = explainedReal(screwed('professional', ['followUp', { finding: 'tender', on: day('2026-03-02') }]));
+    const later = explainedTwo(screwed('professional', ['followUp', { finding: 'tender', on: day('2026-03-02') }]));
     const [, boa] = later.forecasts.find(({ endpoint }) => endpoint === 'match play')?.spreads ?? [];
     // Mean 14.6, range 5 to 34 of 49 people: mu 2.590962, sigma 0.424404. At week 8 the deviate is -1.205247, normal table 0.11406
     // back; half of the rest are by 0.11406 + 0.88594 / 2 = 0.55703, deviate 0.14345: e^(2.590962 + 0.14345 * 0.424404) = 14.18.
@@ -551,7 +544,7 @@ describe('with the studies as they are: two of professionals and one of college 
 
   it('weeks that were named are held against each of them', () => {
     const named = (weeks: number) =>
-      explainedReal(screwed('professional', ['timetable', { weeks, endpoint: 'match play' }, REPORTED]));
+      explainedTwo(screwed('professional', ['timetable', { weeks, endpoint: 'match play' }, REPORTED]));
     const words = (weeks: number): string => {
       const explanation = named(weeks);
       const finding = findingNamed(explanation, 'back.timetable.1');
