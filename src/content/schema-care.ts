@@ -53,6 +53,8 @@ export const study = v.strictObject({
   source: sourceId,
   mark,
   injuries: v.array(injuryId),
+  /** Its authors count these injuries as one: each may be told of it, with its people. */
+  asOne: v.optional(v.boolean()),
   /** Ids of the classes, of the injury's classification, in which its people were counted. Absent: not stated. */
   classes: v.optional(v.pipe(v.array(text(40)), v.minLength(1))),
   option: optionId,

@@ -12,8 +12,9 @@ export interface StudyLike {
   readonly source: SourceId;
   readonly mark: string;
   readonly read: string;
-  /** Several: people of mixed zones, who speak of none of them alone. */
+  /** Several: people of mixed zones, who speak of none of them alone unless the authors count these as one injury. */
   readonly injuries: readonly InjuryId[];
+  readonly asOne?: boolean | undefined;
   /** The classes of the injury in which its people were counted; absent = not stated. */
   readonly classes?: readonly string[] | undefined;
   readonly option: OptionId;
@@ -55,16 +56,22 @@ const pairOf = (pair: readonly number[] | null): readonly [number, number] | nul
   return low !== undefined && high !== undefined ? [low, high] : null;
 };
 
-/** Whose people may speak of one case: of its injury alone and, where a row names classes, of the class of the case. */
+/**
+ * Whose people may speak of one case: of its injury alone, or of several that the authors count as one, and, where a row names
+ * classes, of the class of the case.
+ */
 export interface PeopleFilter {
   readonly injury: InjuryId;
   /** Classes of the case; absent = not known, and then no row that names classes speaks. */
   readonly classes?: readonly string[];
 }
 
-export const isOfPeople = ({ injuries, classes }: Pick<StudyLike, 'injuries' | 'classes'>, people: PeopleFilter) =>
-  injuries.length === 1 &&
-  injuries[0] === people.injury &&
+export const isOfPeople = (
+  { injuries, asOne, classes }: Pick<StudyLike, 'injuries' | 'asOne' | 'classes'>,
+  people: PeopleFilter,
+) =>
+  (injuries.length === 1 || asOne === true) &&
+  injuries.includes(people.injury) &&
   (classes === undefined || classes.some((each) => people.classes?.includes(each)));
 
 export interface ArmFilter<E extends Endpoint> extends PeopleFilter {

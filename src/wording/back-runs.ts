@@ -36,7 +36,12 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
     });
     return study
       ? joined([...runs, ...byLevelRuns(pen, arms)])
-      : [...capitalRuns(runs), { text: '.' }, ...byLevelRuns(pen, arms, P.levels)];
+      : [
+          ...capitalRuns(runs),
+          { text: '.' },
+          // Too long to be heard first by a patient: it stands with the studies.
+          ...(pen.reader === 'patient' ? [] : byLevelRuns(pen, arms, P.levels)),
+        ];
   });
   return study ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs])) : spaced(told);
 };
