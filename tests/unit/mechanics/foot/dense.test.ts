@@ -75,15 +75,15 @@ test.each(['side-step-cut', 'running'])(
 );
 
 describe('a fifth ray whose joints hold nothing', () => {
-  const standing = solved('standing');
-  const { ready } = standing;
+  const midstance = solved('midstance');
+  const { ready } = midstance;
   const loose = ready.springs.map((spring) => {
     if (!spring.id.includes('metatarsal5')) return spring;
     const [x, y, z] = spring.turning;
     const k = 1e-7;
     return { ...spring, along: k * spring.along, across: k * spring.across, turning: [k * x, k * y, k * z] as const };
   });
-  const before = padForces(standing);
+  const before = padForces(midstance);
   const padsOf = (of: FootSolution): ((name: string) => number) => {
     const { padN } = solveDense(denseFoot(of.ready, foot.sections, TOLD, 1, loose), of);
     return (name) => of.ready.pads.reduce((sum, pad, i) => (pad.pad === name ? sum + (padN[i] as number) : sum), 0);
@@ -95,7 +95,7 @@ describe('a fifth ray whose joints hold nothing', () => {
   };
 
   test('hangs on its ties alone and carries less than half at its head, and the ground carries the whole foot still', () => {
-    const padN = padsOf(standing);
+    const padN = padsOf(midstance);
     expect(padN('head5')).toBeLessThan(0.5 * (before.get('head5') ?? 0));
     expect(all(padN)).toBeCloseTo(
       all((name) => before.get(name) ?? 0),
@@ -107,7 +107,7 @@ describe('a fifth ray whose joints hold nothing', () => {
     const kept = ready.ties.map((_, i) => !onFifth(ready.rows[i] as Float64Array));
     expect(kept.filter((each) => !each).length).toBeGreaterThan(2);
     const padN = padsOf({
-      ...standing,
+      ...midstance,
       ready: {
         ...ready,
         ties: ready.ties.filter((_, i) => kept[i]),
@@ -115,7 +115,7 @@ describe('a fifth ray whose joints hold nothing', () => {
       },
     });
     expect(before.get('head5') ?? 0).toBeGreaterThan(1);
-    for (const pad of ['head5', 'base5']) expect(padN(pad) / standing.weightN).toBeLessThan(1e-4);
+    for (const pad of ['head5', 'base5']) expect(padN(pad) / midstance.weightN).toBeLessThan(1e-4);
     expect(all(padN)).toBeCloseTo(
       all((name) => before.get(name) ?? 0),
       0,
