@@ -154,6 +154,9 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       // Where the sign depends on the task, so does the place.
       if (byTask) return sentence(pen, 'contributor.byTask', { contributor: name, step });
       const { moves, by, sized, agreed: sure } = message.args.shift;
+      // That nothing moves is news to whoever checks it, and eleven times the same line to everybody else.
+      if (moves === 'stays' && pen.reader !== 'study')
+        return sentence(pen, `contributor.${key}`, { contributor: name, step, ...values });
       const sizes = sized ? 'sized' : 'rank';
       return joined([
         ...sentence(pen, `contributor.${key}`, { contributor: name, step, ...values }),
