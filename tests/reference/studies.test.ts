@@ -137,12 +137,13 @@ against(
 );
 against(
   {
-    source: 'Watson 2020, Ekstrand 2013, BOA 2012, J Hum Kinet 2021 do not tell zones 2 and 3 apart',
+    source:
+      'J Hum Kinet 2021 (9.2, screw); Watson 2020 is of college athletes, Ekstrand 2013 and BOA 2012 name no kind of operation',
     where: 'abstracts',
     how: 'abstract',
   },
-  'zone 2, screw, professional: people of mixed zones make no range to match play',
-  () => ({ expected: 'none', got: rangeText('mt5-metaphyseal', 'screw', 'match play', 'professional') }),
+  'zone 2, screw, professional: only the one named screw of professionals makes the range to match play, weeks',
+  () => ({ expected: '9.2-9.2', got: rangeText('mt5-metaphyseal', 'screw', 'match play', 'professional') }),
 );
 
 /** Shares that the abstracts print without counts. */
