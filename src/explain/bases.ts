@@ -3,6 +3,7 @@ import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import * as against from './against-breaks';
 import * as back from './back-computes';
+import * as depends from './back-depends';
 import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
@@ -43,6 +44,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     supports,
     repeated,
     back,
+    depends,
     factors,
     films,
     review,

@@ -20,7 +20,7 @@ const content = {
   regions: [{ id: 'mt5-zone-1' }],
   injuries: [{ id: 'an-injury' }],
   mechanisms: [{ id: 'a-way' }],
-  options: [{ id: 'an-option' }],
+  options: [{ id: 'an-option', named: true }],
   activities: [{ id: 'an-activity' }],
   factors: [{ id: 'a-factor' }],
 } as unknown as Content;
