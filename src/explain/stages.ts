@@ -125,6 +125,8 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
           id: `${id}.sheet.${sheet.id}`,
           depth: 'more',
           compute: stageSheet,
+          // Orders of treatments that nobody has chosen would be read as one's own.
+          ...(option === null ? { readers: ['broadcast', 'study'] as const } : {}),
           inputs: { sheet: sheet.id, of: option === null ? sheet.options.filter((id) => inQuestion.includes(id)) : [] },
           evidence: [sheet.evidence],
           whatIf,

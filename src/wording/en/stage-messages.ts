@@ -18,12 +18,12 @@ export const STAGE_SENTENCES = {
     study: 'Weight by the treatment, which is not stated: none until the treating clinician has said how much.',
   },
   'stageToday.scale': {
-    patient: '{own}Once your clinic opens this step, put {share} of your weight on it. A scale then shows {kilograms}.',
+    patient: '{own}Put on the share that your clinic gave you. Usual is {share}, {kilograms} on a scale.',
     broadcast: '{own}{share} of the body’s weight on the foot.',
     study: '{own}{share} of body weight, {kilograms} on a bathroom scale.',
   },
   'stageToday.share': {
-    patient: '{own}Once your clinic opens this step, put {share} of your weight on it.',
+    patient: '{own}Put on the share that your clinic gave you. Usual is {share}.',
     broadcast: '{own}{share} of the body’s weight on the foot.',
     study: '{own}{share} of body weight; kilograms once the mass is stated.',
   },

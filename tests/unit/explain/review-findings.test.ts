@@ -105,7 +105,7 @@ describe('the stage that a review looks at', () => {
     const explanation = explained(file);
     const [finding] = reviewOf(file);
     expect(finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'))).toMatch(
-      /^Nobody said which step it is; the first that is open: let it settle\. What opens the next step \(put some weight on it\): The weeks that your clinic set are over/,
+      /^Nobody said which step it is; the first that is open: let it settle\. What opens the next step \(put more weight on it\): The weeks that your clinic set are over/,
     );
   });
 

@@ -35,7 +35,7 @@ describe('the plan', () => {
     expect(plan.entries.map(({ kind, when, name }) => `${kind}: ${when}: ${name}`)).toEqual([
       'stage: Week 0 to 6: let it settle',
       'review: Week 6: a usual time to look at the foot again',
-      'stage: Week 6 to 8: put some weight on it',
+      'stage: Week 6 to 8: put more weight on it',
       'review: Week 8: a usual time to look at the foot again',
       'stage: Week 8 to 10: walk on it',
       'stage: Week 8 to 12: get strong and steady',
@@ -119,7 +119,7 @@ describe('the list of weeks', () => {
     const text = weekListText(plan);
     expect(text).not.toMatch(/\d{4}|test|January|October|@/);
     expect(text).toBe(weekListText(planOf(content, undated, 'patient')));
-    expect(text).toContain('Week 6 to 8: put some weight on it');
+    expect(text).toContain('Week 6 to 8: put more weight on it');
     expect(text).toContain(plan.cautions[0] ?? '?');
   });
 });
