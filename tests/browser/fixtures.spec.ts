@@ -51,7 +51,7 @@ test('a calendar file gives dates with weeks and chances, and a typed list adds 
   await dates(page).getByLabel('Back means').selectOption('match play');
   await expect(dates(page)).toContainText('levels are not mixed');
   await expect(first).not.toContainText('%');
-  await dates(page).getByLabel('Chances by one study').selectOption('boa-2012');
+  await dates(page).getByLabel('Chances by one study').selectOption('jhk-2021-screw');
   await expect(first).toContainText(/About \d of 10 \(\d+ %\)/);
   await expect(dates(page)).toContainText(/Of 4 dates, \d(\.\d)? are missed on average\./);
 
