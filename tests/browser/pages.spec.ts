@@ -262,8 +262,8 @@ test('the patient screen has the key of the picture that it shows, and no sign t
   await expect(key.locator('.cord').first()).toBeVisible();
   await expect(key.locator('.blocks')).toHaveCount(3);
   await at('why');
-  // Two of the four states of feeding are left by this break, and the bare line between them.
-  await expect(key.locator('.dot')).toHaveCount(3);
+  // Three of the four states of feeding are left by this break and its screw, and the bare line between them.
+  await expect(key.locator('.dot')).toHaveCount(4);
   await expect(key).not.toContainText('none of its known feeders');
   await at('options');
   await expect(key).toHaveCount(0);
