@@ -53,6 +53,7 @@ const todayRuns = (
   if (high === 0) return sentence(pen, 'stageToday.none', values);
   const scale = kg !== null;
   if (low === 1) return sentence(pen, scale ? 'stageToday.wholeScale' : 'stageToday.whole', values);
+  if (own) return sentence(pen, scale ? 'stageToday.ownScale' : 'stageToday.ownShare', values);
   return sentence(pen, scale ? 'stageToday.scale' : 'stageToday.share', values);
 };
 

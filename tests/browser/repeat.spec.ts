@@ -116,24 +116,13 @@ test('supports and screw are told once the runs are made, and print', async ({ p
   await page.getByText('Boot, sole, wedge and screw, computed').click();
   const rows = page.locator('.supports-table tbody tr');
   await expect(rows).toHaveCount(4, { timeout: 90_000 });
-  await expect(rows.nth(0)).toContainText(/−\d+ % \(−\d+ to −\d+\)/);
+  // No size is earned here: more and less, and nothing drawn to scale.
+  await expect(rows.nth(0)).toContainText('less');
   await expect(rows.nth(1)).toContainText('cannot tell');
   await expect(page.locator('.screw-table thead th')).toHaveText(['Figure', 'titanium', 'steel']);
-  const drawn = await page.locator('svg.supports').evaluate((svg) => {
-    const at = (text: string): number =>
-      Number([...svg.querySelectorAll('text')].find((each) => each.textContent === text)?.getAttribute('x'));
-    const [none, fifty] = [at('0'), at('+50')];
-    return [...svg.querySelectorAll('.range-ring')].map((ring) =>
-      Math.round((50 * (Number(ring.getAttribute('cx')) - none)) / (fifty - none)),
-    );
-  });
-  const told = (await rows.allInnerTexts()).flatMap((text) => {
-    const found = text.replaceAll('−', '-').match(/([+-]?\d+) % \(/);
-    return found === null ? [] : [Number(found[1])];
-  });
-  expect(drawn).toEqual(told);
+  await expect(page.locator('svg.supports')).toHaveCount(0);
   expect(await violations(page)).toEqual([]);
   await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('svg.supports')).toBeVisible();
+  await expect(page.locator('.supports-table')).toBeVisible();
   await expect(page.locator('.screw-table')).toBeVisible();
 });

@@ -86,7 +86,8 @@ export const Supports = () => {
     <>
       <p className="strip-title">{say('supports.bars')}</p>
       <figure>
-        <Drawing all={all} />
+        {/* Where none has a size there is nothing to draw to scale. */}
+        {all.some(({ message: { args } }) => tells(args) && !args.ranking) && <Drawing all={all} />}
         <figcaption className="small-print">
           {say('supports.note')} {say('supports.standIn')}
         </figcaption>

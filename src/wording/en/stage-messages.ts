@@ -27,6 +27,16 @@ export const STAGE_SENTENCES = {
     broadcast: '{own}{share} of the body’s weight on the foot.',
     study: '{own}{share} of body weight; kilograms once the mass is stated.',
   },
+  'stageToday.ownScale': {
+    patient: '{own}Put {share} of your weight on the foot. A scale then shows {kilograms}.',
+    broadcast: '{own}{share} of the body’s weight on the foot.',
+    study: '{own}{share} of body weight, {kilograms} on a bathroom scale.',
+  },
+  'stageToday.ownShare': {
+    patient: '{own}Put {share} of your weight on the foot.',
+    broadcast: '{own}{share} of the body’s weight on the foot.',
+    study: '{own}{share} of body weight; kilograms once the mass is stated.',
+  },
   'stageToday.wholeScale': {
     patient: '{own}Once your clinic opens this step, put all your weight on it. A scale then shows {kilograms}.',
     broadcast: '{own}The whole weight on the foot.',
