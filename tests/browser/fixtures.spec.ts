@@ -49,7 +49,7 @@ test('a calendar file gives dates with weeks and chances, and a typed list adds 
   await expect(first).toContainText(/Week \d+, 5 December 2026/);
   // Nothing is pooled, and no study speaks until it is chosen.
   await dates(page).getByLabel('Back means').selectOption('match play');
-  await expect(dates(page)).toContainText('levels are not mixed');
+  await expect(dates(page)).toContainText('Fewer than three comparable studies');
   await expect(first).not.toContainText('%');
   await dates(page).getByLabel('Chances by one study').selectOption('jhk-2021-screw');
   await expect(first).toContainText(/About \d of 10 \(\d+ %\)/);
