@@ -6,6 +6,7 @@ import { type Endpoint, idOf, type StageId, type StudyId } from '../ids';
 import { type RangeInputs, rangeFor } from './back-computes';
 import { compute, find, message } from './build';
 import type { Context } from './context';
+import { evidenceOf } from './figures';
 import type { ArmEvent } from './messages';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
@@ -45,7 +46,7 @@ export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): re
           depth: 'more',
           compute: backSooner,
           inputs,
-          evidence: (rangeFor(s.context, inputs)?.arms ?? []).map(({ source, mark }) => ({ source, mark })),
+          evidence: evidenceOf(rangeFor(s.context, inputs)?.arms ?? []),
           models: ['spreadOfStudies'],
           whatIf: s.injury?.whatIf ?? false,
         }),
@@ -95,7 +96,7 @@ export const harmFindings = (s: Situation, ranges: readonly RangeInputs[]): read
           depth: 'more',
           compute: backHarm,
           inputs: { ...inputs, study },
-          evidence: arm === undefined ? [] : [{ source: arm.source, mark: arm.mark }],
+          evidence: evidenceOf(arm === undefined ? [] : [arm]),
           whatIf: s.injury?.whatIf ?? false,
         });
       }),
