@@ -1,13 +1,10 @@
 /** From what people say to what can be meant: spoken searches with slips, taps; and what holds of every search. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readContent } from '../../../../src/cli/read-content';
-import { finderOf } from '../../../../src/explain/find';
 import type { BoneId, RegionId } from '../../../../src/ids';
 import { BONE_IDS, idOf } from '../../../../src/ids';
+import { content, find } from './finding';
 
-const content = readContent();
-const find = finderOf(content);
 const asked = (words: string, bone: BoneId | null = null, part: string | null = null) =>
   find({ words, bone, parts: part === null ? [] : [idOf<RegionId>(part)], lying: [] });
 const idsOf = (words: string, bone: BoneId | null = null): string[] =>

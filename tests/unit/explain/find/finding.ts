@@ -3,7 +3,7 @@ import { readContent } from '../../../../src/cli/read-content';
 import { finderOf, type Matched } from '../../../../src/explain/find';
 
 export const content = readContent();
-const find = finderOf(content);
+export const find = finderOf(content);
 
 export const search = (words: string) => find({ words, bone: null, parts: [], lying: [] });
 export const idsFor = (words: string): string[] => search(words).candidates.map(({ ref }) => ref.id);
