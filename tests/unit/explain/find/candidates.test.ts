@@ -1,6 +1,7 @@
 /** From what people say to what can be meant: spoken searches with slips, taps; and what holds of every search. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { finderOf } from '../../../../src/explain/find';
 import type { BoneId, RegionId } from '../../../../src/ids';
 import { BONE_IDS, idOf } from '../../../../src/ids';
 import { content, find } from './finding';
