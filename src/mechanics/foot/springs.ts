@@ -1,6 +1,6 @@
 /**
  * Joints of the frame: springs of six stiffnesses between two parts at one place. Normal and across keep the bones on each other,
- * rotations let them turn. mm, N, rad, foot frame. How far joints give way is the least known of all: see content/foot-frame.yaml.
+ * rotations let them turn. mm, N, rad, foot frame. How far joints give way is the least known of all: see content/frame-figures.yaml.
  */
 import { add, cross, normalize, scale, type Vec3 } from '../../units';
 import { BASE_JOINTS, type FootMarks, RAYS } from './landmarks';
