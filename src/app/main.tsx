@@ -18,7 +18,7 @@ import { footMakers } from './foot-makers';
 import { followLook } from './look';
 import { reportStrangers } from './strangers';
 import { trustedWorkerUrl } from './trusted-types';
-import { usualFoot } from './usual-foot';
+import { usualFoot, usualSections } from './usual-foot';
 
 const content = await loadContent();
 const linked = location.hash;
@@ -30,6 +30,7 @@ const begins = (['start', 'new', 'walk', 'find'] as const).some((page) => page =
 const KEPT_WITHIN_MS = 800;
 const usual = usualFoot(content.shape, 'display');
 const usualFine = usualFoot(content.shape, 'fine');
+const sections = usualSections();
 let foot: Foot | null = null;
 void usual.then((read) => {
   foot = read;
@@ -38,6 +39,7 @@ const makeRunner = () =>
   createExplainRunner({
     content,
     foot: usualFine,
+    sections,
     makeWorker: () => new Worker(trustedWorkerUrl(explainWorkerUrl), { type: 'module' }),
   });
 let bandRunner: ReturnType<typeof makeRunner> | null = null;

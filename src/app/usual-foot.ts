@@ -1,16 +1,24 @@
-/** The default foot as it is shipped: few facets to draw, or many to compute on. */
+/** The default foot as it is shipped: few facets to draw, or many to compute on, and what was cut from these. */
 import * as v from 'valibot';
 import { assembleFoot, DEFAULT_FOOT, decodeGlb, shapeSchema } from '../anatomy';
 import type { Foot, Level } from '../anatomy/types';
+import { type RaySections, readSections } from '../mechanics';
 
 const FILES: Readonly<Record<Level, string>> = {
-  display: 'models/foot-right.glb',
-  fine: 'models/foot-right-fine.glb',
+  display: 'foot-right.glb',
+  fine: 'foot-right-fine.glb',
 };
 
-export const usualFoot = async (shape: unknown, level: Level): Promise<Foot> => {
-  const answer = await fetch(new URL(FILES[level], document.baseURI));
+const shipped = async (name: string): Promise<Response> => {
+  const answer = await fetch(new URL(`models/${name}`, document.baseURI));
   if (!answer.ok) throw new Error(`The model of the foot could not be read: ${answer.status}`);
-  const model = decodeGlb(new Uint8Array(await answer.arrayBuffer()));
+  return answer;
+};
+
+export const usualSections = async (): Promise<RaySections> =>
+  readSections(await (await shipped('foot-right-sections.json')).json());
+
+export const usualFoot = async (shape: unknown, level: Level): Promise<Foot> => {
+  const model = decodeGlb(new Uint8Array(await (await shipped(FILES[level])).arrayBuffer()));
   return assembleFoot(v.parse(shapeSchema, shape), DEFAULT_FOOT, 'standing', { ...model, level });
 };

@@ -1,4 +1,4 @@
-/** `npm run model`: builds the default standing foot and writes public/models: right and left as drawn, and the fine right foot. */
+/** `npm run model`: builds the default standing foot and writes public/models: right and left as drawn, the fine right foot, and its sections. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { prepareAnatomy } from '../anatomy';

@@ -7,8 +7,10 @@ export { RAYS, type Ray } from './foot/landmarks';
 export { CASE_FIGURES } from './foot/load-case';
 export { loadsOf } from './foot/loads';
 export { FRAME_FIGURES } from './foot/parameter-names';
+export { type RaySections, raySections, takeSections } from './foot/ray-sections';
 export { type SectionLoad, sectionLoadsOf } from './foot/section-loads';
 export { shareLoadsOf } from './foot/share-loads';
+export { readSections, sectionsText } from './foot/shipped-sections';
 export type { FootProblem } from './foot/solve';
 export { supportsOf } from './foot/supports';
 export {

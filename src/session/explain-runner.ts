@@ -5,6 +5,7 @@
 import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
+import { type RaySections, takeSections } from '../mechanics';
 import { latestOnly } from './latest-only';
 import type { ExplainRequest, RunExplain } from './run-explain';
 import { WorkerBroken, type WorkerClient, type WorkerLike, workerClient } from './worker-client';
@@ -15,6 +16,8 @@ export interface ExplainRunnerOptions {
   readonly content: Content;
   /** The standing right foot, when it is already there or on its way; without it the worker builds its own. */
   readonly foot?: Foot | Promise<Foot | null>;
+  /** Sections cut on that foot before; without them whoever needs some cuts them anew. */
+  readonly sections?: Promise<RaySections>;
   readonly makeWorker?: () => WorkerLike;
   /** For tests; the real one is loaded when it is first needed, so that a page with a worker never loads it. */
   readonly plain?: PlainExplain;
@@ -36,9 +39,14 @@ const loadedPlain: PlainExplain = async (content, { file, whatIf, bands }, foot)
   }
 };
 
-const started = (makeWorker: () => WorkerLike, content: Content, foot: Foot | null): WorkerClient | null => {
+const started = (
+  makeWorker: () => WorkerLike,
+  content: Content,
+  foot: Foot | null,
+  sections: RaySections | null,
+): WorkerClient | null => {
   try {
-    return workerClient(makeWorker(), { kind: 'start', content, foot });
+    return workerClient(makeWorker(), { kind: 'start', content, foot, sections });
   } catch {
     return null;
   }
@@ -47,7 +55,12 @@ const started = (makeWorker: () => WorkerLike, content: Content, foot: Foot | nu
 export const createExplainRunner = (options: ExplainRunnerOptions): RunExplain => {
   const { content, makeWorker, plain = loadedPlain } = options;
   const foot = Promise.resolve(options.foot ?? null).catch(() => null);
-  const worker = makeWorker === undefined ? null : foot.then((given) => started(makeWorker, content, given));
+  const sections = Promise.resolve(options.sections ?? null).catch(() => null);
+  const given = Promise.all([foot, sections]).then(([on, cut]) => {
+    if (on !== null && cut !== null) takeSections(on, cut);
+    return [on, cut] as const;
+  });
+  const worker = makeWorker === undefined ? null : given.then(([on, cut]) => started(makeWorker, content, on, cut));
 
   return latestOnly(async (request: ExplainRequest) => {
     const client = await worker;
@@ -58,6 +71,6 @@ export const createExplainRunner = (options: ExplainRunnerOptions): RunExplain =
         if (!(error instanceof WorkerBroken)) throw error;
       }
     }
-    return plain(content, request, await foot);
+    return plain(content, request, (await given)[0]);
   });
 };

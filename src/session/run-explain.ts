@@ -13,7 +13,7 @@ export type RunExplain = (request: ExplainRequest) => Promise<Explanation | null
 
 /** To the worker. `start` comes once, before anything else; everything is copied, so that the page keeps what it sent. */
 export type ToWorker =
-  | { readonly kind: 'start'; readonly content: unknown; readonly foot: unknown }
+  | { readonly kind: 'start'; readonly content: unknown; readonly foot: unknown; readonly sections: unknown }
   | { readonly kind: 'explain'; readonly run: number; readonly request: ExplainRequest };
 
 export type FromWorker =

@@ -2,6 +2,7 @@
 import type { Foot } from '../anatomy/types';
 import type { Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
+import { type RaySections, takeSections } from '../mechanics';
 import type { ExplainRequest, FromWorker, ToWorker } from './run-explain';
 import { reasonOf } from './session-problems';
 
@@ -24,6 +25,7 @@ export const serveExplain = (
     if (message.kind === 'start') {
       content = message.content as Content;
       foot = message.foot as Foot | null;
+      if (foot !== null && message.sections !== null) takeSections(foot, message.sections as RaySections);
       return;
     }
     const { run, request } = message;

@@ -10,8 +10,11 @@ import { bendingSectionOf, cutsAlong, evenShares, type SectionStation, sectionsA
 import type { SectionProperties } from '../types';
 import { type FootMarks, metatarsalOf, RAYS, type Ray } from './landmarks';
 
+/** What the frame's users ask of a cut: the canal has gone into its section. */
+export type RayCut = Omit<SectionStation, 'canals'>;
+
 export interface RayWalls {
-  readonly usual: readonly SectionStation[];
+  readonly usual: readonly RayCut[];
   /** At the ends of the cortex's bands; null where only the usual foot was asked for. */
   readonly thick: readonly RaySection[] | null;
   readonly thin: readonly RaySection[] | null;
@@ -30,11 +33,11 @@ const atEnd = (
   ray: Ray,
   shape: InsideOfShape,
   wall: 'thick' | 'thin',
-  usual: readonly SectionStation[],
+  usual: readonly RayCut[],
 ): RaySection[] => {
   const every = evenShares(STATIONS).filter((_, i) => i % 2 === 0);
   const cut = cutsAlong(foot, metatarsalOf(ray), shape, wall, every).map((each, k): RaySection => {
-    const like = (usual[2 * k] as SectionStation).section;
+    const like = (usual[2 * k] as RayCut).section;
     const own = bendingSectionOf(each.outline, each.canals);
     const [twist, area] = [
       (own.iLateralMm4 + own.iDorsalMm4) / (like.iLateralMm4 + like.iDorsalMm4),
@@ -53,8 +56,17 @@ const atEnd = (
   });
 };
 
-/** Cuts all five metatarsals. Some tenths of a second, with the bands' ends three times that: keep the result with the foot. */
+const cutBefore = new WeakMap<Foot, RaySections>();
+
+/** Sections that were cut before on this very foot, with the bands' ends: the usual foot is shipped with its own. */
+export const takeSections = (foot: Foot, sections: RaySections): void => {
+  cutBefore.set(foot, sections);
+};
+
+/** Cuts all five metatarsals. A second or two, with the bands' ends more: keep the result with the foot. */
 export const raySections = (foot: Foot, shape: InsideOfShape, bands: boolean): RaySections => {
+  const before = cutBefore.get(foot);
+  if (before) return before;
   const walls = (ray: Ray): RayWalls => {
     const usual = sectionsAlong(foot, metatarsalOf(ray), shape, 'usual', evenShares(STATIONS));
     if (!bands) return { usual, thick: null, thin: null };

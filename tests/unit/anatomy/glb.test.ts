@@ -21,7 +21,12 @@ beforeAll(async () => {
 describe('the model file', () => {
   test('is what the builder makes now, byte for byte, right, left and fine (else: npm run model)', async () => {
     const files = await modelFiles(shape, readContent());
-    expect([...files.keys()]).toEqual(['foot-right.glb', 'foot-left.glb', 'foot-right-fine.glb']);
+    expect([...files.keys()]).toEqual([
+      'foot-right.glb',
+      'foot-left.glb',
+      'foot-right-fine.glb',
+      'foot-right-sections.json',
+    ]);
     for (const [name, bytes] of files) expect(Buffer.compare(bytes, shipped(name)), name).toBe(0);
   }, 60_000);
 
