@@ -61,7 +61,7 @@ const growth = ({ ready }: FootSolution, foot: ReturnType<typeof modelLoadedFoot
 };
 
 export const timesOfLoads = (): string => {
-  const foot = modelLoadedFoot(true);
+  const foot = modelLoadedFoot();
   const loadCase = toldCaseOf(CASE);
   const whole = (): FootSolution => {
     const solved = runCase(foot, loadCase, TOLD, PERSON);

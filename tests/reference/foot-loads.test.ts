@@ -75,7 +75,7 @@ const SEED = 1;
 const SLOW_MS = 180_000;
 
 const { loadChecks, sources } = readContent();
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 const expected = Object.fromEntries(loadChecks.map((record) => [record.id, record.expected])) as ExpectedOf;
 const answers = new Map(checkAnswers(foot, TOLD, CHECK_TOLD, expected).map((answer) => [answer.id as string, answer]));
 

@@ -13,14 +13,19 @@ import { type Band, drawsOf } from '../../src/mechanics/foot/draws';
 import type { FrameDraw } from '../../src/mechanics/foot/held-draws';
 import { CASE_FIGURES, type LoadCase } from '../../src/mechanics/foot/load-case';
 import { FRAME_FIGURES, type FrameFigures } from '../../src/mechanics/foot/parameter-names';
+import { takeSections } from '../../src/mechanics/foot/ray-sections';
+import { readSections } from '../../src/mechanics/foot/shipped-sections';
 
-const MODEL = fileURLToPath(new URL('../../public/models/foot-right-fine.glb', import.meta.url));
+const shipped = (name: string): Buffer =>
+  readFileSync(fileURLToPath(new URL(`../../public/models/${name}`, import.meta.url)));
 
-/** `bands`: with both ends of the cortex too, which ensembles need and which takes some seconds. */
-export const modelLoadedFoot = (bands: boolean): LoadedFoot => {
+/** With the sections that are shipped; tests/unit/anatomy/glb.test.ts holds them against sections cut anew. */
+export const modelLoadedFoot = (): LoadedFoot => {
   const shape = readShape();
-  const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
-  return loadedFoot(shape, assembleFoot(shape, DEFAULT_FOOT, 'standing', { ...model, level: 'fine' }), bands);
+  const model = decodeGlb(new Uint8Array(shipped('foot-right-fine.glb')));
+  const foot = assembleFoot(shape, DEFAULT_FOOT, 'standing', { ...model, level: 'fine' });
+  takeSections(foot, readSections(JSON.parse(shipped('foot-right-sections.json').toString())));
+  return loadedFoot(shape, foot, true);
 };
 
 const content = readContent();

@@ -4,9 +4,9 @@
  */
 import { add, cross, scale, type Vec3 } from '../../units';
 import { chainStiffness, type MemberSegment } from '../frame/flexible-member';
-import type { FootMarks, Ray } from './landmarks';
-import { RAYS } from './landmarks';
-import { type FrameNodes, lever } from './nodes';
+import { chainKept, turned, turnOf } from './chains';
+import { type FootMarks, RAYS, type Ray } from './landmarks';
+import { type FrameNodes, frameNodes, lever } from './nodes';
 import type { FrameFigures } from './parameter-names';
 import type { Placing } from './placing';
 import { type RaySections, sectionAt } from './ray-sections';
@@ -15,13 +15,14 @@ import type { Pad, Tie } from './ties';
 
 /** K[dofs, dofs] += block, both 12 x 12: two nodes. */
 const addBlock = (k: Float64Array, n: number, nodes: readonly [number, number], block: Float64Array): void => {
-  for (let i = 0; i < 12; i++) {
-    const row = (6 * (nodes[i < 6 ? 0 : 1] as number) + (i % 6)) * n;
-    for (let j = 0; j < 12; j++) {
-      const at = row + 6 * (nodes[j < 6 ? 0 : 1] as number) + (j % 6);
-      k[at] = (k[at] as number) + (block[i * 12 + j] as number);
+  for (let a = 0; a < 2; a++)
+    for (let b = 0; b < 2; b++) {
+      const corner = 6 * ((nodes[a] as number) * n + (nodes[b] as number));
+      for (let i = 0; i < 6; i++) {
+        const [row, from] = [corner + i * n, (6 * a + i) * 12 + 6 * b];
+        for (let j = 0; j < 6; j++) k[row + j] = (k[row + j] as number) + (block[from + j] as number);
+      }
     }
-  }
 };
 
 /** How one direction of a place moves with its node: translation d, rotation r x d. */
@@ -131,6 +132,9 @@ const addGround = (k: Float64Array, n: number, node: number, from: Vec3, hold: L
     }
 };
 
+/** The foot as its sections were cut. */
+const STILL: Placing = { point: ({ at }) => at, standing: ({ at }) => at, direction: (_, d) => d };
+
 export interface MemberPart {
   readonly ray: Ray;
   readonly from: number;
@@ -159,9 +163,14 @@ export const assemble = (
   const members: MemberPart[] = [];
   for (const ray of RAYS) {
     const { stops, firstNode } = nodes.rays[ray];
+    const turn = turnOf(placing, marks.rays[ray].bone);
     for (let i = 0; i + 1 < stops.length; i++) {
       const [from, to] = [stops[i] as number, stops[i + 1] as number];
-      const part = chainStiffness(segmentsBetween(marks, nodes, placing, sections, f, ray, from, to));
+      const key = `${from} ${to} ${f.wall} ${f.cortexYoung} ${f.cortexShear}`;
+      const standing = chainKept(sections[ray], marks, key, () =>
+        chainStiffness(segmentsBetween(marks, frameNodes(marks, sections, STILL), STILL, sections, f, ray, from, to)),
+      );
+      const part = turned(standing, turn);
       const ends = [firstNode + i, firstNode + i + 1] as const;
       members.push({ ray, from, to, nodes: ends, stiffness: part });
       addBlock(stiffness, n, ends, part);

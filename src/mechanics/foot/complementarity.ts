@@ -5,7 +5,7 @@
  * it is the minimum of a convex energy. Solved by block pivoting with single pivots when blocks stop helping (Judice and Pires 1994,
  * from memory): finite for such matrices, and bounded here.
  */
-import { factorLdl, solveLdlInto } from '../frame/ldl';
+import { factorLdl, type LdlFactor, solveLdlInto } from '../frame/ldl';
 
 export interface Complementarity {
   readonly m: number;
@@ -15,50 +15,55 @@ export interface Complementarity {
   readonly reach: Float64Array;
 }
 
+/** What pulls and presses, with the factor of its part of the matrix: the same again for another reach costs a solution alone. */
+export interface Settled {
+  readonly active: readonly number[];
+  readonly factor: LdlFactor;
+}
+
 export type ComplementaritySolution =
-  | { readonly ok: true; readonly force: Float64Array; readonly pivots: number }
+  | { readonly ok: true; readonly force: Float64Array; readonly pivots: number; readonly settled: Settled }
   | { readonly ok: false; readonly reason: 'singular' | 'not settled' };
 
 /** Blocks that do not lessen the number of wrong signs, before single pivots begin. */
 const PATIENCE = 3;
 export const MOST_PIVOTS = 400;
 
-const solveActive = (problem: Complementarity, active: readonly number[], force: Float64Array): boolean => {
-  force.fill(0);
+/** A start from these. */
+export const settledOn = ({ m, matrix }: Pick<Complementarity, 'm' | 'matrix'>, active: readonly number[]): Settled => {
   const n = active.length;
-  if (n === 0) return true;
   const part = new Float64Array(n * n);
-  const rhs = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    const row = (active[i] as number) * problem.m;
-    rhs[i] = problem.reach[active[i] as number] as number;
-    for (let j = 0; j <= i; j++) {
-      const value = problem.matrix[row + (active[j] as number)] as number;
-      part[i * n + j] = value;
-      part[j * n + i] = value;
-    }
+    const row = (active[i] as number) * m;
+    for (let j = 0; j <= i; j++) part[i * n + j] = matrix[row + (active[j] as number)] as number;
   }
-  const factor = factorLdl(part, n);
-  if (!factor.ok) return false;
-  solveLdlInto(factor, rhs);
-  for (let i = 0; i < n; i++) force[active[i] as number] = rhs[i] as number;
-  return true;
+  return { active, factor: factorLdl(part, n) };
 };
 
-/** Starts from `hint` (elements taken as active), or from all whose free elongation exceeds their gap. */
-export const solveComplementarity = (problem: Complementarity, hint?: Uint8Array): ComplementaritySolution => {
+/** Starts from `hint` (settled before with the same matrix), or from all whose free elongation exceeds their gap. */
+export const solveComplementarity = (problem: Complementarity, hint?: Settled): ComplementaritySolution => {
   const { m, matrix, reach } = problem;
   const on = new Uint8Array(m);
-  for (let i = 0; i < m; i++) on[i] = hint ? (hint[i] as number) : (reach[i] as number) > 0 ? 1 : 0;
+  if (hint) for (const i of hint.active) on[i] = 1;
+  else for (let i = 0; i < m; i++) on[i] = (reach[i] as number) > 0 ? 1 : 0;
   const force = new Float64Array(m);
   let largest = 0;
   for (let i = 0; i < m; i++) largest = Math.max(largest, Math.abs(reach[i] as number));
   const close = 1e-12 * Math.max(largest, 1e-9);
   let [fewest, patience] = [m + 1, PATIENCE];
   for (let pivots = 0; pivots < MOST_PIVOTS; pivots++) {
-    const active: number[] = [];
-    for (let i = 0; i < m; i++) if (on[i]) active.push(i);
-    if (!solveActive(problem, active, force)) return { ok: false, reason: 'singular' };
+    let settled = pivots === 0 ? hint : undefined;
+    if (!settled) {
+      const active: number[] = [];
+      for (let i = 0; i < m; i++) if (on[i]) active.push(i);
+      settled = settledOn(problem, active);
+    }
+    const { active, factor } = settled;
+    if (!factor.ok) return { ok: false, reason: 'singular' };
+    const rhs = Float64Array.from(active, (i) => reach[i] as number);
+    solveLdlInto(factor, rhs);
+    force.fill(0);
+    for (let i = 0; i < active.length; i++) force[active[i] as number] = rhs[i] as number;
     const wrong: number[] = [];
     for (let i = 0; i < m; i++) {
       if (on[i]) {
@@ -72,7 +77,7 @@ export const solveComplementarity = (problem: Complementarity, hint?: Uint8Array
     }
     if (wrong.length === 0) {
       for (let i = 0; i < m; i++) force[i] = Math.max(0, force[i] as number);
-      return { ok: true, force, pivots };
+      return { ok: true, force, pivots, settled };
     }
     if (wrong.length < fewest) {
       fewest = wrong.length;

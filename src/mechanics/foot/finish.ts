@@ -1,6 +1,7 @@
 /** From the forces that settled to displacements, with how well every freedom is in balance. mm, N, rad. */
 import { degrees } from '../../units';
 import { solveLdlInto } from '../frame/ldl';
+import type { Settled } from './complementarity';
 import type { FootProblem, FootSolution, ReadyFrame } from './solve';
 import type { PointForce } from './tendons';
 
@@ -18,7 +19,7 @@ export interface Pass {
   readonly tieN: Float64Array;
   readonly padN: Float64Array;
   readonly pivots: number;
-  readonly active: Uint8Array;
+  readonly settled: Settled;
 }
 
 /** The part that moves or turns farthest beyond, if any does. */

@@ -17,7 +17,7 @@ import {
   WEAK_LIFT,
   WEAK_PITCH,
 } from './assemble';
-import { type Complementarity, solveComplementarity } from './complementarity';
+import { type Complementarity, type Settled, solveComplementarity } from './complementarity';
 import { complianceOf, type Factor, type Halves, halvesOf, reachOf } from './compliance';
 import { finish, type Pass } from './finish';
 import { type Guess, nextGuess } from './fixed-point';
@@ -190,7 +190,7 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
     return pads.map((_, i) => add(scale(shear, shares[i] as number), turning[i] as Vec3));
   };
 
-  const run = (achillesN: number, sheared: readonly Vec3[], hint?: Uint8Array): Pass | FootProblem => {
+  const run = (achillesN: number, sheared: readonly Vec3[], hint?: Settled): Pass | FootProblem => {
     const load = always.map((x, i) => x + achillesN * (ofCalf[i] as number));
     pads.forEach(({ node, at }, i) => {
       pushOn(load, node, at, sheared[i] as Vec3);
@@ -210,7 +210,7 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
       tieN: solved.force.slice(0, ties.length),
       padN: solved.force.slice(ties.length),
       pivots: solved.pivots,
-      active: Uint8Array.from(solved.force, (x) => (x > 0 ? 1 : 0)),
+      settled: solved.settled,
     };
   };
 
@@ -246,10 +246,10 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
   let guess: Float64Array = Float64Array.from([calfFor(evenN, shearedBy(evenly)) / weightN, ...evenly]);
   let tried: readonly Guess[] = [];
   let least = Number.POSITIVE_INFINITY;
-  let active: Uint8Array | undefined;
+  let settled: Settled | undefined;
   for (let passes = 1; passes <= PASSES; passes++) {
     const [achillesN, sheared] = [(guess[0] as number) * weightN, shearedBy(guess.subarray(1))];
-    const pass = run(achillesN, sheared, active);
+    const pass = run(achillesN, sheared, settled);
     if (isProblem(pass)) return pass;
     const carried = pass.padN.reduce((a, b) => a + b, 0) + toePart * totalN;
     if (!(carried > 0)) return { kind: 'centreOfPressureOutside', zMm: centreZ, fromMm, toMm };
@@ -268,7 +268,7 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
     tried = [...(change < least ? tried : []), { at: guess, off }].slice(-MEMORY);
     least = Math.min(least, change);
     guess = nextGuess(tried, weights);
-    active = pass.active;
+    settled = pass.settled;
   }
   return { kind: 'notSettled', passes: PASSES };
 };

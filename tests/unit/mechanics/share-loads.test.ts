@@ -4,7 +4,7 @@ import { loadDraws } from '../../../src/mechanics/foot/bands';
 import { shareLoadsOf, underShare } from '../../../src/mechanics/foot/share-loads';
 import { bandedCase, freeFrames, modelLoadedFoot, PERSON, toldCaseOf } from '../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 const pushOff = bandedCase('walking');
 const COUNT = 8;
 const drawsWith = (id: string) => ({

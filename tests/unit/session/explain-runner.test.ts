@@ -40,14 +40,16 @@ const inWorker: Explain = (_, asked) => echo(asked);
 const noPlain = () => Promise.reject(new Error('the plain function was called'));
 
 describe('with a worker', () => {
-  test('content and foot go once, then only requests', async () => {
+  test('content, foot and its sections go once, then only requests', async () => {
     const worker = new LocalWorker(inWorker);
     const foot = { side: 'right' } as never;
-    const run = createExplainRunner({ content: CONTENT, foot, makeWorker: () => worker, plain: noPlain });
+    const cut = { 1: 'cuts' } as never;
+    const sections = Promise.resolve(cut);
+    const run = createExplainRunner({ content: CONTENT, foot, sections, makeWorker: () => worker, plain: noPlain });
     expect(echoed(await run(request('a')))?.file.id).toBe('a');
     expect(echoed(await run(request('b')))?.file.id).toBe('b');
     expect(worker.got.map(({ kind }) => kind)).toEqual(['start', 'explain', 'explain']);
-    expect(worker.got[0]).toEqual({ kind: 'start', content: CONTENT, foot });
+    expect(worker.got[0]).toEqual({ kind: 'start', content: CONTENT, foot, sections: cut });
   });
 
   test('a foot on its way is waited for; one that does not come is done without', async () => {
@@ -56,6 +58,15 @@ describe('with a worker', () => {
     const run = createExplainRunner({ content: CONTENT, foot, makeWorker: () => worker, plain: noPlain });
     await run(request('a'));
     expect(worker.got[0]).toMatchObject({ kind: 'start', foot: null });
+  });
+
+  test('sections that do not come are done without: whoever needs some cuts them', async () => {
+    const worker = new LocalWorker(inWorker);
+    const foot = { side: 'right' } as never;
+    const sections = Promise.reject(new Error('offline'));
+    const run = createExplainRunner({ content: CONTENT, foot, sections, makeWorker: () => worker, plain: noPlain });
+    await run(request('a'));
+    expect(worker.got[0]).toMatchObject({ kind: 'start', foot, sections: null });
   });
 
   test('what cannot be explained is an error, and is not tried again on the page', async () => {

@@ -10,7 +10,7 @@ import { solveLdl } from '../../../../src/mechanics/frame/ldl';
 import { add, cross, dot, length, STANDARD_GRAVITY, scale, type Vec3 } from '../../../../src/units';
 import { modelLoadedFoot, PERSON, TOLD, TOLD_CASES, toldCaseOf } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(false);
+const foot = modelLoadedFoot();
 const solved = (id: string): FootSolution => {
   const answer = runCase(foot, toldCaseOf(id), TOLD, PERSON);
   if ('kind' in answer) throw new Error(`${id}: ${answer.kind}`);

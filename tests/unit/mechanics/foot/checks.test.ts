@@ -8,7 +8,7 @@ import { firstRayTravel } from '../../../../src/mechanics/foot/first-ray-test';
 import { CHECK_BANDS, CHECK_TOLD, FRAME_BANDS, modelLoadedFoot, TOLD } from '../../../tools/loaded-foot';
 
 const records = readContent().loadChecks;
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 
 test('every check has its record, and every record its check', () => {
   expect(records.map((r) => r.id).sort()).toEqual([...CHECK_IDS].sort());

@@ -9,7 +9,7 @@ import { add, cross, dot, subtract, type Vec3 } from '../../../../src/units';
 import { denseFoot, lastEndOf, solveDense } from '../../../tools/dense-foot';
 import { modelLoadedFoot, PERSON, TOLD, toldCaseOf } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(false);
+const foot = modelLoadedFoot();
 const solved = (id: string): FootSolution => {
   const answer = runCase(foot, toldCaseOf(id), TOLD, PERSON);
   if ('kind' in answer) throw new Error(`${id}: ${answer.kind}`);

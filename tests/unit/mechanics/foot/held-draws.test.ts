@@ -6,7 +6,7 @@ import type { FrameFigures } from '../../../../src/mechanics/foot/parameter-name
 import { pressLengthenings } from '../../../../src/mechanics/foot/press-lengthening';
 import { FRAME_BANDS, freeFrames, HELD_WITHIN, modelLoadedFoot, TOLD } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 const SLOW_MS = 60_000;
 
 /** By the long way round: a frame of its own for each state of the fascia. */

@@ -12,7 +12,7 @@ import { pathLength } from '../../../../src/mechanics/foot/ties';
 import type { Vec3 } from '../../../../src/units';
 import { bandedCase, freeFrames, modelLoadedFoot, PERSON, TOLD, toldCaseOf } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 const solved = (id: string, f: FrameFigures = TOLD): FootSolution => {
   const answer = runCase(foot, toldCaseOf(id), f, PERSON);
   if ('kind' in answer) throw new Error(`${id}: ${answer.kind}`);

@@ -9,7 +9,7 @@ import { type FootSolution, type FrameOf, readyFrame, solveFoot } from '../../..
 import type { Vec3 } from '../../../../src/units';
 import { modelLoadedFoot, PERSON, TOLD, toldCaseOf } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(false);
+const foot = modelLoadedFoot();
 const other = ([x, y, z]: Vec3): Vec3 => [-x, y, z];
 const otherPlace = ({ bone, at }: OnBone): OnBone => ({ bone, at: other(at) });
 const mapped = <K extends string, A, B>(record: Readonly<Record<K, A>>, by: (value: A) => B): Record<K, B> =>

@@ -35,7 +35,7 @@ test('pads are told as one; which way a part acts is held against what is told; 
   expect(ground).toMatchObject({ id: 'ground', forceN: { told: 7 }, sense: { share: 0.75 } });
 });
 
-const foot = modelLoadedFoot(true);
+const foot = modelLoadedFoot();
 
 test('every part that is told has a band, and what is carried besides goes through the pads', () => {
   const person = { ...PERSON, carriedKg: 15 };

@@ -10,7 +10,7 @@ import { padsOf, pathLength, tiesOf } from '../../../../src/mechanics/foot/ties'
 import { add, cross, length, normalize, scale, subtract, type Vec3 } from '../../../../src/units';
 import { modelLoadedFoot, PERSON, TOLD, TOLD_CASES, toldCaseOf } from '../../../tools/loaded-foot';
 
-const foot = modelLoadedFoot(false);
+const foot = modelLoadedFoot();
 const { marks } = foot;
 
 describe.each(['standing', 'heelRaise'] as const)('tendons, %s', (pose) => {

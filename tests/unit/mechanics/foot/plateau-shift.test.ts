@@ -26,7 +26,7 @@ test('without a told answer, or any other, there is no shift', () => {
 
 test('on the shipped foot a twist outwards and one inwards under push-off move the fifth ray’s plateau, body mass hardly', () => {
   const walking = bandedCase('walking');
-  const foot = modelLoadedFoot(true);
+  const foot = modelLoadedFoot();
   const found = contributorsOf(foot, loadDraws(freeFrames(1, 1), walking, walking, 1), walking, PERSON, 5);
   const told = (id: string): number => found.find((each) => each.id === id)?.shift.mm.told ?? Number.NaN;
   expect(told('twistIn')).toBeGreaterThan(2);
