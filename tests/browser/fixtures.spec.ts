@@ -4,7 +4,7 @@ import type { Locator, Page } from '@playwright/test';
 import ICAL from 'ical.js';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { open, withoutPicture } from './walk';
 
 /** Screw on 14 September 2026 or thereabouts: the invented handball case. Levels are not mixed, so that one study is asked by itself. */
 const BACK = '#demo=demo-handball&question=back';
@@ -12,6 +12,7 @@ const BACK = '#demo=demo-handball&question=back';
 const dates = (page: Page): Locator => page.locator('.dates');
 
 const openDates = async (page: Page, appUrl: string): Promise<void> => {
+  await withoutPicture(page);
   await open(page, appUrl, BACK);
   const fold = page.getByText('The dates that matter');
   if (!(await fold.isVisible())) await page.getByText('Tell me more', { exact: true }).click();

@@ -1,12 +1,13 @@
 /** Question 5 where no odds are pooled: studies side by side, each by itself, and weeks named by the media. */
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { open, withoutPicture } from './walk';
 
 test('too few to be put together: each study stands by itself, with its level and rings; nothing against access', async ({
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#demo=demo-handball&question=back');
   const part = page.getByRole('region', { name: 'Odds of being back' });
   await expect(part.getByText(/Fewer than three comparable studies/)).toBeVisible();
@@ -31,6 +32,7 @@ test('weeks that the media named are asked to what they count, then told as over
   page,
   appUrl,
 }) => {
+  await withoutPicture(page);
   await open(page, appUrl, '#demo=demo-handball&view=known&reader=broadcast');
   const name = async (endpoint: string | null, weeks: string): Promise<void> => {
     await page.getByRole('button', { name: 'Add a claim' }).click();

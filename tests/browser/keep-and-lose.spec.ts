@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { chooseFile, explained, open, withoutPicture } from './walk';
+import { chooseFile, explained, open, openFile, withoutPicture } from './walk';
 
 const handball = readFileSync(new URL('../../content/cases/handball-zone-2.case.json', import.meta.url), 'utf8');
 const current = (page: Page) => page.locator('.claim-list > .claim:not(.claim-old)');
@@ -56,8 +56,7 @@ test('a downloaded case opens again as the same case', async ({ page, appUrl }) 
   const text = readFileSync(await download.path(), 'utf8');
   await page.locator('.bar-case').click();
   await page.getByRole('button', { name: 'New explanation' }).click();
-  await chooseFile(page, text);
-  await explained(page);
+  await openFile(page, text);
   await page.goto(`${appUrl}#view=known`);
   expect(await page.locator('.claim-list').textContent()).toBe(claims);
 });
@@ -209,9 +208,7 @@ test('what stands beside the claims is downloaded with them, survives a reload, 
   appUrl,
 }) => {
   await open(page, appUrl, '#view=known');
-  await chooseFile(page, JSON.stringify(worked));
-  // An opened case leads to its explanation: whoever goes elsewhere before is led away again.
-  await explained(page);
+  await openFile(page, JSON.stringify(worked));
   await page.goto(`${appUrl}#view=known`);
   const ended = current(page).filter({ hasText: 'the return to training was given up' });
   await expect(ended).toHaveCount(1);
@@ -233,8 +230,7 @@ test('what stands beside the claims is downloaded with them, survives a reload, 
 test('a case file of version 1 still opens, with its claims', async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=known');
   const { forecasts: _, fixtures: __, clinic: ___, ...old } = worked;
-  await chooseFile(page, JSON.stringify({ ...old, version: 1, claims: old.claims.slice(0, 1) }));
-  await explained(page);
+  await openFile(page, JSON.stringify({ ...old, version: 1, claims: old.claims.slice(0, 1) }));
   await page.goto(`${appUrl}#view=known`);
   await expect(current(page)).toHaveCount(1);
   await expect(page.locator('.problem')).toHaveCount(0);

@@ -2,12 +2,13 @@
 import type { Locator, Page } from '@playwright/test';
 import { violations } from './axe';
 import { expect, test } from './fixtures';
-import { open } from './walk';
+import { open, withoutPicture } from './walk';
 
 /** Draws of the frame on a busy machine, and reloads of the whole app. */
 test.describe.configure({ timeout: 300_000 });
 
-const openStages = async (page: Page, appUrl: string, reader = 'patient'): Promise<Locator> => {
+const openStages = async (page: Page, appUrl: string, reader = 'patient', picture = false): Promise<Locator> => {
+  if (!picture) await withoutPicture(page);
   await open(page, appUrl, `#demo=demo-handball&question=back&reader=${reader}`);
   const fold = page.locator('details.fold').filter({ hasText: 'The stages and what opens each' });
   await fold.locator('> summary').focus();
@@ -31,7 +32,7 @@ test('one stage is open, and another opens in its place by keyboard', async ({ p
 });
 
 test('an exercise shows its pose on the foot, which stands again when the list goes', async ({ page, appUrl }) => {
-  const fold = await openStages(page, appUrl);
+  const fold = await openStages(page, appUrl, 'patient', true);
   await stageOf(fold, 4).locator('> details > summary').click();
   const show = stageOf(fold, 4).getByRole('button', { name: /^Show the foot: Rise on the toes/ });
   await show.focus();
@@ -93,7 +94,9 @@ test('the load at that share is worked out once it is asked for', async ({ page,
   const second = stageOf(fold, 2);
   await second.locator('> details > summary').click();
   await second.getByText('What that weight does to the bone').click();
-  await expect(second).toContainText(/Walking in a boot, 20 to 50 % of body weight: less tension/, { timeout: 240_000 });
+  await expect(second).toContainText(/Walking in a boot, 20 to 50 % of body weight: less tension/, {
+    timeout: 240_000,
+  });
   await expect(second).toContainText('no statement for this ray');
 });
 

@@ -21,6 +21,12 @@ export const chooseFile = async (page: Page, text: string | Buffer, name = 'x.ca
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 };
 
+/** The same, and opened: a case leads to its explanation, and whoever goes elsewhere before that is led away again. */
+export const openFile = async (page: Page, text: string): Promise<void> => {
+  await chooseFile(page, text);
+  await expect(page.locator('.page-explain[data-explained="true"]')).toBeAttached();
+};
+
 /** One answer of a question of the way in. */
 export const chipOf = (page: Page, question: RegExp, answer: string | RegExp): Locator =>
   page.getByRole('group', { name: question }).locator('label.chip').filter({ hasText: answer }).first();
