@@ -1,6 +1,7 @@
 /** `npm run bench`: ratios of one run, never a timed test. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import { type Browser, chromium } from '@playwright/test';
 import { build } from 'vite';
 import { factsOf, readCase } from '../../src/cases';
@@ -77,6 +78,16 @@ const loadsBundled = async (): Promise<typeof Loads> => {
   return import(`${folder}/loads.js`);
 };
 
+const ensembleInWorker = async (): Promise<string> => {
+  const folder = `${root}/test-results/bench-worker`;
+  await moduleInto(root, 'tests/bench/ensemble.ts', folder);
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(`${folder}/ensemble.js`);
+    worker.once('message', resolve);
+    worker.once('error', reject);
+  });
+};
+
 const timeOfExplain = (): void => {
   const content = readContent();
   for (const name of ['handball-zone-2', 'dancer-spiral', 'hill-runner']) {
@@ -105,6 +116,7 @@ const sizes = (): void => {
 
 console.log(await timesOfFeet());
 console.log((await loadsBundled()).timesOfLoads());
+console.log(await ensembleInWorker());
 timeOfExplain();
 console.log(timesOfSpaceFrames());
 console.log(await frameCost());

@@ -1,22 +1,19 @@
 /**
- * How long the whole foot takes under one load case, and an ensemble of it; against the same foot with every knot a node, solved
+ * How long the whole foot takes under one load case; against the same foot with every knot a node, solved
  * densely, which must say the same. ms and ratios of one run; never a timed test.
  */
 
 import { segmentsBetween } from '../../src/mechanics/foot/assemble';
-import { loadBands, loadDraws } from '../../src/mechanics/foot/bands';
 import { runCase } from '../../src/mechanics/foot/case-draw';
-import { heldDraws } from '../../src/mechanics/foot/held-draws';
 import { allStations } from '../../src/mechanics/foot/recover';
 import { type FootSolution, solveFoot } from '../../src/mechanics/foot/solve';
 import { chainStiffness, type MemberSegment } from '../../src/mechanics/frame/flexible-member';
 import type { Vec3 } from '../../src/units';
 import { denseFactor, denseFoot, solveDense } from '../tools/dense-foot';
-import { bandedCase, FRAME_BANDS, HELD_WITHIN, modelLoadedFoot, PERSON, TOLD, toldCaseOf } from '../tools/loaded-foot';
+import { modelLoadedFoot, PERSON, TOLD, toldCaseOf } from '../tools/loaded-foot';
 import { median, RUNS } from './runs';
 
 const CASE = 'side-step-cut';
-const DRAWS = 100;
 /** Short works are timed in turns of so many, longer ones one by one. */
 const TURN = 50;
 const WARM = 100;
@@ -85,17 +82,9 @@ export const timesOfLoads = (): string => {
     apart(solution.tieN, answer.tieN),
     apart(solution.padN, answer.padN),
   );
-  const [banded, reference] = [bandedCase(CASE), bandedCase('walking')];
-  // As a worker does it for a foot that is new to it: first the figures that the press allows, then the ensemble of them.
-  const startHeld = performance.now();
-  const { draws: frames, tried } = heldDraws(foot, FRAME_BANDS, HELD_WITHIN, DRAWS, 1);
-  const held = performance.now() - startHeld;
-  const draws = loadDraws(frames, banded, reference, 1);
-  const ensemble = timed(() => loadBands(foot, draws, banded, reference, PERSON, 5, { seed: 1, tried }));
   return (
     `loads: whole foot, ${CASE}, with the stations of five bones: ${one.toFixed(2)} ms (least ${Math.min(...wholes).toFixed(2)}; its loads again on a ready frame ${loadOnly.toFixed(2)} ms); ` +
     `every knot a node (${built.n} freedoms), solved densely ${denseSolve.toFixed(0)} ms, put together as well ${dense.toFixed(0)} ms: ` +
-    `${(denseSolve / one).toFixed(0)} and ${(dense / one).toFixed(0)} times as long, answers ${off.toExponential(1)} apart; ` +
-    `ensemble of ${DRAWS} draws, two cases each, ${ensemble.toFixed(0)} ms, ${tried} sets of figures in the press before it ${held.toFixed(0)} ms (medians of ${RUNS})\n${growth(solution, foot)}`
+    `${(denseSolve / one).toFixed(0)} and ${(dense / one).toFixed(0)} times as long, answers ${off.toExponential(1)} apart (medians of ${RUNS})\n${growth(solution, foot)}`
   );
 };
