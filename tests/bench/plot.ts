@@ -70,11 +70,11 @@ export const svgOf = (plot: Plot): string => {
     ...plot.series.flatMap(({ name, points }, i) => [
       `<path d="${path([...points])}" fill="none" stroke="#000" stroke-dasharray="${DASHES[i % DASHES.length]}"/>`,
       ...points.map(([a, b]) => `<circle cx="${x(a).toFixed(1)}" cy="${y(b).toFixed(1)}" r="3.5"/>`),
-      // Each line is named at its middle, just above it.
+      // Each line is named at its middle, below it to the right: time only grows.
       ...points
         .slice(Math.floor((points.length - 1) / 2))
         .slice(0, 1)
-        .map(([a, b]) => text([x(a), y(b) - 9], name, 'text-anchor="middle"')),
+        .map(([a, b]) => text([x(a) + 8, y(b) + 17], name)),
     ]),
   ];
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="sans-serif" font-size="13">\n${parts.join('\n')}\n</svg>\n`;

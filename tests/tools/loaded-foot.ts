@@ -1,9 +1,5 @@
 /** The shipped foot with what the frame needs of it, and the figures and load cases of content/ as told: made once a file. */
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { assembleFoot, DEFAULT_FOOT, decodeGlb } from '../../src/anatomy';
 import { readContent } from '../../src/cli/read-content';
-import { readShape } from '../../src/cli/read-shape';
 import type { Figure } from '../../src/content';
 import { heldWithinOf } from '../../src/explain/loads';
 import type { BandedCase, CaseBands, FrameBands } from '../../src/mechanics/foot/bands';
@@ -13,14 +9,12 @@ import { type Band, drawsOf } from '../../src/mechanics/foot/draws';
 import type { FrameDraw } from '../../src/mechanics/foot/held-draws';
 import { CASE_FIGURES, type LoadCase } from '../../src/mechanics/foot/load-case';
 import { FRAME_FIGURES, type FrameFigures } from '../../src/mechanics/foot/parameter-names';
-
-const MODEL = fileURLToPath(new URL('../../public/models/foot-right-fine.glb', import.meta.url));
+import { shape } from './built-foot';
+import { fineModelFoot } from './model-foot';
 
 /** `bands`: with both ends of the cortex too, which ensembles need and which takes some seconds. */
 export const modelLoadedFoot = (bands: boolean): LoadedFoot => {
-  const shape = readShape();
-  const model = decodeGlb(new Uint8Array(readFileSync(MODEL)));
-  return loadedFoot(shape, assembleFoot(shape, DEFAULT_FOOT, 'standing', { ...model, level: 'fine' }), bands);
+  return loadedFoot(shape, fineModelFoot(), bands);
 };
 
 const content = readContent();

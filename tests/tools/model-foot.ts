@@ -1,21 +1,28 @@
 /**
- * The shipped foot as it is drawn, quicker to read than to build. The app computes loads on the fine one: told stresses of the two
- * differ by up to a tenth, so that a size from here is never quoted.
+ * The shipped feet, quicker to read than to build: as it is drawn, and the fine one on which the app computes. Told stresses of the two
+ * differ by up to a tenth, so that nothing is explained on the drawn one.
  */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { assembleFoot, DEFAULT_FOOT, decodeGlb, type Foot } from '../../src/anatomy';
+import { assembleFoot, DEFAULT_FOOT, decodeGlb, type Foot, type Level } from '../../src/anatomy';
 import { shape } from './built-foot';
 
-const MODEL = fileURLToPath(new URL('../../public/models/foot-right.glb', import.meta.url));
+const FILES: Readonly<Record<Level, string>> = { display: 'foot-right.glb', fine: 'foot-right-fine.glb' };
 
-let made: Foot | undefined;
+const read = (level: Level): Foot => {
+  const path = fileURLToPath(new URL(`../../public/models/${FILES[level]}`, import.meta.url));
+  return assembleFoot(shape, DEFAULT_FOOT, 'standing', { ...decodeGlb(new Uint8Array(readFileSync(path))), level });
+};
+
+let drawn: Foot | undefined;
+let fine: Foot | undefined;
 
 /** One for all files of a worker: what is computed on a foot is kept with it. */
 export const modelFoot = (): Foot => {
-  made ??= assembleFoot(shape, DEFAULT_FOOT, 'standing', {
-    ...decodeGlb(new Uint8Array(readFileSync(MODEL))),
-    level: 'display',
-  });
-  return made;
+  drawn ??= read('display');
+  return drawn;
+};
+export const fineModelFoot = (): Foot => {
+  fine ??= read('fine');
+  return fine;
 };
