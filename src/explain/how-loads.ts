@@ -9,6 +9,7 @@ import * as hangs from './how-hangs';
 import { activityIn, evidenceOfLoads, toldLoads } from './loads';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
+import { hasStationNumbers, loadStation } from './station-computes';
 import { textFinding } from './texts';
 import type { BandsAsked, Finding } from './types';
 
@@ -103,6 +104,17 @@ const bandFindings = (s: Situation, run: BoneRun, shared: Shared, all: boolean):
     ...(all ? contributorFindings(s, run, shared) : []),
     ...(computes.hasSensitivity(context, run)
       ? [find(context, 'how', { ...shared, id: 'loadSensitivity', compute: hangs.loadSensitivity, inputs: run })]
+      : []),
+    ...(hasStationNumbers(context, run)
+      ? [
+          find(context, 'how', {
+            ...shared,
+            id: 'loadStation',
+            compute: loadStation,
+            inputs: run,
+            readers: ['broadcast', 'study'],
+          }),
+        ]
       : []),
     // Sizes: only where the run and enough of its draws are within what the theory may state.
     ...(computes.forcesRank(context, run)

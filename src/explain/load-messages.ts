@@ -1,7 +1,7 @@
 /** The messages of question 2 that the frame of the foot makes. */
 import type { Mark } from '../content/schema';
 import type { ActivityId, BoneId, InjuryId, RegionId } from '../ids';
-import type { ContributorId, LoadFlag } from '../mechanics';
+import type { ContributorId, LoadFlag, StationForce, StationStress } from '../mechanics';
 import type { Quantity } from '../units';
 
 /** Sides of a bone, and the four between them. */
@@ -35,6 +35,13 @@ export interface ContributorShift {
   readonly by: Quantity;
   /** False where the run or its draws are beyond what the theory may state as a size. */
   readonly sized: boolean;
+  readonly agreed: Agreed;
+}
+
+/** One number of a station over the draws; which way it acts is told only where enough of them agree. */
+export interface StationNumber {
+  readonly of: StationForce | StationStress;
+  readonly value: Quantity;
   readonly agreed: Agreed;
 }
 
@@ -109,6 +116,19 @@ export interface LoadMessages {
     readonly fascia: Quantity;
     readonly achilles: Quantity;
     readonly tibia: Quantity;
+  };
+  /** The station with the largest pull over the draws, and how much of the whole table the draws leave open. */
+  loadStation: {
+    readonly activity: ActivityId;
+    /** What stress is a multiple of: the bone's largest pull in this task; null: in the run itself, of which no size may be told. */
+    readonly reference: ActivityId | null;
+    readonly at: Quantity;
+    /** Forces only where they may have sizes, stress only where it has a measure. */
+    readonly numbers: readonly StationNumber[];
+    /** Numbers in the table whose sign too few draws agree on, of all that it tells. */
+    readonly open: number;
+    readonly all: number;
+    readonly draws: number;
   };
   /** The ground's push along itself, and what the leg holds against it. */
   loadAlong: {

@@ -21,6 +21,7 @@ export {
   ENOUGH_AGREEMENT,
   type FootLoads,
   type JointLoad,
+  LEAST_REFERENCE_MPA,
   type LoadBands,
   type LoadFlag,
   type PartBand,
@@ -30,10 +31,17 @@ export {
   SHARE_WAYS,
   type ShareLoad,
   type ShareWay,
+  type SignedSpread,
   type Spread,
+  STATION_FORCES,
+  STATION_STRESSES,
+  type StationBand,
+  type StationForce,
+  type StationStress,
   SUPPORTS,
   type Support,
   type SupportId,
+  signMayBeTold,
 } from './foot/types';
 export { stressAt } from './sample';
 export * from './section';

@@ -1,11 +1,11 @@
 /** Sentences about what the frame of the foot finds. */
-import type { PullAgainstBreaks } from '../explain/load-messages';
+import type { PullAgainstBreaks, StationNumber } from '../explain/load-messages';
 import type { Message, MessageOf } from '../explain/messages';
 import { LARGE_TURN_DEG } from '../mechanics/foot/types';
 import { changeOf } from './change';
-import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS } from './en/lists';
+import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS, STATION_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill, joined } from './fill';
+import { fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
@@ -27,6 +27,7 @@ const LOAD_MESSAGES = [
   'contributorPublished',
   'oneStep',
   'loadForces',
+  'loadStation',
   'loadAlong',
   'loadSensitivity',
   'loadFlagged',
@@ -67,6 +68,15 @@ const plateauWords = (
       ? PARTS.middleOfBone
       : namesFor(pen.content, pen.reader).region(peakRegion),
 });
+
+/** N -120 N (-180 to -60). Where the draws leave open which way: from where to where. */
+const stationNumber = (pen: Pen, { of, value, agreed }: StationNumber): readonly Run[] =>
+  fillRuns(agreed.enough ? PARTS.stationNumber : PARTS.stationOpen, {
+    what: STATION_WORDS[of],
+    value: quantity(pen, value),
+    from: pen.number(formatNumber(value.lowHigh?.[0] ?? value.value)),
+    to: pen.number(formatQuantity({ value: value.lowHigh?.[1] ?? value.value, unit: value.unit })),
+  });
 
 export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
@@ -191,6 +201,21 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
         achilles: quantity(pen, message.args.achilles),
         tibia: quantity(pen, message.args.tibia),
       });
+    case 'loadStation': {
+      const { at, activity, reference, numbers, open, all, draws } = message.args;
+      return sentence(pen, 'loadStation', {
+        at: quantity(pen, at),
+        activity: names.activity(activity),
+        numbers: list(numbers.map((one) => stationNumber(pen, one))),
+        measure: fill(
+          reference === null ? PARTS.stressOfMost : PARTS.stressOfReference,
+          reference === null ? {} : { reference: names.activity(reference) },
+        ),
+        sure: String(all - open),
+        all: String(all),
+        draws: String(draws),
+      });
+    }
     case 'loadAlong': {
       const { activity, ratio, leg, banded } = message.args;
       const values = { activity: names.activity(activity), ratio: quantity(pen, ratio) };

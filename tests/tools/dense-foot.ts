@@ -116,7 +116,7 @@ export const denseFoot = (
     stops.forEach((stop, i) => {
       map.set(firstNode + i, first(ray) + stop * pieces);
     });
-    segmentsBetween(marks, nodes, placing, sections, f, ray, 0, knots.length - 1).forEach((segment, i) => {
+    segmentsBetween(marks, knots, placing, sections, f, ray, 0, knots.length - 1).forEach((segment, i) => {
       const between = (t: number): Vec3 =>
         segment.from.map((x, k) => x + t * ((segment.to[k] as number) - x)) as unknown as Vec3;
       for (let p = 0; p < pieces; p++) {

@@ -1,4 +1,4 @@
-/** Content, foot and cases for tests of what is explained and worded: the real content, the foot that is shipped, demo cases. */
+/** Content, foot and cases for tests of what is explained and worded: the real content, the fine foot that is shipped, demo cases. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import {
@@ -22,10 +22,13 @@ import {
   type WhatIf,
 } from '../../src/explain';
 import { type CaseId, idOf, type QuestionId } from '../../src/ids';
-import { modelFoot } from './model-foot';
+import { fineModelFoot, modelFoot } from './model-foot';
 
 export const content = readContent();
-export const foot = modelFoot();
+/** Explained is always the fine one, as in the app. */
+export const foot = fineModelFoot();
+/** For what is drawn. */
+export const drawnFoot = modelFoot();
 
 export const DEMOS = [
   'handball-zone-2',

@@ -1,9 +1,5 @@
 /** The shipped foot with what the frame needs of it, and the figures and load cases of content/ as told: made once a file. */
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { assembleFoot, DEFAULT_FOOT, decodeGlb } from '../../src/anatomy';
 import { readContent } from '../../src/cli/read-content';
-import { readShape } from '../../src/cli/read-shape';
 import type { Figure } from '../../src/content';
 import { heldWithinOf } from '../../src/explain/loads';
 import type { BandedCase, CaseBands, FrameBands } from '../../src/mechanics/foot/bands';
@@ -13,20 +9,11 @@ import { type Band, drawsOf } from '../../src/mechanics/foot/draws';
 import type { FrameDraw } from '../../src/mechanics/foot/held-draws';
 import { CASE_FIGURES, type LoadCase } from '../../src/mechanics/foot/load-case';
 import { FRAME_FIGURES, type FrameFigures } from '../../src/mechanics/foot/parameter-names';
-import { takeSections } from '../../src/mechanics/foot/ray-sections';
-import { readSections } from '../../src/mechanics/foot/shipped-sections';
+import { shape } from './built-foot';
+import { fineModelFoot } from './model-foot';
 
-const shipped = (name: string): Buffer =>
-  readFileSync(fileURLToPath(new URL(`../../public/models/${name}`, import.meta.url)));
-
-/** With the sections that are shipped; tests/unit/anatomy/glb.test.ts holds them against sections cut anew. */
-export const modelLoadedFoot = (): LoadedFoot => {
-  const shape = readShape();
-  const model = decodeGlb(new Uint8Array(shipped('foot-right-fine.glb')));
-  const foot = assembleFoot(shape, DEFAULT_FOOT, 'standing', { ...model, level: 'fine' });
-  takeSections(foot, readSections(JSON.parse(shipped('foot-right-sections.json').toString())));
-  return loadedFoot(shape, foot, true);
-};
+/** The fine foot with the sections that are shipped with it. */
+export const modelLoadedFoot = (): LoadedFoot => loadedFoot(shape, fineModelFoot(), true);
 
 const content = readContent();
 

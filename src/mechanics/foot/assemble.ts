@@ -6,10 +6,10 @@ import { add, cross, scale, type Vec3 } from '../../units';
 import { chainStiffness, type MemberSegment } from '../frame/flexible-member';
 import { chainKept, turned, turnOf } from './chains';
 import { type FootMarks, RAYS, type Ray } from './landmarks';
-import { type FrameNodes, frameNodes, lever } from './nodes';
+import { type FrameNodes, lever, type RayNodes } from './nodes';
 import type { FrameFigures } from './parameter-names';
 import type { Placing } from './placing';
-import { type RaySections, sectionAt } from './ray-sections';
+import { centroidAt, type RaySections, sectionAt } from './ray-sections';
 import { acrossOf, leversOf, type Spring } from './springs';
 import type { Pad, Tie } from './ties';
 
@@ -69,7 +69,7 @@ const springBlock = (nodes: FrameNodes, spring: Spring): Float64Array => {
 /** The chain of a metatarsal between two of its nodes. */
 export const segmentsBetween = (
   marks: FootMarks,
-  nodes: FrameNodes,
+  knots: RayNodes['knots'],
   placing: Placing,
   sections: RaySections,
   f: FrameFigures,
@@ -77,7 +77,6 @@ export const segmentsBetween = (
   from: number,
   to: number,
 ): MemberSegment[] => {
-  const { knots } = nodes.rays[ray];
   const { bone, axis } = marks.rays[ray];
   const [dorsal, lateral] = [placing.direction(bone, axis.dorsal), placing.direction(bone, axis.lateral)];
   return Array.from({ length: to - from }, (_, i) => {
@@ -162,13 +161,14 @@ export const assemble = (
   const stiffness = new Float64Array(n * n);
   const members: MemberPart[] = [];
   for (const ray of RAYS) {
-    const { stops, firstNode } = nodes.rays[ray];
+    const { stops, firstNode, knots } = nodes.rays[ray];
+    const standingKnots = () => knots.map(({ sMm }) => ({ sMm, at: centroidAt(sections, marks, ray, sMm) }));
     const turn = turnOf(placing, marks.rays[ray].bone);
     for (let i = 0; i + 1 < stops.length; i++) {
       const [from, to] = [stops[i] as number, stops[i + 1] as number];
-      const key = `${from} ${to} ${f.wall} ${f.cortexYoung} ${f.cortexShear}`;
+      const key = `${from} ${to} ${knots.length} ${f.wall} ${f.cortexYoung} ${f.cortexShear}`;
       const standing = chainKept(sections[ray], marks, key, () =>
-        chainStiffness(segmentsBetween(marks, frameNodes(marks, sections, STILL), STILL, sections, f, ray, from, to)),
+        chainStiffness(segmentsBetween(marks, standingKnots(), STILL, sections, f, ray, from, to)),
       );
       const part = turned(standing, turn);
       const ends = [firstNode + i, firstNode + i + 1] as const;

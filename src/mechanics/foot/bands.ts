@@ -18,6 +18,7 @@ import { allStations, jointForces, type RayStation, rayStations } from './recove
 import { chanceFloor, sensitivityOf } from './sensitivity';
 import type { FootSolution } from './solve';
 import { agreementOf, spreadOf } from './spread';
+import { bandsOfStations, stationRow } from './station-bands';
 import { type LoadBands, ranksOnly, type Spread } from './types';
 
 export type CaseBands = Readonly<Record<CaseFigure, Band>>;
@@ -95,6 +96,8 @@ interface Answer {
   readonly sideways: number;
   readonly leg: LegHold;
   readonly parts: readonly PathForce[];
+  /** Of the bone in question: `stationRow`. */
+  readonly stations: Float64Array;
 }
 
 /** Nine tenths of the largest pull: told as a plateau, for a peak's own place is the cortex guess talking. */
@@ -145,6 +148,7 @@ const answerOf = (
     sideways: sidewaysOf(ofCase.figures),
     leg: legHoldOf(solved),
     parts: pathForces(solved, jointForces(solved), rays, ofCase.figures),
+    stations: stationRow(stations, peak.mpa, referencePeak.mpa),
   };
 };
 
@@ -214,6 +218,12 @@ export const loadBands = (
     parts: bandsOfParts(
       told.parts,
       drawn.map((a) => a.parts),
+      rest.length,
+    ),
+    stations: bandsOfStations(
+      foot.sections[ray].usual.map((cut) => cut.sMm),
+      told.stations,
+      drawn.map((a) => a.stations),
       rest.length,
     ),
     ...hangsOn(drawn),

@@ -2,8 +2,9 @@
 import { quantile } from './draws';
 import type { Agreement, Spread } from './types';
 
-const LOW = 0.1;
-const HIGH = 0.9;
+/** The inner eight tenths of the draws. */
+export const LOW = 0.1;
+export const HIGH = 0.9;
 
 export const spreadOf = (told: number, values: readonly number[]): Spread => ({
   told,

@@ -99,6 +99,35 @@ export interface Agreement {
 }
 export const ENOUGH_AGREEMENT = 0.8;
 
+/** What a station carries: along the bone, across it up and outwards, bending up and down and sideways, twist. */
+export const STATION_FORCES = ['axial', 'shearUp', 'shearSide', 'bendUp', 'bendSide', 'torsion'] as const;
+export type StationForce = (typeof STATION_FORCES)[number];
+/** Largest pull and largest push on its surface. */
+export const STATION_STRESSES = ['tension', 'compression'] as const;
+export type StationStress = (typeof STATION_STRESSES)[number];
+
+/** A spread, and the share of the draws in which it has the sign of the told value. */
+export interface SignedSpread extends Spread {
+  readonly share: number;
+}
+
+/** One station of the bone in question over the draws. */
+export interface StationBand {
+  readonly sMm: number;
+  /** N and N mm. Told only where forces of the task may be told as sizes. */
+  readonly forces: Readonly<Record<StationForce, SignedSpread>>;
+  /** Over the largest pull in the bone in the reference task, draw by draw: as a stress is told where sizes may be told. */
+  readonly ofReference: Readonly<Record<StationStress, SignedSpread>>;
+  /** Over the largest pull in the bone in the task itself: as it is told where only more and less may be. */
+  readonly ofMost: Readonly<Record<StationStress, SignedSpread>>;
+}
+
+/** Whether enough draws agree on which way it acts. */
+export const signMayBeTold = ({ share }: Pick<SignedSpread, 'share'>): boolean => share >= ENOUGH_AGREEMENT;
+
+/** A bone that is hardly pulled in the reference has no measure for its stress to be told in, MPa. */
+export const LEAST_REFERENCE_MPA = 1;
+
 /** With a change or without it, whether a size may be stated at all. */
 export interface BeyondTheory {
   /** The told run is beyond what the theory may state as a size. */
@@ -209,6 +238,8 @@ export interface LoadBands {
   readonly legFrontal: Spread;
   /** Every part of the path that the told run has, in its order. */
   readonly parts: readonly PartBand[];
+  /** Every station of the bone, in the order of its table. */
+  readonly stations: readonly StationBand[];
   /** The largest first; none where the ratio has no spread. */
   readonly sensitivity: readonly FigureShare[];
   /** The share that the largest of so many unrelated figures reaches by chance. */

@@ -135,6 +135,8 @@ const Diagram = ({ loads }: { readonly loads: Loads }) => {
               referenceMPa={referenceMPa}
               measure={say(measureWord(loads.loads))}
               forcesRank={loads.loads.forcesRank}
+              ranks={loads.loads.ranksOnly}
+              bands={hurt ? (loads.loads.bands?.stations ?? 'pending') : 'none'}
               atMm={station.sMm}
             />
           </Disclosure>

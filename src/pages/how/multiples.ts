@@ -3,9 +3,7 @@
  * the same person and foot. Strain is that multiple too, for bone is taken as equally stiff all along.
  */
 import type { ExplainedLoads } from '../../explain/types';
-
-/** A bone that is hardly pulled in the reference has no measure to be told in, MPa. */
-const LEAST_REFERENCE_MPA = 1;
+import { LEAST_REFERENCE_MPA } from '../../mechanics/foot/types';
 
 /** @param referenceMPa largest pull of the bone in the reference task. Null where that is no measure. */
 export const multipleOf = (mpa: number, referenceMPa: number): number | null =>

@@ -1,4 +1,12 @@
 /** What the strips along a metatarsal show, and where their numbers come from. Bending in N m: N mm have three figures too many to read. */
+
+import {
+  type SignedSpread,
+  type StationBand,
+  type StationForce,
+  type StationStress,
+  signMayBeTold,
+} from '../../mechanics/foot/types';
 import type { Station } from '../../mechanics/types';
 import { multipleOf } from './multiples';
 
@@ -36,46 +44,86 @@ export const STRIPS: readonly StripRow[] = [
 
 /** Columns of the table of stations, in its order; `outside` marks those that are not read outside beam theory. */
 export interface StationColumn {
-  readonly key: string;
+  readonly key: StationForce | StationStress;
   readonly digits: number;
   readonly insideOnly: boolean;
   readonly of: (station: Station, referenceMPa: number) => number | null;
+  /** The same over the draws; `ranks`: stress is told as a share of the most in the task itself. */
+  readonly bandOf: (band: StationBand, ranks: boolean) => SignedSpread;
 }
 
-const column = (key: string, digits: number, of: StationColumn['of'], insideOnly = false): StationColumn => ({
+const forceColumn = (
+  key: StationForce,
+  digits: number,
+  per: number,
+  of: (station: Station) => number,
+): StationColumn => ({
   key,
   digits,
-  of,
-  insideOnly,
+  insideOnly: false,
+  of: (station) => of(station) / per,
+  bandOf: ({ forces }) => {
+    const { told, low, high, share } = forces[key];
+    return { told: told / per, low: low / per, high: high / per, share };
+  },
+});
+
+const stressColumn = (key: StationStress, of: (station: Station) => number): StationColumn => ({
+  key,
+  digits: 2,
+  insideOnly: true,
+  of: (station, referenceMPa) => multipleOf(of(station), referenceMPa),
+  bandOf: ({ ofMost, ofReference }, ranks) => (ranks ? ofMost : ofReference)[key],
 });
 
 export const STATION_COLUMNS: readonly StationColumn[] = [
-  column('axial', 0, (s) => s.axialN),
-  column('shearUp', 0, (s) => s.shearDorsalN),
-  column('shearSide', 0, (s) => s.shearLateralN),
-  column('bendUp', 2, (s) => s.bendingUpDownNmm / NMM_PER_NM),
-  column('bendSide', 2, (s) => s.bendingSidewaysNmm / NMM_PER_NM),
-  column('torsion', 2, (s) => s.torsionNmm / NMM_PER_NM),
-  column('tension', 2, (s, referenceMPa) => multipleOf(s.tensionMPa, referenceMPa), true),
-  column('compression', 2, (s, referenceMPa) => multipleOf(s.compressionMPa, referenceMPa), true),
+  forceColumn('axial', 0, 1, (s) => s.axialN),
+  forceColumn('shearUp', 0, 1, (s) => s.shearDorsalN),
+  forceColumn('shearSide', 0, 1, (s) => s.shearLateralN),
+  forceColumn('bendUp', 2, NMM_PER_NM, (s) => s.bendingUpDownNmm),
+  forceColumn('bendSide', 2, NMM_PER_NM, (s) => s.bendingSidewaysNmm),
+  forceColumn('torsion', 2, NMM_PER_NM, (s) => s.torsionNmm),
+  stressColumn('tension', (s) => s.tensionMPa),
+  stressColumn('compression', (s) => s.compressionMPa),
 ];
 
 /** Columns that may be read: where forces are only more and less, stress as a multiple alone. */
 export const columnsFor = (forcesRank: boolean): readonly StationColumn[] =>
   STATION_COLUMNS.filter(({ insideOnly }) => insideOnly || !forcesRank);
 
-/** The number of a column as it is read; null where there is none. Zero has no sign. */
+/** Zero has no sign. */
+const numberText = (value: number, digits: number): string =>
+  value
+    .toFixed(digits)
+    .replace(/^-(0(?:\.0+)?)$/, '$1')
+    .replace('-', '−');
+
+/** The number of a column as it is read; null where there is none. */
 export const cellText = (
   { of, digits, insideOnly }: StationColumn,
   station: Station,
   referenceMPa: number,
 ): string | null => {
   const value = insideOnly && station.outsideBeamTheory ? null : of(station, referenceMPa);
-  if (value === null) return null;
-  return value
-    .toFixed(digits)
-    .replace(/^-(0(?:\.0+)?)$/, '$1')
-    .replace('-', '−');
+  return value === null ? null : numberText(value, digits);
+};
+
+/** From the low to the high end of the inner eight tenths of the draws, what is told among them. */
+export interface CellBand {
+  readonly low: string;
+  readonly high: string;
+  /** Too few draws agree on which way it acts: the number of the one run is not told. */
+  readonly open: boolean;
+}
+
+/** Null where there is no number, or where all draws say the same one. */
+export const cellBand = (column: StationColumn, band: StationBand, ranks: boolean): CellBand | null => {
+  const spread = column.bandOf(band, ranks);
+  const [low, high] = [Math.min(spread.low, spread.told), Math.max(spread.high, spread.told)].map((value) =>
+    numberText(value, column.digits),
+  ) as [string, string];
+  const open = !signMayBeTold(spread);
+  return low === high && !open ? null : { low, high, open };
 };
 
 /** The station nearest to a place along the bone. */

@@ -48,6 +48,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.oneStep':
     'The ratio to walking, against the strain at which hard bone gives way over the strain measured in this bone when walking.',
   'how.loadForces': 'Forces of the same runs over body weight.',
+  'how.loadStation':
+    'N, V, M, T, pull and push at every station of the bone in the same draws: the inner eight tenths of each, and in how many of them it has the sign of the told run. Where fewer than four fifths do, which way it acts is not told. Stress is over the largest pull in the bone, of the reference task or, where only ranks may be told, of the task itself, in the same draw; strain is the same multiple.',
   'how.loadAlong':
     'The ground’s push along itself over its push across, as put in with the task; what the springs that hold the talus to the leg carry level, and their moment about the way the foot points.',
   'how.loadSensitivity':

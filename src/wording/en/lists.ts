@@ -180,6 +180,18 @@ export const FACE_WORDS = {
   topInner: 'upper inner side',
 } as const;
 
+/** What a station of a bone carries. */
+export const STATION_WORDS = {
+  axial: 'N',
+  shearUp: 'V up',
+  shearSide: 'V outwards',
+  bendUp: 'M up and down',
+  bendSide: 'M sideways',
+  torsion: 'T',
+  tension: 'pull',
+  compression: 'push',
+} as const;
+
 export const MEASURE_WORDS = {
   angulation: { patient: 'the bend in the bone', broadcast: 'the bend in the bone', study: 'the angulation' },
   gap: { patient: 'the gap in the break', broadcast: 'the gap in the break', study: 'the gap of the fracture' },

@@ -183,6 +183,13 @@ export const LOAD_SENTENCES = {
     broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
     study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
   },
+  loadStation: {
+    patient: 'The numbers along the bone differ from run to run of the model.',
+    broadcast:
+      'Along the bone the runs of the model differ: of {all} numbers they agree on the direction in {sure}, and for the others the model cannot tell.',
+    study:
+      'At {at} from the proximal tip, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} Of the {all} numbers in the table of stations the sign of {sure} has the agreement of four fifths of the draws; for the others the model cannot tell.',
+  },
   'loadAlong.pending': {
     patient: 'The ground pushes along itself too.',
     broadcast: 'In {activity} the ground pushes along itself with {ratio} of what it pushes up.',

@@ -171,6 +171,11 @@ export const PARTS = {
   nothing: 'none',
   noOtherBone: 'no other bone of the foot',
   band: '{value} ({low} to {high})',
+  stationNumber: '{what} {value}',
+  stationOpen: '{what} from {from} to {to}, which way the model cannot tell',
+  stressOfReference: 'Pull, push and strain are times the largest pull of {reference} in this bone.',
+  stressOfMost:
+    'Pull, push and strain are times the largest pull in this bone in the task itself: their sizes are beyond what the theory can state.',
   stretch: '{from} to {to}',
   feedingPart: '{region}: {state}',
   armTime: '{weeks} {endpoint} ({centre})',

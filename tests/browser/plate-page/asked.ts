@@ -11,7 +11,7 @@ import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import { breakStrokes, sceneOf, showsRing } from '../../../src/stage/scene/scene';
 import { isMirrored } from '../../../src/stage/showing';
 import { bodyNotes } from '../../../src/wording';
-import { content, type Demo, demoOnDefaultFoot, explained, foot as shipped } from '../../tools/explained';
+import { content, type Demo, demoOnDefaultFoot, explained, drawnFoot as shipped } from '../../tools/explained';
 import type { Asked } from './drawn';
 
 export interface Plan {

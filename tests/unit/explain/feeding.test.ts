@@ -11,7 +11,7 @@ import { chosenAt, type VesselChoices, withChoice } from '../../../src/explain/v
 import { BONE_IDS, type BoneId, type InjuryId, idOf, type RegionId, type VesselEdgeId } from '../../../src/ids';
 import { CELLS, FEEDING_STATES, type FeedingTable, feedingOf, groundOf } from '../../../src/perfusion';
 import { plainText, wordFinding } from '../../../src/wording';
-import { caseOf, content, explained, findingNamed, foot } from '../../tools/explained';
+import { caseOf, content, explained, findingNamed, drawnFoot as foot } from '../../tools/explained';
 
 const context = contextOf(content, foot);
 const run = (bone: BoneId, over: Partial<FeedingRun> = {}): FeedingRun => ({

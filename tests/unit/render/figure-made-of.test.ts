@@ -6,7 +6,7 @@ import { NO_LABELS } from '../../../src/stage/overlay/labelled';
 import { overlayOf } from '../../../src/stage/overlay/overlay';
 import { showingOf } from '../../../src/stage/showing';
 import { DRAWN_WHERE, figureMadeOf } from '../../../src/telling';
-import { content, demoOnDefaultFoot, explained, foot } from '../../tools/explained';
+import { content, demoOnDefaultFoot, explained, drawnFoot as foot } from '../../tools/explained';
 import { mesh } from '../stage/labels/real-foot';
 import { plainShowing } from '../stage/plain-showing';
 

@@ -9,7 +9,7 @@ import { FIELD_LENGTH } from '../../../src/stage/draw/materials';
 import { sceneOf } from '../../../src/stage/scene/scene';
 import { NOTHING_ASKED } from '../../../src/stage/showing';
 import type { Explanation, StationTable } from '../../../src/stage/types';
-import { caseOf, content, explained, foot } from '../../tools/explained';
+import { caseOf, content, explained, drawnFoot as foot } from '../../tools/explained';
 
 const layersMade = (explanation: Explanation) =>
   QUESTION_IDS.map((question) => {

@@ -14,7 +14,7 @@ import {
 } from '../../../src/stage/camera/framing';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import type { Vec3 } from '../../../src/units';
-import { foot } from '../../tools/explained';
+import { drawnFoot as foot } from '../../tools/explained';
 
 /** A foot of so many times the size: what the builder makes is checked elsewhere. */
 const sized = (k: number): Shown => {

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { type InjuryId, idOf } from '../../../src/ids';
 import { showingOf } from '../../../src/stage/showing';
-import { caseOf, content, explained, foot, REPORTED } from '../../tools/explained';
+import { caseOf, content, explained, drawnFoot as foot, REPORTED } from '../../tools/explained';
 import { plainShowing } from './plain-showing';
 
 const shown = (explanation: ReturnType<typeof explained>) =>

@@ -20,7 +20,7 @@ import { showingOf } from '../../../src/stage/showing';
 import type { Point } from '../../../src/stage/types';
 import { length, subtract, type Vec3 } from '../../../src/units';
 import { LEAST_WIDTH, mainLoadsOf, widestOf } from '../../../src/wording/load-scale';
-import { content, demoOnDefaultFoot, explained, foot } from '../../tools/explained';
+import { content, demoOnDefaultFoot, explained, drawnFoot as foot } from '../../tools/explained';
 import { mesh } from './labels/real-foot';
 import { plainShowing } from './plain-showing';
 

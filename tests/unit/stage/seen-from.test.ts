@@ -8,7 +8,7 @@ import { anglesOf } from '../../../src/stage/camera/views';
 import { firstHit } from '../../../src/stage/draw/pick';
 import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import type { Vec3 } from '../../../src/units';
-import { foot } from '../../tools/explained';
+import { drawnFoot as foot } from '../../tools/explained';
 
 const mesh = plateMesh(foot.bones);
 const { whole } = shownOf(mesh, foot.outline);

@@ -15,7 +15,8 @@ test.each(['standing', 'walking', 'heel-raise', 'inversion-roll-pointed-foot', '
       if ('kind' in solved) throw new Error(`${id}: ${solved.kind}`);
       const { marks, nodes, placing, assembled } = solved.ready;
       for (const { ray, from, to, stiffness } of assembled.members) {
-        const made = chainStiffness(segmentsBetween(marks, nodes, placing, foot.sections, figures, ray, from, to));
+        const { knots } = nodes.rays[ray];
+        const made = chainStiffness(segmentsBetween(marks, knots, placing, foot.sections, figures, ray, from, to));
         const largest = Math.max(...made.map(Math.abs));
         stiffness.forEach((x, i) => {
           expect(Math.abs(x - (made[i] as number)) / largest).toBeLessThan(1e-10);

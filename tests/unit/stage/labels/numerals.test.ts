@@ -6,7 +6,7 @@ import { NO_LABELS } from '../../../../src/stage/overlay/labelled';
 import { allShapes, overlayOf } from '../../../../src/stage/overlay/overlay';
 import { showingOf } from '../../../../src/stage/showing';
 import type { Point } from '../../../../src/stage/types';
-import { content, foot } from '../../../tools/explained';
+import { content, drawnFoot as foot } from '../../../tools/explained';
 import { plainShowing } from '../plain-showing';
 import { mesh, withBreak } from './real-foot';
 

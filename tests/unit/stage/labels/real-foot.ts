@@ -10,7 +10,7 @@ import { type LabelText, sizeOf } from '../../../../src/stage/overlay/labels';
 import { type Overlay, overlayOf } from '../../../../src/stage/overlay/overlay';
 import { showingOf } from '../../../../src/stage/showing';
 import type { Explanation, Point } from '../../../../src/stage/types';
-import { content, demoOnDefaultFoot, explained, foot } from '../../../tools/explained';
+import { content, demoOnDefaultFoot, explained, drawnFoot as foot } from '../../../tools/explained';
 import { plainShowing } from '../plain-showing';
 import { type Extent, faultsOf } from './faults';
 
