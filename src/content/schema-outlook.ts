@@ -1,6 +1,6 @@
 /** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
 import * as v from 'valibot';
-import { type ContradictionId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
+import { type ContradictionId, type CountId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
 import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
@@ -55,6 +55,15 @@ export const rate = v.pipe(
   v.check(({ read, mark: m }) => read !== 'secondary' || m !== 'seen', 'what was read second-hand is not marked seen'),
 );
 export type Rate = v.InferOutput<typeof rate>;
+
+/** A count that several texts tell and that is neither an arm of a study nor how often a trouble was counted. They quote it. */
+export const count = v.strictObject({
+  id: id<CountId>(),
+  /** In study wording, with its group. */
+  says: text(300),
+  evidence,
+});
+export type Count = v.InferOutput<typeof count>;
 
 /** Sources that say different things of one matter, and what is done about it here. */
 export const contradiction = v.strictObject({
