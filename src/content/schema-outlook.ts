@@ -43,6 +43,8 @@ export const rate = v.pipe(
     percent: v.nullable(percent),
     lowHighPercent: v.nullable(v.pipe(v.array(percent), v.length(2))),
     group: text(160),
+    /** Group and type for whoever does not study: words, no figure. */
+    plain: v.strictObject({ group: text(100), type: v.nullable(text(80)) }),
     /** Over what time, as printed; null when not said. */
     span: v.nullable(text(80)),
     asPrinted: text(300),
@@ -52,6 +54,7 @@ export const rate = v.pipe(
   }),
   v.check(({ count, percent: p }) => count !== null || p !== null, 'a rate has a count or a percentage'),
   v.check(({ count, of }) => count === null || (of !== null && count <= of), 'a count has its whole, and is no more'),
+  v.check(({ type, plain }) => (type === null) === (plain.type === null), 'a type has its plain words, and only then'),
   v.check(({ read, mark: m }) => read !== 'secondary' || m !== 'seen', 'what was read second-hand is not marked seen'),
 );
 export type Rate = v.InferOutput<typeof rate>;
