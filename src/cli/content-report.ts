@@ -3,6 +3,7 @@ import { type Content, compileContent } from '../content';
 import { type Covered, coverageRows, gapsOf, type Row, weakStatements } from '../content/coverage';
 import { plainProblem } from '../content/problems';
 import { writingFaults } from '../content/writing';
+import { writtenTwice } from '../content/written-twice';
 
 const SIGNS: Readonly<Record<Covered, string>> = { full: 'yes', weak: 'weak', none: '-' };
 
@@ -35,7 +36,7 @@ const tableOf = (title: string, rows: readonly Row[]): string => {
 const list = (title: string, lines: readonly string[]): string =>
   [title, ...(lines.length === 0 ? ['  nothing'] : lines.map((line) => `  ${line}`)), ''].join('\n');
 
-export const contentReport = (content: Content): string => {
+export const contentReport = (content: Content, files: ReadonlyMap<string, string>): string => {
   const rows = coverageRows(content);
   const unread = Object.entries(content.reviews).filter(([, review]) => review.state !== 'reviewed');
   const [injuries, cards] = [rows.filter(({ kind }) => kind === 'injury'), rows.filter(({ kind }) => kind === 'card')];
@@ -44,6 +45,12 @@ export const contentReport = (content: Content): string => {
     tableOf('Cards', cards),
     list('Missing or weak in injuries and cards', rows.flatMap(gapsOf)),
     list('Texts to be written otherwise (the unit tests hold them to the same)', writingFaults(content)),
+    list(
+      'Counts that stand in two places: let one quote the other ({studies/id/what}, {rates/id}, {counts/id})',
+      writtenTwice(files, content.sources).map(
+        ({ figure, source, places }) => `${figure} of ${source}: ${places.join(' and ')}`,
+      ),
+    ),
     list('Statements that rest on little', weakStatements(content)),
     list('Files that no clinician has reviewed', [
       unread.length === 0 ? 'none' : `${unread.length} of ${Object.keys(content.reviews).length}`,
@@ -56,7 +63,7 @@ export const checkedContent = (
   files: ReadonlyMap<string, string>,
 ): { readonly readable: boolean; readonly text: string } => {
   const compiled = compileContent(files);
-  if (compiled.ok) return { readable: true, text: contentReport(compiled.content) };
+  if (compiled.ok) return { readable: true, text: contentReport(compiled.content, files) };
   return {
     readable: false,
     text: list('This has to be mended before content can be read', compiled.problems.map(plainProblem)),

@@ -46,6 +46,7 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
 const SEEN_IN_KIND: Readonly<Partial<Record<string, readonly string[]>>> = {
   rates: ['group', 'type', 'span'],
   contradictions: ['topic', 'says'],
+  counts: ['says'],
   decisionRules: ['what', 'of'],
 };
 const seenOfKind = (kind: string): ReadonlySet<string> => new Set([...SEEN_FIELDS, ...(SEEN_IN_KIND[kind] ?? [])]);

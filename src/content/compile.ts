@@ -7,6 +7,7 @@ import { hashOfData } from './hash';
 import { problemAt, problemsOf } from './issues';
 import { KIND_NAMES, KINDS, type Kind, kindOf, nameOf } from './kinds';
 import { byPlace, type ContentProblem } from './problems';
+import { quotableOf, quotedIn } from './quoted';
 import { referencesOf } from './references';
 import { breachesOf } from './rules';
 import { lostClasses } from './rules-classes';
@@ -153,15 +154,46 @@ const crossChecks = (loaded: readonly Loaded[]): ContentProblem[] => {
   return problems;
 };
 
+/** Records with the figures that their texts quote, and every quote that leads nowhere. */
+const quoted = (
+  loaded: readonly Loaded[],
+): { readonly loaded: readonly Loaded[]; readonly problems: readonly ContentProblem[] } => {
+  const of = <T extends object>(kind: Kind): readonly T[] =>
+    loaded.filter((l) => l.kind === kind).map(({ record }) => record as T);
+  const from = quotableOf({
+    studies: of('studies'),
+    rates: of('rates'),
+    counts: of('counts'),
+    vesselPatterns: of('vesselPatterns'),
+  });
+  const problems: ContentProblem[] = [];
+  const filled = loaded.map((l) => {
+    const { record, lost } = quotedIn(l.record, from);
+    for (const { path, place } of lost)
+      problems.push(
+        problemAt(
+          l.file,
+          ['records', l.index, ...path],
+          'a figure found in studies.yaml (studies/id/what was counted), rates.yaml (rates/id), vessel-patterns.yaml (vesselPatterns/id/choice) or counts.yaml (counts/id)',
+          place,
+        ),
+      );
+    return { ...l, record };
+  });
+  return { loaded: filled, problems };
+};
+
 /** files: path -> text. Everything that is not YAML is passed over. */
 export const compileContent = (files: ReadonlyMap<string, string>): Compiled => {
   const reader = new Reader();
   for (const [path, text] of [...files].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))) reader.read(path, text);
   // A file that could not be read would make every reference to it a false alarm.
   if (reader.problems.length === 0) reader.problems.push(...crossChecks(reader.loaded));
+  const { loaded, problems } = quoted(reader.loaded);
+  if (reader.problems.length === 0) reader.problems.push(...problems);
   if (reader.problems.length > 0) return { ok: false, problems: reader.problems.toSorted(byPlace) };
   const records = Object.fromEntries(
-    KIND_NAMES.map((kind) => [kind, reader.loaded.filter((l) => l.kind === kind).map((l) => l.record)]),
+    KIND_NAMES.map((kind) => [kind, loaded.filter((l) => l.kind === kind).map((l) => l.record)]),
   );
   const content = { ...records, words: reader.words, shape: reader.shape, reviews: reader.reviews };
   return { ok: true, content: content as unknown as Content };

@@ -61,7 +61,10 @@ export const study = v.strictObject({
   /** Arms with the same `trial` are shown together. */
   trial: text(40),
   design: v.picklist(['randomised', 'cohort', 'series', 'pooled', 'register']),
+  /** Who was studied, as a study would say it. */
   population: text(120),
+  /** The same for whoever does not study: words, no figure but the number of a zone. */
+  plain: text(100),
   level,
   /** Further levels that took part, when the people were mixed. */
   alsoLevels: v.optional(v.array(level)),

@@ -1,6 +1,6 @@
 /** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
 import * as v from 'valibot';
-import { type ContradictionId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
+import { type ContradictionId, type CountId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
 import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
@@ -43,6 +43,8 @@ export const rate = v.pipe(
     percent: v.nullable(percent),
     lowHighPercent: v.nullable(v.pipe(v.array(percent), v.length(2))),
     group: text(160),
+    /** Group and type for whoever does not study: words, no figure. */
+    plain: v.strictObject({ group: text(100), type: v.nullable(text(80)) }),
     /** Over what time, as printed; null when not said. */
     span: v.nullable(text(80)),
     asPrinted: text(300),
@@ -52,9 +54,19 @@ export const rate = v.pipe(
   }),
   v.check(({ count, percent: p }) => count !== null || p !== null, 'a rate has a count or a percentage'),
   v.check(({ count, of }) => count === null || (of !== null && count <= of), 'a count has its whole, and is no more'),
+  v.check(({ type, plain }) => (type === null) === (plain.type === null), 'a type has its plain words, and only then'),
   v.check(({ read, mark: m }) => read !== 'secondary' || m !== 'seen', 'what was read second-hand is not marked seen'),
 );
 export type Rate = v.InferOutput<typeof rate>;
+
+/** A count that several texts tell and that is neither an arm of a study nor how often a trouble was counted. They quote it. */
+export const count = v.strictObject({
+  id: id<CountId>(),
+  /** In study wording, with its group. */
+  says: text(300),
+  evidence,
+});
+export type Count = v.InferOutput<typeof count>;
 
 /** Sources that say different things of one matter, and what is done about it here. */
 export const contradiction = v.strictObject({

@@ -25,7 +25,7 @@ import type {
   WalkStop,
 } from './schema-foot';
 import type { Card, Injury } from './schema-injuries';
-import type { Code, Contradiction, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
+import type { Code, Contradiction, Count, DecisionRule, Rate, Strand, Trouble } from './schema-outlook';
 import type { Caution, DailyTopic, ReturnTest, Stage, StageSheet, WeightPractice } from './schema-stages';
 import type { BoneSupply, Vessel, VesselPattern } from './schema-vessels';
 
@@ -92,6 +92,8 @@ export interface Content {
   readonly codes: readonly Code[];
   readonly troubles: readonly Trouble[];
   readonly rates: readonly Rate[];
+  /** Counts that several texts quote. */
+  readonly counts: readonly Count[];
   readonly contradictions: readonly Contradiction[];
   readonly decisionRules: readonly DecisionRule[];
   readonly strands: readonly Strand[];

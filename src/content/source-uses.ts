@@ -35,6 +35,7 @@ const TOPIC_OF: Readonly<Record<Kind, Topic>> = {
   codes: 'injuries',
   decisionRules: 'injuries',
   contradictions: 'injuries',
+  counts: 'injuries',
   troubles: 'healing',
   rates: 'healing',
   factors: 'healing',

@@ -59,21 +59,28 @@ const UNSPEAKABLE = /[()/%±]|\b(?!X\b|AM\b)[A-Z]{2,}\b/;
 const FIGURE = /\d[\d.,]*\s?(%|mm|weeks?|months?|of \d)/;
 
 /** Each rule: what is wrong with a text and what to do; null where it holds. */
-const RULES: readonly ((told: Told) => string | null)[] = [
-  ({ tellings }) =>
-    /\d/.test(tellings.patient.replaceAll(/zone [123]/g, ''))
-      ? `a figure stands in the patient text ("${tellings.patient}"): say it in words, or in the study text`
+const PLAIN_RULES: readonly ((patient: string) => string | null)[] = [
+  (patient) =>
+    /\d/.test(patient.replaceAll(/zones? [123]( (or|and) [123])?/g, ''))
+      ? `a figure stands in the patient text ("${patient}"): say it in words, or in the study text`
       : null,
-  ({ tellings }) => {
-    const long = sentencesOf(tellings.patient).find((sentence) => wordsIn(sentence) > MOST_WORDS);
+  (patient) => {
+    const long = sentencesOf(patient).find((sentence) => wordsIn(sentence) > MOST_WORDS);
     return long === undefined
       ? null
       : `a patient sentence has more than ${MOST_WORDS} words ("${long}"): make two of it`;
   },
-  ({ tellings }) => {
-    const hard = TRADE_WORD.exec(tellings.patient)?.[0];
+  (patient) => {
+    const hard = TRADE_WORD.exec(patient)?.[0];
     return hard === undefined ? null : `a patient would have to look up "${hard}": use a plain word`;
   },
+];
+const RULES: readonly ((told: Told) => string | null)[] = [
+  ...PLAIN_RULES.map(
+    (rule) =>
+      ({ tellings }: Told) =>
+        rule(tellings.patient),
+  ),
   ({ tellings }) => {
     const found = UNSPEAKABLE.exec(tellings.broadcast)?.[0];
     return found === undefined ? null : `"${found}" in the broadcast text cannot be spoken: write it out`;
@@ -85,11 +92,29 @@ const RULES: readonly ((told: Told) => string | null)[] = [
       : null,
 ];
 
+/** The people of studies and rates, as patients read them, and the place of each. */
+const peopleOf = ({ studies, rates }: Pick<Content, 'studies' | 'rates'>): readonly (readonly [string, string])[] => [
+  ...studies.map(({ id, plain }) => [`studies ${id}.plain`, plain] as const),
+  ...rates.flatMap(({ id, plain: { group, type } }) => [
+    [`rates ${id}.plain.group`, group] as const,
+    ...(type === null ? [] : [[`rates ${id}.plain.type`, type] as const]),
+  ]),
+];
+
 /** One plain sentence a fault. */
-export const writingFaults = (content: Parameters<typeof toldOf>[0]): readonly string[] =>
-  toldOf(content).flatMap((told) =>
+export const writingFaults = (
+  content: Parameters<typeof toldOf>[0] & Pick<Content, 'studies' | 'rates'>,
+): readonly string[] => [
+  ...toldOf(content).flatMap((told) =>
     RULES.flatMap((rule) => {
       const fault = rule(told);
       return fault === null ? [] : [`${told.where}: ${fault}.`];
     }),
-  );
+  ),
+  ...peopleOf(content).flatMap(([where, text]) =>
+    PLAIN_RULES.flatMap((rule) => {
+      const fault = rule(text);
+      return fault === null ? [] : [`${where}: ${fault}.`];
+    }),
+  ),
+];

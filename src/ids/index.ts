@@ -40,6 +40,7 @@ export type CodeId = Id<'Code'>;
 /** What can go wrong with healing, in general. */
 export type TroubleId = Id<'Trouble'>;
 export type RateId = Id<'Rate'>;
+export type CountId = Id<'Count'>;
 export type ContradictionId = Id<'Contradiction'>;
 /** A rule that decides whether a film is taken, as teaching. */
 export type DecisionRuleId = Id<'DecisionRule'>;

@@ -6,6 +6,7 @@ import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
+import { peopleOfStudy } from './people';
 import { capital, formatQuantity, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
@@ -49,7 +50,7 @@ const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Ru
   return fillRuns(PARTS.armAsked, {
     option: namesFor(content, reader).option(arm.option),
     figures,
-    population: arm.population,
+    population: peopleOfStudy(content, arm.study, reader),
     n: arm.n === null ? '' : fill(PARTS.people, { n: arm.n }),
   });
 };
@@ -78,7 +79,9 @@ const plainOption = (
   if (facts.length === 0) return [];
   return fillRuns(PARTS.plainArm, {
     option: capital(namesFor(content, reader).option(option)),
-    who: fill(PARTS.who, { who: [...new Set(rows.map((arm) => arm.population))].join('; ') }),
+    who: fill(PARTS.who, {
+      who: [...new Set(rows.map((arm) => peopleOfStudy(content, arm.study, reader)))].join('; '),
+    }),
     facts: joined(facts.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs])),
   });
 };

@@ -1,8 +1,7 @@
 import type { ClaimStatus } from '../cases/schema';
 import type { Confidence } from '../explain/types';
-import type { Level } from '../ids';
 import type { CaseFigure } from '../mechanics/foot/load-case';
-import { CASE_FIGURE_WORDS, CONFIDENCE_WORDS, LEVEL_PEOPLE, STATUS_WORDS } from './en/lists';
+import { CASE_FIGURE_WORDS, CONFIDENCE_WORDS, STATUS_WORDS } from './en/lists';
 
 export { bodyNotes } from './body-notes';
 export { cautionsFor } from './cautions';
@@ -11,6 +10,7 @@ export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';
 export { fill } from './fill';
 export { namesFor } from './names';
+export { peopleOfStudy } from './people';
 export { capital, formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
 export { type Template, wordingTemplates } from './templates';
@@ -22,5 +22,4 @@ export { findingsFor, type QuestionWords, questionTitle, wordQuestion } from './
 
 export const confidenceWord = (level: Confidence): string => CONFIDENCE_WORDS[level];
 export const statusWord = (status: ClaimStatus | 'contradiction' | 'notStated'): string => STATUS_WORDS[status];
-export const levelPeople = (level: Level): string => LEVEL_PEOPLE[level];
 export const caseFigureWord = (name: CaseFigure): string => CASE_FIGURE_WORDS[name];

@@ -1,9 +1,10 @@
 /** One source behind one finding: which it is, who and how many were studied, how it was read, and the mark that follows from it. */
 import type { Content, Mark, Rate, Source, Study } from '../content/schema';
 import type { Basis, Finding } from '../explain/types';
-import type { SourceId } from '../ids';
+import type { Reader, SourceId } from '../ids';
 import { BASIS_LINES } from './en/basis';
 import { fill } from './fill';
+import { peopleOfStudy } from './people';
 import { sourceLine } from './sources';
 
 export interface SourceBasis {
@@ -23,19 +24,27 @@ const textsIn = (value: unknown): readonly string[] => {
 
 type Counted = { readonly group: string; readonly n: number | null; readonly read: Study['read'] };
 /** Arms of one trial may have the same people in words: their treatment tells them apart. */
-const ofStudy = (content: Content, { population, option, n, read }: Study): Counted => {
-  const treated = content.options.find(({ id }) => id === option)?.term;
-  return { group: treated === undefined ? population : `${population} (${treated})`, n, read };
+const ofStudy = (content: Content, { id, option, n, read }: Study, reader: Reader): Counted => {
+  const people = peopleOfStudy(content, id, reader);
+  const treated = content.options.find((each) => each.id === option)?.[reader === 'study' ? 'term' : 'plain'];
+  return { group: treated === undefined ? people : `${people} (${treated})`, n, read };
 };
-const ofRate = ({ group, of, read }: Rate): Counted => ({ group, n: of, read });
+const ofRate = ({ group, plain, of, read }: Rate, reader: Reader): Counted => ({
+  group: reader === 'study' ? group : plain.group,
+  n: of,
+  read,
+});
 
 /** Arms and rates of this source that the finding tells of, by the ids that its message carries. */
-const countedIn = (content: Content, finding: Finding, source: SourceId): readonly Counted[] => {
+const countedIn = (content: Content, finding: Finding, source: SourceId, reader: Reader): readonly Counted[] => {
   const named = new Set(textsIn(finding.message.args));
   for (const c of content.contradictions)
     if (named.has(c.id)) for (const side of c.sides) for (const id of [...side.studies, ...side.rates]) named.add(id);
   const here = <T extends Study | Rate>(record: T): boolean => record.source === source && named.has(record.id);
-  return [...content.studies.filter(here).map((s) => ofStudy(content, s)), ...content.rates.filter(here).map(ofRate)];
+  return [
+    ...content.studies.filter(here).map((s) => ofStudy(content, s, reader)),
+    ...content.rates.filter(here).map((r) => ofRate(r, reader)),
+  ];
 };
 
 const peopleLine = ({ group, n }: Counted): string =>
@@ -55,10 +64,11 @@ export const sourceBasis = (
   content: Content,
   finding: Finding,
   { source, mark }: Basis['sources'][number],
+  reader: Reader,
 ): SourceBasis | null => {
   const record = content.sources.find(({ id }) => id === source);
   if (source === null || record === undefined) return null;
-  const counted = countedIn(content, finding, source);
+  const counted = countedIn(content, finding, source, reader);
   const lines = [...new Set(counted.map(peopleLine))];
   return {
     id: source,

@@ -7,6 +7,7 @@ import { TROUBLE_PARTS as P } from './en/trouble-messages';
 import { fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
+import { groupOfCount } from './people';
 import { formatNumber } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
@@ -37,8 +38,11 @@ const numberOf = ({ count, of }: Count): string => {
   return of === null ? P['number.unknown'] : fill(P['number.of'], { of });
 };
 
-const typeOf = (pen: CountPen, { type, option }: Count): string => {
-  const told = type ?? (option === null ? null : namesFor(pen.content, pen.reader).option(option));
+const typeOf = (pen: CountPen, count: Count): string => {
+  const { option } = count;
+  const told =
+    groupOfCount(pen.content, count, pen.reader).type ??
+    (option === null ? null : namesFor(pen.content, pen.reader).option(option));
   if (told === null) return '';
   if (pen.reader === 'study') return fill(P.typed, { type: told });
   return fill(option === null ? P.kind : P.treated, { type: told });
@@ -56,7 +60,8 @@ const intervalOf = (pen: CountPen, interval: Count['interval'], number: (text: s
 
 const countRuns = (pen: CountPen, args: Count): readonly Run[] => {
   const trouble = pen.content.troubles.find(({ id }) => id === args.trouble);
-  const { count, of, percent, span, group, mark } = args;
+  const { count, of, percent, span, mark } = args;
+  const { group } = groupOfCount(pen.content, args, pen.reader);
   const number = (text: string): Run => ({ text, mark });
   const study = pen.reader === 'study';
   const figure =

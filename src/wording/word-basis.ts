@@ -2,7 +2,7 @@
 import { archShapeOf } from '../anatomy';
 import type { Content } from '../content/schema';
 import type { ConfidenceReason, Explanation, Finding } from '../explain/types';
-import type { ActivityId, InjuryId, OptionId, RegionId } from '../ids';
+import type { ActivityId, InjuryId, OptionId, Reader, RegionId } from '../ids';
 import { BASIS_LINES } from './en/basis';
 import { COMPUTE_WORDS } from './en/compute-words';
 import { FOOT_SHAPE_WORDS, REASON_WORDS, type ReasonKey } from './en/lists';
@@ -59,7 +59,13 @@ const reasonKey = (reason: ConfidenceReason): ReasonKey => {
   return (key in REASON_WORDS ? key : 'nothing') as ReasonKey;
 };
 
-export const wordBasis = (content: Content, _explanation: Explanation, finding: Finding): BasisWords => {
+/** Who was studied is said in the words of the reader; the rest is one text for all. */
+export const wordBasis = (
+  content: Content,
+  _explanation: Explanation,
+  finding: Finding,
+  reader: Reader = 'study',
+): BasisWords => {
   const { basis, confidence } = finding;
   const how = COMPUTE_WORDS[basis.compute];
   const practice = basis.sources.some((source) => source.source === null);
@@ -70,6 +76,6 @@ export const wordBasis = (content: Content, _explanation: Explanation, finding: 
       REASON_WORDS[reasonKey(confidence.reason)],
       ...(practice ? [BASIS_LINES.practice] : []),
     ],
-    sources: basis.sources.flatMap((cited) => sourceBasis(content, finding, cited) ?? []),
+    sources: basis.sources.flatMap((cited) => sourceBasis(content, finding, cited, reader) ?? []),
   };
 };

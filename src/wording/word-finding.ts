@@ -25,6 +25,7 @@ import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
+import { peopleOfStudy } from './people';
 import { formatDate, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import { isStageMessage, stageRuns } from './stage-runs';
@@ -253,7 +254,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return sentence(pen, 'forecastMissed', {
         forecast: quantity(pen, message.args.forecast),
         actual: timeRuns(message.args.actual),
-        population: message.args.actual.population,
+        population: peopleOfStudy(content, message.args.actual.study, reader),
       });
   }
 };

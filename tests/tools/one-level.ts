@@ -19,6 +19,7 @@ const THIRD: Study = {
   trial: 'invented-third',
   design: 'series',
   population: 'invented for tests',
+  plain: 'nobody, this is invented',
   level: 'professional',
   n: 20,
   time: {

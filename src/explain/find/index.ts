@@ -3,4 +3,5 @@ export { CODED_VISITS } from './coded-visit';
 export { inSightOf } from './in-sight';
 export type { FindContent } from './phrases';
 export { lyingIn, partsToChoose, tappedAt } from './tapped';
+export { isTooGeneral } from './too-general';
 export type * from './types';

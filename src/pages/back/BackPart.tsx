@@ -1,5 +1,5 @@
 /** Question 5: the stages on a rule in weeks with the published ranges, the studies behind them, what opens each next stage. */
-import { formatWeeks, sourceName } from '../../wording';
+import { formatWeeks, peopleOfStudy, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
@@ -21,6 +21,7 @@ export const WeeksPart = () => {
 const Row = ({ row }: { readonly row: RangeRow }) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
   const name = useRowName();
   return (
     <li>
@@ -29,7 +30,7 @@ const Row = ({ row }: { readonly row: RangeRow }) => {
       <ul className="plain small-print">
         {row.arms.map((arm) => (
           <li key={arm.study}>
-            {sourceName(content, arm.source)}: {arm.population}
+            {sourceName(content, arm.source)}: {peopleOfStudy(content, arm.study, reader)}
             {arm.n === null ? '' : `, ${say('back.n', { n: arm.n })}`}
           </li>
         ))}

@@ -2,16 +2,17 @@
 import type { ExplainedForecast, StudySpread } from '../../explain/forecast-steps';
 import type { FittedArm, Rate, TimedArm } from '../../recovery';
 import { peopleOf } from '../../recovery/hundred';
-import { formatNumber, sourceName } from '../../wording';
+import { formatNumber, peopleOfStudy, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { wordKey } from '../words';
 
 const Fitted = ({ arm, spread }: { readonly arm: FittedArm; readonly spread: StudySpread | undefined }) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
   return (
     <li>
-      <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}: {arm.population},{' '}
+      <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}: {peopleOfStudy(content, arm.id, reader)},{' '}
       {say('back.n', { n: arm.n })}.{' '}
       {spread !== undefined &&
         spread.ten !== null &&
@@ -30,13 +31,15 @@ const Fitted = ({ arm, spread }: { readonly arm: FittedArm; readonly spread: Stu
 const Aside = ({ arms, title }: { readonly arms: readonly TimedArm[]; readonly title: string }) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
   return arms.length === 0 ? null : (
     <>
       <p className="list-head">{title}</p>
       <ul className="plain">
         {arms.map((arm) => (
           <li key={arm.id}>
-            <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}: {arm.population}
+            <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}:{' '}
+            {peopleOfStudy(content, arm.id, reader)}
             {arm.n === null ? '' : `, ${say('back.n', { n: arm.n })}`}.{' '}
             {say('forecast.centre', { weeks: formatNumber(arm.centreWeeks), centre: say(`centre.${arm.centre}`) })}
           </li>

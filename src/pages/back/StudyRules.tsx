@@ -1,6 +1,6 @@
 /** Where no odds are pooled: each study by itself, as rings on its own rule, with its level. Nothing is put together. */
 import type { StudySpread } from '../../explain/forecast-steps';
-import { levelPeople, sourceName } from '../../wording';
+import { peopleOfStudy, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { OddsRule } from './OddsRule';
 
@@ -11,7 +11,7 @@ export const StudyRules = ({ spreads }: { readonly spreads: readonly StudySpread
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   return spreads.map((spread, index) => {
-    const { study, source, level, population, n, ten, half, ninety, forecast } = spread;
+    const { study, source, level, n, ten, half, ninety, forecast } = spread;
     const { afterWeek } = forecast;
     return (
       <section key={study} className="study-rule">
@@ -19,7 +19,7 @@ export const StudyRules = ({ spreads }: { readonly spreads: readonly StudySpread
           <b>
             {sourceName(content, source)}, {say(`level.${level}`)}
           </b>
-          : {reader === 'patient' ? levelPeople(level) : population}, {say('forecast.cases', { n })}.{' '}
+          : {peopleOfStudy(content, study, reader)}, {say('forecast.cases', { n })}.{' '}
           {afterWeek === 0
             ? say('forecast.oneStudy', { half: whole(half), ten: whole(ten), ninety: whole(ninety) })
             : say('forecast.oneStudyAfter', {

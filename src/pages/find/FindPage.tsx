@@ -3,7 +3,7 @@
  * session only, and the picture shows the plain foot. An injury told in short opens in the same place, under an address of its own.
  */
 import { useEffect, useId, useMemo, useRef } from 'react';
-import { finderOf, lyingIn } from '../../explain/find';
+import { finderOf, isTooGeneral, lyingIn } from '../../explain/find';
 import { usePages, useSession } from '../context';
 import { RedFlags } from '../note/Cautions';
 import { Disclosure } from '../parts/Disclosure';
@@ -95,7 +95,7 @@ const Search = () => {
         {!asked
           ? say('seek.like')
           : count === 0
-            ? say('seek.none')
+            ? say(isTooGeneral(found, { words, bone }) ? 'seek.tooGeneral' : 'seek.none')
             : count === 1
               ? say('seek.countOne')
               : say('seek.count', { count })}{' '}

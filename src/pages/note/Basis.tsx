@@ -18,7 +18,11 @@ const ofFrame = (finding: Finding): boolean =>
 const Sources = ({ explanation, finding }: Properties) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
-  const { sources } = useMemo(() => wordBasis(content, explanation, finding), [content, explanation, finding]);
+  const reader = useSession((state) => state.reader);
+  const { sources } = useMemo(
+    () => wordBasis(content, explanation, finding, reader),
+    [content, explanation, finding, reader],
+  );
   if (sources.length === 0) return null;
   return (
     <ul className="sources">

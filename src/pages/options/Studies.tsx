@@ -1,6 +1,6 @@
 /** Study arms as printed: arms of one trial together, with who was studied and how surely it was read. */
 import type { ArmFigures } from '../../explain/messages';
-import { sourceLine } from '../../wording';
+import { peopleOfStudy, sourceLine } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Known } from '../parts/Runs';
@@ -69,7 +69,7 @@ export const Studies = () => {
                 <tr key={arm.study}>
                   <th scope="row">{optionName(arm)}</th>
                   <td>
-                    {arm.population}. {say(`level.${arm.level}`)}.
+                    {peopleOfStudy(content, arm.study, reader)}. {say(`level.${arm.level}`)}.
                   </td>
                   <td>{arm.n ?? say('studies.notCounted')}</td>
                   <td>

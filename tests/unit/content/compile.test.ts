@@ -52,6 +52,7 @@ records:
     event: { what: union, count: 2, of: 3, percent: 67, lowHighPercent: null }
     asPrinted: as printed
     read: abstract
+    plain: people
 `;
 const OPTIONS = `review: { state: not reviewed }
 records:

@@ -135,8 +135,8 @@ describe('a small invented content', () => {
   });
 
   it('the report holds both tables and says so when there are no cards', () => {
-    expect(contentReport(small)).toMatch(/example-neck-second[\s\S]*example-card/);
-    expect(contentReport({ ...small, cards: [] })).toContain('Cards: none yet.');
+    expect(contentReport(small, new Map())).toMatch(/example-neck-second[\s\S]*example-card/);
+    expect(contentReport({ ...small, cards: [] }, new Map())).toContain('Cards: none yet.');
   });
 });
 
