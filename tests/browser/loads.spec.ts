@@ -100,6 +100,8 @@ for (const [width, height] of [
         .locator('.fold-body summary')
         .filter({ hasText: new RegExp(title) })
         .click();
+    // Each number stands over where the draws put it.
+    await expect(page.locator('table.stations .station-band').first()).toHaveText(/^−?\d[\d.]* to −?\d[\d.]*$/);
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'The whole calculation, with its sources' }).click();
     await expect(page.locator('dialog.calculation table.figures').first()).toBeVisible();

@@ -66,10 +66,13 @@ if (version !== null)
   for (const [name, frame] of Object.entries(FRAMES))
     test(`asked anew, ccx ${version} gives the stored figures: ${name}`, () => {
       const anew = runCalculix(frame);
-      for (const [node, row] of Object.entries(stored.frames[name]?.motions ?? {})) {
-        const size = Math.max(...Object.values(anew.motions).flatMap((values) => values.map(Math.abs)));
-        row.forEach((value, i) => {
-          expect(Math.abs((anew.motions[node]?.[i] ?? Number.NaN) - value)).toBeLessThan(1e-4 * size);
-        });
+      for (const what of ['motions', 'reactions'] as const) {
+        const known = Object.entries(stored.frames[name]?.[what] ?? {});
+        const size = Math.max(...known.flatMap(([, row]) => row.map(Math.abs)));
+        expect(Object.keys(anew[what])).toEqual(known.map(([node]) => node));
+        for (const [node, row] of known)
+          row.forEach((value, i) => {
+            expect(Math.abs((anew[what][node]?.[i] ?? Number.NaN) - value)).toBeLessThan(1e-4 * size);
+          });
       }
     });

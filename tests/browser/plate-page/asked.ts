@@ -3,7 +3,9 @@
  * labelled, so that no letter's width moves the camera. Made here, drawn by the plate's page.
  */
 import { buildFoot, DEFAULT_FOOT, encodeGlb, type Foot, prepareAnatomy } from '../../../src/anatomy';
+import { factsOf } from '../../../src/cases';
 import { readShape } from '../../../src/cli/read-shape';
+import { explain, NO_WHAT_IF } from '../../../src/explain';
 import type { QuestionId } from '../../../src/ids';
 import type { ViewId } from '../../../src/session/types';
 import { frameView, shownOf } from '../../../src/stage/camera/framing';
@@ -11,7 +13,7 @@ import { plateMesh } from '../../../src/stage/draw/plate-mesh';
 import { breakStrokes, sceneOf, showsRing } from '../../../src/stage/scene/scene';
 import { isMirrored } from '../../../src/stage/showing';
 import { bodyNotes } from '../../../src/wording';
-import { content, type Demo, demoOnDefaultFoot, explained, drawnFoot as shipped } from '../../tools/explained';
+import { content, type Demo, demoOnDefaultFoot, drawnFoot as shipped } from '../../tools/explained';
 import type { Asked } from './drawn';
 
 export interface Plan {
@@ -34,7 +36,8 @@ const pushingOff = async (): Promise<{ foot: Foot; glb: string }> => {
 
 export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): Promise<Asked> => {
   const { foot, glb } = plan.pose === undefined ? { foot: shipped, glb: null } : await pushingOff();
-  const explanation = explained(demoOnDefaultFoot(plan.demo));
+  // Zones and stations of the foot that is drawn: the pictures are of how they are drawn.
+  const explanation = explain(content, factsOf(demoOnDefaultFoot(plan.demo)), NO_WHAT_IF, shipped);
   const { layer, ...scene } = sceneOf(foot, {
     content,
     reader: 'study',
