@@ -17,8 +17,11 @@ export interface Ground {
   readonly spans: readonly (readonly number[])[];
 }
 
-/** Cells that a bone is filled with, whatever its size: a grid goes along with its bone. 1.3 mm in a metatarsal, 2.7 in the heel. */
-export const CELLS = 3000;
+/**
+ * Cells that a bone is filled with, whatever its size: a grid goes along with its bone. 1 mm in a metatarsal, 2.2 in the heel. Four
+ * times as many move no share of a part by more than 0.03 (0.12 in the navicular with half of these: its ways in lie close together).
+ */
+export const CELLS = 6000;
 
 /** Middles of columns lie off every round number, so that none runs exactly along an edge of the mesh. */
 const OFF = 0.5 + 1 / 917;

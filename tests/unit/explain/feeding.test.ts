@@ -11,7 +11,7 @@ import { chosenAt, type VesselChoices, withChoice } from '../../../src/explain/v
 import { BONE_IDS, type BoneId, type InjuryId, idOf, type RegionId, type VesselEdgeId } from '../../../src/ids';
 import { CELLS, FEEDING_STATES, type FeedingTable, feedingOf, groundOf } from '../../../src/perfusion';
 import { plainText, wordFinding } from '../../../src/wording';
-import { caseOf, content, explained, findingNamed, drawnFoot as foot } from '../../tools/explained';
+import { caseOf, content, explained, findingNamed, foot } from '../../tools/explained';
 
 const context = contextOf(content, foot);
 const run = (bone: BoneId, over: Partial<FeedingRun> = {}): FeedingRun => ({
@@ -152,13 +152,13 @@ describe('every bone with vessels', () => {
 
   // Entries keep their places and cells shrink to 0.63 of their width: territories move by less than one coarse cell.
   test.each(fedBones)(
-    '%s: four times the cells move no share by more than 0.06 and no border by more than a coarse cell',
+    '%s: four times the cells move no share by more than 0.03 and no border by more than a coarse cell',
     (bone) => {
       const [coarse, finer] = [tableOn(foot, bone), tableOn(foot, bone, 4 * CELLS)];
       for (const [i, p] of coarse.parts.entries())
         for (const { vessel, share } of p.territories) {
           const other = finer.parts[i]?.territories.find((t) => t.vessel === vessel)?.share ?? 0;
-          expect(Math.abs(other - share), `${p.region} ${vessel}`).toBeLessThan(0.06);
+          expect(Math.abs(other - share), `${p.region} ${vessel}`).toBeLessThan(0.03);
         }
       const { stepMm } = groundOf(meshOf(foot, bone), partAxis(foot, bone));
       expect(finer.borders.map((b) => b.between)).toEqual(coarse.borders.map((b) => b.between));
