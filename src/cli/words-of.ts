@@ -29,7 +29,6 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'literal',
   'step',
   'text',
-  'unknown',
   'task',
   'numbers',
   'published',

@@ -107,7 +107,8 @@ export const activity = v.strictObject({
       evidence,
     }),
   ),
-  unknown: text(300),
+  /** What is not known of the task. */
+  unknown: tellings,
   what: tellings,
 });
 export type Activity = v.InferOutput<typeof activity>;

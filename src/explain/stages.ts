@@ -1,6 +1,6 @@
 /** The stages of question 5: what each is, its usual weeks, what opens the next, what sends back, what may be done in it today. */
 import type { Injury, Stage } from '../content/schema';
-import type { StageId } from '../ids';
+import type { OptionId, StageId } from '../ids';
 import { find } from './build';
 import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
 import { tagOf } from './resolve';
@@ -30,9 +30,19 @@ const ownShare = (s: Situation, stage: StageId): ShareBand | null => {
   return set == null ? null : { low: set.low / PERCENT, high: set.high / PERCENT };
 };
 
+/**
+ * The treatment whose weights are told. What the content says of a boot it says of breaks that usually get one: under an injury for which
+ * it is not usual, weight as pain allows could do harm, and how much is for the clinic to say. That no weight is allowed may always be told.
+ */
+const weighedOption = (s: Situation, record: Stage): OptionId | null => {
+  const option = s.known.option?.value ?? null;
+  if (option === null || s.injuryRecord === null || s.injuryRecord.options.includes(option)) return option;
+  return weightOf(record, option)?.share?.high === 0 ? option : null;
+};
+
 /** The share that holds in a stage: the clinic's own, else the usual one; null where neither is a figure. */
 const shareIn = (s: Situation, record: Stage): ShareBand | null =>
-  ownShare(s, record.id) ?? weightOf(record, s.known.option?.value ?? null)?.share ?? null;
+  ownShare(s, record.id) ?? weightOf(record, weighedOption(s, record))?.share ?? null;
 
 /** The weight on the foot in one stage, and what it does to the bone. */
 const weightFindings = (
@@ -44,7 +54,7 @@ const weightFindings = (
 ): readonly Finding[] => {
   const { context, known } = s;
   const { content } = context;
-  const option = known.option?.value ?? null;
+  const option = weighedOption(s, record);
   const row = weightOf(record, option);
   const own = ownShare(s, record.id);
   if (row === null && own === null) return [];

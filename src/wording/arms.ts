@@ -1,19 +1,25 @@
 /** Study arms as people read them: who, how many, what was counted, each number with its mark. */
-import type { Content } from '../content/schema';
+import type { Content, Mark } from '../content/schema';
 import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
 import type { OptionId, Reader } from '../ids';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { capitalRuns, fill, fillRuns, joined } from './fill';
+import { capitalRuns, fill, fillRuns, joined, listRuns } from './fill';
 import { namesFor } from './names';
 import { peopleOfStudy } from './people';
-import { capital, formatQuantity, formatWeeks } from './quantities';
+import { capital, formatQuantity, formatWeeks, hundredOfCount } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
 const percent = (value: number): string => formatQuantity({ value: value / 100, unit: 'share' });
 
-const eventRuns = (event: ArmEvent, { mark }: ArmFigures): readonly Run[] => {
+/** A printed percentage as part of a hundred people; nobody and everybody are said so. */
+const hundredRuns = (value: number, mark: Mark): readonly Run[] => {
+  if (value === 0 || value === 100) return [{ text: value === 0 ? PARTS.nobody : PARTS.everybody, mark }];
+  return fillRuns(PARTS.hundred, { hundred: { text: hundredOfCount(value), mark } });
+};
+
+const eventRuns = (event: ArmEvent, { mark }: ArmFigures, reader: Reader): readonly Run[] => {
   const what = EVENT_WORDS[event.what];
   if (event.count !== null && event.of !== null)
     return fillRuns(PARTS.armEventCount, {
@@ -22,13 +28,14 @@ const eventRuns = (event: ArmEvent, { mark }: ArmFigures): readonly Run[] => {
       what,
     });
   if (event.percent === null) return [];
+  if (reader !== 'study') return fillRuns(PARTS.armEventHundred, { hundred: hundredRuns(event.percent, mark), what });
   return fillRuns(PARTS.armEventPercent, { percent: { text: percent(event.percent), mark }, what });
 };
 
 /** What was counted, the harm with the good: the first for which the study stands, then the others. */
-const countedRuns = (arm: ArmFigures): readonly (readonly Run[])[] =>
+const countedRuns = (arm: ArmFigures, reader: Reader): readonly (readonly Run[])[] =>
   [...(arm.event === null ? [] : [arm.event]), ...arm.events]
-    .map((event) => eventRuns(event, arm))
+    .map((event) => eventRuns(event, arm, reader))
     .filter((runs) => runs.length > 0);
 
 /** To what the weeks count and, where they run on another clock, from what. */
@@ -45,7 +52,7 @@ export const timeRuns = (arm: ArmFigures): readonly Run[] =>
       });
 
 const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Run[] => {
-  const parts = [...countedRuns(arm), timeRuns(arm)].filter((runs) => runs.length > 0);
+  const parts = [...countedRuns(arm, reader), timeRuns(arm)].filter((runs) => runs.length > 0);
   const figures = joined(parts.flatMap((runs, i) => (i === 0 ? runs : [{ text: ', ' }, ...runs])));
   return fillRuns(PARTS.armAsked, {
     option: namesFor(content, reader).option(arm.option),
@@ -55,15 +62,32 @@ const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Ru
   });
 };
 
-/** Rows of one treatment together, in short sentences: what was counted (once), then how long each step took. */
-const plainOption = (
-  content: Content,
-  option: OptionId,
-  rows: readonly ArmFigures[],
-  reader: Reader,
-): readonly Run[] => {
+interface Group {
+  readonly option: OptionId;
+  readonly who: string;
+  readonly rows: readonly ArmFigures[];
+}
+
+/** Other people had another time: only rows of the same people are told in one breath. */
+const groupsOf = (content: Content, arms: readonly ArmFigures[], reader: Reader): readonly Group[] => {
+  const options = [...new Set(arms.map((arm) => arm.option))];
+  const peopleOf = (arm: ArmFigures): string => peopleOfStudy(content, arm.study, reader);
+  return options.flatMap((option) => {
+    const own = arms.filter((arm) => arm.option === option);
+    return [...new Set(own.map(peopleOf))].map((who) => ({
+      option,
+      who,
+      rows: own.filter((arm) => peopleOf(arm) === who),
+    }));
+  });
+};
+
+/** Rows of one treatment and one group of people, in short sentences: what was counted (once), then how long each step took. */
+const plainOption = (content: Content, { option, who, rows }: Group, reader: Reader): readonly Run[] => {
   const counted = [
-    ...new Map(rows.flatMap(countedRuns).map((runs) => [runs.map(({ text }) => text).join(''), runs])).values(),
+    ...new Map(
+      rows.flatMap((arm) => countedRuns(arm, reader)).map((runs) => [runs.map(({ text }) => text).join(''), runs]),
+    ).values(),
   ];
   const times = rows.flatMap((arm) =>
     arm.time === null
@@ -79,44 +103,48 @@ const plainOption = (
   if (facts.length === 0) return [];
   return fillRuns(PARTS.plainArm, {
     option: capital(namesFor(content, reader).option(option)),
-    who: fill(PARTS.who, {
-      who: [...new Set(rows.map((arm) => peopleOfStudy(content, arm.study, reader)))].join('; '),
-    }),
+    who: fill(PARTS.who, { who }),
     facts: joined(facts.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs])),
   });
 };
 
-/** Study: every row with its people as printed. Others: a treatment at a time. */
+/** Study: every row with its people as printed. Others: a treatment and its people at a time. */
 export const armsRuns = (content: Content, arms: readonly ArmFigures[], reader: Reader): readonly Run[] => {
   if (reader === 'study')
     return joined(arms.flatMap((arm, i) => [{ text: i === 0 ? '' : '; ' }, ...armRuns(content, arm, reader)]));
-  const options = [...new Set(arms.map((arm) => arm.option))];
   return joined(
-    options.flatMap((option, i) => [
+    groupsOf(content, arms, reader).flatMap((group, i) => [
       { text: i === 0 ? '' : ' ' },
-      ...plainOption(
-        content,
-        option,
-        arms.filter((arm) => arm.option === option),
-        reader,
-      ),
+      ...plainOption(content, group, reader),
     ]),
   );
 };
 
-const shareRuns = (arm: ArmFigures): readonly Run[] => {
+const shareRuns = (arm: ArmFigures, reader: Reader): readonly Run[] => {
   const { event } = arm;
   if (event?.count != null && event.of !== null)
     return [{ text: fill(PARTS.of, { count: event.count, of: event.of }), mark: arm.mark }];
-  return event?.percent == null ? [] : [{ text: percent(event.percent), mark: arm.mark }];
+  if (event?.percent == null) return [];
+  const { percent: of100 } = event;
+  return reader === 'study' ? [{ text: percent(of100), mark: arm.mark }] : hundredRuns(of100, arm.mark);
 };
 
-export const comparisonRuns = (content: Content, comparison: Comparison): readonly Run[] => {
-  const [first, second] = comparison.arms;
-  return fillRuns(PARTS.comparison, {
-    what: EVENT_WORDS[comparison.what],
-    first: shareRuns(first),
-    second: shareRuns(second),
-    source: sourceName(content, first.source),
-  });
+/** For a patient a sentence each, in one row with the others else. */
+export const comparisonsRuns = (
+  content: Content,
+  comparisons: readonly Comparison[],
+  reader: Reader,
+): readonly Run[] => {
+  const alone = reader === 'patient';
+  const told = comparisons.map(({ what, arms: [first, second] }) =>
+    fillRuns(alone ? PARTS.comparisonAlone : PARTS.comparison, {
+      what: alone ? capital(EVENT_WORDS[what]) : EVENT_WORDS[what],
+      first: shareRuns(first, reader),
+      second: shareRuns(second, reader),
+      source: sourceName(content, first.source),
+    }),
+  );
+  return alone
+    ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs]))
+    : listRuns(told, PARTS.and, PARTS.nothing);
 };

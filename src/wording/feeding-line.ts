@@ -27,6 +27,7 @@ export const feedingLine = (parts: readonly Part[], regionName: (id: RegionId) =
     }),
   }));
   const changed = told.filter((part) => part.state !== 'asBefore');
+  if (changed.length === 0 && told.length > 1) return fill(PARTS.everyPart, { state: FEEDING_WORDS.asBefore });
   if (changed.length === 0 || changed.length === told.length) return told.map((part) => part.line).join('; ');
   return [...changed.map((part) => part.line), fill(PARTS.elsewhere, { state: FEEDING_WORDS.asBefore })].join('; ');
 };

@@ -249,7 +249,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       });
     case 'loadUnknown': {
       const activity = pen.content.activities.find((a) => a.id === message.args.activity);
-      return sentence(pen, 'loadUnknown', { unknown: activity?.unknown ?? '' });
+      return sentence(pen, 'loadUnknown', { unknown: activity?.unknown[pen.reader] ?? '' });
     }
     case 'otherEdge':
       return sentence(pen, 'otherEdge', { other: names.activity(message.args.other) });

@@ -55,3 +55,7 @@ export const formatWeeks = (weeks: Quantity): string => {
 };
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** To a whole person of a hundred; a tenth only where a whole one would hide that somebody was counted. */
+export const hundredOfCount = (percent: number): string =>
+  percent > 0 && percent < 0.5 ? formatNumber(percent) : String(Math.round(percent));

@@ -1,6 +1,7 @@
 /** Sources in one line, from their CSL-JSON. */
 import type { Content, Source } from '../content/schema';
-import type { SourceId } from '../ids';
+import type { Reader, SourceId } from '../ids';
+import { SOURCE_KINDS } from './en/basis';
 
 const yearOf = (source: Source): string => String(source.issued?.['date-parts'][0]?.[0] ?? '');
 
@@ -17,6 +18,13 @@ export const sourceName = (content: Content, id: SourceId): string => {
   const source = content.sources.find((s) => s.id === id);
   if (source === undefined) return id;
   return [authorsOf(source) || source.title, yearOf(source)].filter(Boolean).join(' ');
+};
+
+/** In a sentence: for whoever does not study, a source without authors is one study or one sheet; its title stands under "How do you know?". */
+export const sourceSaid = (content: Content, id: SourceId, reader: Reader): string => {
+  const source = content.sources.find((s) => s.id === id);
+  if (reader === 'study' || source === undefined || authorsOf(source) !== '') return sourceName(content, id);
+  return SOURCE_KINDS[source.type === 'article-journal' ? 'study' : 'sheet'];
 };
 
 /** Author, year, title, journal volume:page, DOI. Ends with a full stop. */

@@ -8,7 +8,7 @@ import { fill } from './fill';
 import { namesFor } from './names';
 import { type Pen, quantity, sentence } from './pen';
 import { formatNumber } from './quantities';
-import { sourceName } from './sources';
+import { sourceName, sourceSaid } from './sources';
 import type { Run } from './types';
 
 const STAGE_MESSAGES = [
@@ -73,7 +73,7 @@ const sheetRuns = (pen: Pen, { sheet: id, weeks, openEnded, of }: MessageOf<'sta
     weeks: pen.number(weeksOf(weeks, openEnded)),
     of: of.map((each) => fill(STAGE_PARTS.sheetOf, { option: option(each) })).join(''),
     text: sheet?.what[pen.reader] ?? '',
-    source: source === null ? '' : sourceName(pen.content, source),
+    source: source === null ? '' : sourceSaid(pen.content, source, pen.reader),
   });
 };
 

@@ -8,7 +8,7 @@ import { fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
 import { groupOfCount } from './people';
-import { formatNumber } from './quantities';
+import { formatNumber, hundredOfCount } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
@@ -25,10 +25,6 @@ type Count = MessageOf<'troubleCount'>['args'];
 /** Few people are told as they were counted; a percentage without its people is told of a hundred, and that they are not known is said. */
 export const isTooFew = ({ count, of }: Pick<Count, 'count' | 'of'>): boolean =>
   count !== null && of !== null && of < LEAST_FOR_HUNDRED;
-
-/** To a whole person of a hundred; a tenth only where a whole one would hide that somebody was counted. */
-export const hundredOfCount = (percent: number): string =>
-  percent > 0 && percent < 0.5 ? formatNumber(percent) : String(Math.round(percent));
 
 /** A count needs no explanation around it: it is of a group, whatever the case. */
 type CountPen = Pick<Pen, 'content' | 'reader'>;
@@ -67,7 +63,7 @@ const countRuns = (pen: CountPen, args: Count): readonly Run[] => {
   const figure =
     count !== null && of !== null ? 'figure.count' : of === null ? 'figure.percent' : ('figure.percentOf' as const);
   return sentence(pen, isTooFew(args) ? 'troubleCount.few' : 'troubleCount.hundred', {
-    hundred: count === 0 ? number(P.none) : fillRuns(P.about, { number: number(hundredOfCount(percent)) }),
+    hundred: percent === 0 ? number(P.none) : fillRuns(P.about, { number: number(hundredOfCount(percent)) }),
     count: number(count === 0 ? P.none : String(count ?? '')),
     of: of === null ? '' : number(String(of)),
     plain: trouble?.counted.plain ?? '',

@@ -37,12 +37,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
           : list(ids.map((id) => fillRuns('the {bone}', { bone: names.bone(id) })));
       return sentence(pen, 'neighbours', { behind: each(behind), beside: each(beside), ahead: each(ahead) });
     }
-    case 'zoneBorder':
-      return sentence(pen, message.args.facet ? 'zoneBorder.facet' : 'zoneBorder.other', {
+    case 'zoneBorder': {
+      const bone = content.regions.find(({ id }) => id === message.args.region)?.bone;
+      const key = message.args.facet ? 'facet' : bone === 'navicular' ? 'across' : 'other';
+      return sentence(pen, `zoneBorder.${key}`, {
         region: region(message.args.region),
         from: quantity(pen, message.args.from),
         to: quantity(pen, message.args.to),
       });
+    }
     case 'breakDrawn': {
       const values = { fromTip: quantity(pen, message.args.fromTip) };
       return after(

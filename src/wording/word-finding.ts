@@ -5,7 +5,7 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import { armsRuns, comparisonRuns, timeRuns } from './arms';
+import { armsRuns, comparisonsRuns, timeRuns } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
@@ -174,8 +174,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     }
     case 'studiesDisagree':
       return sentence(pen, 'studiesDisagree', {
-        apart: list(message.args.apart.map((c) => comparisonRuns(content, c))),
-        alike: list(message.args.alike.map((c) => comparisonRuns(content, c))),
+        apart: comparisonsRuns(content, message.args.apart, reader),
+        alike: comparisonsRuns(content, message.args.alike, reader),
       });
 
     case 'lookAgain':

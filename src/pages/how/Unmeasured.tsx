@@ -62,6 +62,7 @@ export const FrameFigures = ({ loads }: Properties) => {
 export const CaseFigures = ({ loads }: Properties) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
+  const reader = useSession((state) => state.reader);
   const named = useActivityName();
   const bands = useBands(loads);
   const { activity, reference } = loads.loads;
@@ -85,7 +86,7 @@ export const CaseFigures = ({ loads }: Properties) => {
   return (
     <>
       <p>{say('figures.caseWhat')}</p>
-      <p>{say('figures.unknown', { unknown: record?.unknown ?? '' })}</p>
+      <p>{say('figures.unknown', { unknown: record?.unknown[reader] ?? '' })}</p>
       <FigureTable
         title={say('figures.caseTitle')}
         groups={[...told(activity, 'case'), ...told(reference, 'reference')]}

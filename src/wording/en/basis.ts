@@ -64,3 +64,6 @@ export const PICTURE_LINES = {
   drawn: 'The bones are modelled on few feet and the outline is drawn. It is not an image of any person.',
   short: '{side} {what}',
 } as const;
+
+/** What a source without authors is called in a sentence. */
+export const SOURCE_KINDS = { study: 'one study', sheet: 'one clinic’s sheet' } as const;

@@ -175,7 +175,7 @@ export const PIECES = {
   whatIf: 'What if: ',
   by: ' by {distance}',
   reportedBy: ' by {who}',
-  since: ' since {date}',
+  since: ', since {date}',
   orElse: '; {clause}',
   and: ' and ',
   to: ' to ',

@@ -87,7 +87,7 @@ export const SENTENCES = {
   },
   studiesDisagree: {
     patient:
-      'Studies disagree. In some, the two ways came out differently ({apart}). In others there was no clear difference ({alike}). The people in them were not the same.',
+      'Studies disagree. In some, the two ways came out differently. {apart} In others there was no clear difference. {alike} The people in them were not the same.',
     broadcast:
       'Studies disagree: in some the two ways came out differently ({apart}), in others there was no clear difference ({alike}). The people studied were not the same.',
     study:
@@ -180,6 +180,10 @@ export const PARTS = {
   feedingPart: '{region}: {state}',
   armTime: '{weeks} {endpoint} ({centre})',
   armEventCount: '{count} of {of} {what}',
+  armEventHundred: '{hundred} {what}',
+  nobody: 'none',
+  everybody: 'all',
+  hundred: 'about {hundred} of 100',
   armEventPercent: '{percent} {what}',
   plainArm: '{option}{who}: {facts}',
   fromSecond: 'from the second treatment {endpoint}',
@@ -187,6 +191,7 @@ export const PARTS = {
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
   who: ' ({who})',
+  comparisonAlone: '{what}: {first} without an operation, {second} with one ({source}).',
   comparison: '{what} in {first} without an operation, in {second} with one ({source})',
   of: '{count} of {of}',
   whenWeeks: 'usually {weeks}',
@@ -215,6 +220,7 @@ export const PARTS = {
   behindBreak: '{region}, behind the break',
   aheadOfBreak: '{region}, ahead of the break',
   elsewhere: 'everywhere else: {state}',
+  everyPart: 'every part of the bone: {state}',
   about: 'about {value} weeks',
   week: 'week {value}',
 } as const;

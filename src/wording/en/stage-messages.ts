@@ -15,7 +15,8 @@ export const STAGE_SENTENCES = {
   'stageToday.untold': {
     patient: 'Put no weight on the foot until your clinic has said how much.',
     broadcast: 'How much weight the foot may take is for the clinic to say.',
-    study: 'Weight by the treatment, which is not stated: none until the treating clinician has said how much.',
+    study:
+      'Weight by the treatment, which is not stated or not usual here: none until the treating clinician has said how much.',
   },
   'stageToday.scale': {
     patient: '{own}Put on the share that your clinic gave you. Usual is {share}, {kilograms} on a scale.',
@@ -122,7 +123,7 @@ export const STAGE_PARTS = {
   own: 'The clinic’s own: ',
   'untold.patient': '',
   'untold.broadcast': 'Once the clinic says so: ',
-  'untold.study': 'By treatment, which is not stated; usual: ',
+  'untold.study': 'By treatment, which is not stated or not usual here; usual: ',
   sheetOf: ', for {option}',
   hereNow: 'The step now: {stage}.',
   hereFirst: 'Nobody said which step it is; the first that is open: {stage}.',

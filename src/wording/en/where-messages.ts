@@ -102,15 +102,21 @@ export const WHERE_SENTENCES = {
   },
   'zoneBorder.facet': {
     patient:
-      'This part is found from the small joint with the next bone. On the drawn bone it runs from {from} to {to}.',
+      'This part is found from the small joint with the next bone. From the back end of the drawn bone it runs from {from} to {to}.',
     broadcast: 'This part is found from the joint with the next bone; on the drawn bone it runs from {from} to {to}.',
     study:
       '{region}: {from} to {to} from the proximal tip of the drawn bone, borders from the 4–5 intermetatarsal facet and not from a fixed distance (texts differ on the distance).',
   },
   'zoneBorder.other': {
-    patient: 'On the drawn bone this part runs from {from} to {to}.',
-    broadcast: 'On the drawn bone this part runs from {from} to {to}.',
+    patient: 'From the back end of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From the back end of the drawn bone this part runs from {from} to {to}.',
     study: '{region}: {from} to {to} from the proximal tip of the drawn bone.',
+  },
+  /** The navicular lies across the foot: its length is counted from its inner end. */
+  'zoneBorder.across': {
+    patient: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from the medial end of the drawn bone, across the foot.',
   },
   'breakDrawn.distance': {
     patient: 'it is drawn {fromTip} from the back tip of the bone, as stated',

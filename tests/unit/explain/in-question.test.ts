@@ -93,3 +93,35 @@ it('what is true of the right foot alone is told of a right foot, and while nobo
     told(zone2(boot, side)).some((line) => line.startsWith('With a boot or cast on the right foot'));
   expect([pedal('right'), pedal(null), pedal('left')]).toEqual([true, true, false]);
 });
+
+describe('with a treatment that is not usual for the injury', () => {
+  const AS_PAIN = 'Put weight on the foot as pain allows';
+  const NONE_YET = 'Put no weight on the foot until your clinic has said how much.';
+  const NONE = 'Put no weight on the foot.';
+  const linesOf = (injury: InjuryId, option: OptionId) =>
+    told(explained(caseOf(['injury', injury], ['treatment', { option }])));
+
+  it('no weight as pain allows is told: what holds for a break that gets a boot could harm here', () => {
+    const loading = content.options.filter(({ id }) =>
+      content.stages.some(({ today }) => today.weights.some((w) => w.share === null && w.options.includes(id))),
+    );
+    const pairs = content.injuries.flatMap(({ id, options }) =>
+      loading.filter((option) => !options.includes(option.id)).map((option) => [id, option.id] as const),
+    );
+    expect(pairs.length).toBeGreaterThan(10);
+    for (const [injury, option] of pairs) {
+      const lines = linesOf(injury, option);
+      expect(lines, `${injury} ${option}`).toContain(NONE_YET);
+      expect(
+        lines.filter((line) => line.startsWith(AS_PAIN)),
+        `${injury} ${option}`,
+      ).toEqual([]);
+    }
+  });
+
+  it('that no weight is allowed is told all the same, and a usual boot as ever', () => {
+    expect(linesOf(idOf<InjuryId>('calcaneus-intra-articular'), cast)).toContain(NONE);
+    const usual = linesOf(idOf<InjuryId>('mt5-tuberosity'), boot);
+    expect(usual.some((line) => line.startsWith(AS_PAIN))).toBe(true);
+  });
+});

@@ -1,7 +1,9 @@
 /** The place of a break: stated, only the bone, in dispute, dragged. */
 import { describe, expect, it } from 'vitest';
+import { boneAxis } from '../../../src/anatomy/bone-axis';
 import { type InjuryId, idOf, type RegionId } from '../../../src/ids';
-import { caseOf, explained, findingNamed, REPORTED } from '../../tools/explained';
+import { plainText, wordFinding } from '../../../src/wording';
+import { caseOf, content, explained, findingNamed, foot, REPORTED } from '../../tools/explained';
 
 const zone = (n: 1 | 2 | 3) => ({ by: 'region', region: idOf<RegionId>(`mt5-zone-${n}`) }) as const;
 const injury = (id: string) => idOf<InjuryId>(id);
@@ -90,5 +92,26 @@ describe('a dragged break', () => {
 
   it('is gone when it is dropped', () => {
     expect(explained(file, {})).toEqual(explained(file));
+  });
+});
+
+describe('from which end a part is counted', () => {
+  const said = (bone: 'navicular' | 'calcaneus', region: string) => {
+    const place = { by: 'region', region: idOf<RegionId>(region) } as const;
+    const explanation = explained(caseOf(['bone', bone], ['place', place]));
+    const finding = findingNamed(explanation, 'where.zoneBorder');
+    return finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'));
+  };
+
+  it('the navicular lies across the foot: its length begins at the inner end', () => {
+    // +X is medial on the right foot.
+    expect(foot.side).toBe('right');
+    expect(boneAxis(foot, 'navicular').axis[0]).toBeLessThan(-0.7);
+    expect(said('navicular', 'navicular-middle-third')).toMatch(/^From the inner end of the drawn bone /);
+  });
+
+  it('any other bone begins towards the heel', () => {
+    expect(boneAxis(foot, 'calcaneus').axis[2]).toBeGreaterThan(0.7);
+    expect(said('calcaneus', 'calcaneus-middle')).toMatch(/^From the back end of the drawn bone /);
   });
 });
