@@ -93,7 +93,9 @@ test('the load at that share is worked out once it is asked for', async ({ page,
   const second = stageOf(fold, 2);
   await second.locator('> details > summary').click();
   await second.getByText('What that weight does to the bone').click();
-  await expect(second).toContainText(/Walking in a boot, 20 to 50 % of body weight: less tension/, { timeout: 240_000 });
+  await expect(second).toContainText(/Walking in a boot, 20 to 50 % of body weight: less tension/, {
+    timeout: 240_000,
+  });
   await expect(second).toContainText('no statement for this ray');
 });
 
