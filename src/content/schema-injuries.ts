@@ -84,6 +84,8 @@ export const injury = v.strictObject({
   alsoBones: v.optional(v.array(boneId), []),
   /** A joint comes apart where `joint`: no line of a break is drawn, and no bone is said to be broken. */
   kind: v.optional(v.picklist(['break', 'joint']), 'break'),
+  /** Its name says which way the break runs: that nobody stated it is then no news. */
+  directionInName: v.optional(v.literal(true)),
   region: regionId,
   /** Further parts in which it lives, on the bones of `alsoBones`: one text for what is the same in each of them. */
   alsoRegions: v.optional(v.array(regionId), []),

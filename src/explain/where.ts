@@ -146,7 +146,12 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         whatIf: region.whatIf,
       }),
     );
-  found.push(...factFindings(context, 'where', 'direction', facts, { shows: brokenShown(s), silent: s.ofJoint }));
+  found.push(
+    ...factFindings(context, 'where', 'direction', facts, {
+      shows: brokenShown(s),
+      silent: s.ofJoint || s.injuryRecord?.directionInName === true,
+    }),
+  );
   found.push(...factFindings(context, 'where', 'displacement', facts));
   found.push(...manyFindings(context, 'where', facts.measures));
   found.push(

@@ -82,7 +82,14 @@ const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly
       fillRuns(P.classWeeks, {
         ...name,
         weeks: pen.number(formatWeeks(weeks)),
-        people: people === null ? '' : peopleRuns(pen, people, P.people),
+        people:
+          people === null
+            ? ''
+            : peopleRuns(
+                pen,
+                people,
+                (people.lowHigh ?? [people.value])[0] === 0 && pen.reader !== 'study' ? P.slowest : P.people,
+              ),
       }),
     );
   });

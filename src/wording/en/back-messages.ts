@@ -73,6 +73,8 @@ export const BACK_PARTS = {
   classNone: '{class}: none found.',
   classWeeks: '{class}: {weeks}.{people}',
   people: ' The quickest took {low}, the slowest {high} weeks.',
+  /** The quickest were never away: for those who hear it that would be leave to play on. */
+  slowest: ' The slowest took {high} weeks.',
   levels: ' That is {levels}.',
   side: '{says} ({source}).',
 } as const;

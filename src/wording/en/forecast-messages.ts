@@ -100,8 +100,8 @@ export const FORECAST_SENTENCES = {
     study: 'Given up in week {week}.',
   },
   'reviewMove.there': {
-    patient: 'If this is found: {findings}. That is the goal itself.',
-    broadcast: 'If this is found: {findings}. That is the goal itself.',
+    patient: 'If this is found: {findings}. Then this one point is reached.',
+    broadcast: 'If this is found: {findings}. Then this one point is reached.',
     study: 'Review about week {week}: {findings}: endpoint reached, forecast ends.',
   },
   'reviewMove.healing': {
@@ -124,8 +124,8 @@ export const FORECAST_SENTENCES = {
     study: 'Review about week {week}: {findings}: uneventful branch at zero, {half}.',
   },
   'reviewPoints.there': {
-    patient: 'If this is found: {findings}. That is the goal itself.',
-    broadcast: 'If this is found: {findings}. That is the goal itself.',
+    patient: 'If this is found: {findings}. Then this one point is reached.',
+    broadcast: 'If this is found: {findings}. Then this one point is reached.',
     study: '{findings}: endpoint reached.',
   },
   'reviewPoints.healing': {

@@ -8,7 +8,8 @@ export const STAGE_SENTENCES = {
     study: '{own}No weight on the foot (0 % of body weight).',
   },
   'stageToday.asPain': {
-    patient: '{own}Put weight on the foot as pain allows. More pain the next day means less weight.',
+    patient:
+      '{own}Put weight on the foot as pain allows, if your clinic has not said otherwise. More pain the next day: put less on, and call the clinic.',
     broadcast: '{own}Weight on the foot as pain allows.',
     study: '{own}Weight as tolerated; no share of body weight is usual here.',
   },

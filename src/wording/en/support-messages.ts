@@ -52,7 +52,7 @@ export const SUPPORT_SENTENCES = {
     study: '{support} ({step}): no statement for this ray; the frame has a joint for the first toe alone.',
   },
   supportStandIn: {
-    patient: 'Our model has no boot. It takes a flat foot that bears the whole push-off. That is assumed.',
+    patient: 'Our model has no real boot. A flat foot that bears the whole push-off stands in for it. That is assumed.',
     broadcast: 'The model has no boot: a flat foot that bears the whole push-off stands in for it. That is assumed.',
     study:
       'Boot: a stand-in, assumed. Whole-sole contact, centre of pressure and muscles of {flat}, under the total force of {reference}. Part of the fall is the lower muscle force. Shell, rocker and fit are not modelled.',
