@@ -26,14 +26,26 @@ const signLines = (content: Content, cautions: readonly Caution[], reader: Reade
   return lines.length === 0 ? [] : [words['stages.dangers'] ?? '', '', ...lines, ''];
 };
 
+/** First the answers as short as a page shows them unopened, then what the page opens for whoever asks for more. */
 export const explanationText = (content: Content, explanation: Explanation, reader: Reader): string => {
-  const parts = QUESTION_IDS.map((id) => {
-    const { title, sentence, claims, more } = wordQuestion(content, explanation, id, reader);
-    return [title, '', plainText(sentence), '', ...new Set([...claims, ...more].map(line)), ''].join('\n');
-  });
+  const { words } = content;
+  const questions = QUESTION_IDS.map((id) => wordQuestion(content, explanation, id, reader));
+  const short = questions.flatMap(({ title, sentence, claims }) => [
+    title,
+    '',
+    plainText(sentence),
+    '',
+    ...new Set(claims.map(line)),
+    '',
+  ]);
   const cautions = cautionsFor(content, explanation, reader).filter(({ kind }) => kind !== 'do not say');
   const limits = cautions
     .filter(({ kind }) => kind === 'limit' || kind === 'disclaimer')
     .map(({ what }) => `- ${what[reader]}`);
-  return `${[...signLines(content, cautions, reader), ...parts, ...limits].join('\n')}\n`;
+  const more = questions.flatMap(({ title, claims, more: lines }) => {
+    const told = new Set(claims.map(line));
+    const rest = [...new Set(lines.map(line))].filter((each) => !told.has(each));
+    return rest.length === 0 ? [] : ['', `${title} ${words['note.more'] ?? ''}`, '', ...rest];
+  });
+  return `${[...signLines(content, cautions, reader), ...short, ...limits, ...more].join('\n')}\n`;
 };
