@@ -7,11 +7,12 @@ import type { Vec3 } from '../../units';
 import { BARE_HEEL, inPress, PRESS_N } from './arch-test';
 import { addForce } from './assemble';
 import type { LoadedFoot } from './case-draw';
-import { solveComplementarity } from './complementarity';
+import { type Settled, solveComplementarity } from './complementarity';
 import { complianceWith, halvesOf, reachOf } from './compliance';
 import type { OnBone } from './landmarks';
 import type { FrameFigures } from './parameter-names';
 import type { ReadyFrame } from './solve';
+import type { WeakHold } from './weak-holds';
 
 export interface Lengthenings {
   readonly wholeMm: number;
@@ -24,12 +25,16 @@ const addAt = ({ assembled, nodes, placing }: ReadyFrame, pushes: readonly (read
   return vector;
 };
 
+/** What the weak springs would carry is put on against them, as in solve.ts; each pass leaves a thousandth of what is missing. */
+const PASSES = 20;
+const SETTLED = 1e-10;
+
 /** Null where the press has no answer. */
 export const pressLengthenings = (foot: LoadedFoot, figures: FrameFigures): Lengthenings | null => {
   const pressed = inPress(foot, { ...figures, heelPad: BARE_HEEL });
   if ('kind' in pressed) return null;
   const { ready } = pressed;
-  const { ties, pads, factor, halves, matrix } = ready;
+  const { ties, pads, factor, halves, matrix, weak } = ready;
   const { rays, pads: heel, ankle } = foot.marks;
   const gauge = addAt(ready, [
     [rays[1].head, [0, 0, 0.5]],
@@ -39,6 +44,11 @@ export const pressLengthenings = (foot: LoadedFoot, figures: FrameFigures): Leng
   const load = addAt(ready, [[ankle, [0, -PRESS_N, 0]]]);
   const reach = reachOf(factor, halves, load);
   const gauged = halvesOf(factor, [gauge]);
+  const product = (a: Float64Array, b: Float64Array): number => a.reduce((sum, x, k) => sum + x * (b[k] as number), 0);
+  /** What the load, and what one unit against each weak spring, moves along each of these springs; and along the gauge. */
+  const own = weak.map(({ moved }) => product(moved, load));
+  const each = weak.map(({ moved }) => weak.map(({ unit }) => product(moved, unit)));
+  const gaugeOf = weak.map(({ moved }) => product(moved, gauge));
   const free = reachOf(factor, gauged, load)[0] as number;
   const given = complianceWith(halves, gauged, ready.assembled.n);
   const gaps = [...ties.map((tie) => tie.slackMm), ...pads.map((pad) => pad.gapMm)];
@@ -52,13 +62,43 @@ export const pressLengthenings = (foot: LoadedFoot, figures: FrameFigures): Leng
         part[r * at.length + c] = matrix[i * m + j] as number;
       });
     });
-    const solved = solveComplementarity({
-      m: at.length,
-      matrix: part,
-      reach: Float64Array.from(at, (i) => (reach[i] as number) - (gaps[i] as number)),
-    });
-    if (!solved.ok) return null;
-    return at.reduce((mm, i, r) => mm - (solved.force[r] as number) * (given[i] as number), free);
+    let put = weak.map(() => 0);
+    let settled: Settled | undefined;
+    for (let passes = 0; passes < PASSES; passes++) {
+      const solved = solveComplementarity(
+        {
+          m: at.length,
+          matrix: part,
+          reach: Float64Array.from(at, (i) =>
+            weak.reduce(
+              (sum, hold, w) => sum + (put[w] as number) * (hold.reach[i] as number),
+              (reach[i] as number) - (gaps[i] as number),
+            ),
+          ),
+        },
+        settled,
+      );
+      if (!solved.ok) return null;
+      settled = solved.settled;
+      const carried = weak.map((hold, w) => {
+        const byPut = put.reduce((sum, p, v) => sum + p * (each[v]?.[w] as number), own[w] as number);
+        return (
+          hold.stiffness *
+          at.reduce((way, i, r) => way - (solved.force[r] as number) * (hold.reach[i] as number), byPut)
+        );
+      });
+      const change = carried.reduce(
+        (most, x, w) => Math.max(most, Math.abs(x - (put[w] as number)) / (weak[w] as WeakHold).leverMm),
+        0,
+      );
+      put = carried;
+      if (change < SETTLED * PRESS_N)
+        return at.reduce(
+          (mm, i, r) => mm - (solved.force[r] as number) * (given[i] as number),
+          put.reduce((sum, p, w) => sum + p * (gaugeOf[w] as number), free),
+        );
+    }
+    return null;
   };
   const all = gaps.map((_, i) => i);
   const wholeMm = lengthening(all);

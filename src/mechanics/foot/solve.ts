@@ -31,6 +31,7 @@ import type { RaySections } from './ray-sections';
 import { type Spring, springsOf } from './springs';
 import { achillesUnit, type PointForce, tendonForces } from './tendons';
 import { type Pad, padsOf, type Tie, tiesOf } from './ties';
+import { carriedBy, type WeakHold, weakHolds } from './weak-holds';
 
 export type FootProblem =
   | { readonly kind: 'centreOfPressureOutside'; readonly zMm: number; readonly fromMm: number; readonly toMm: number }
@@ -58,6 +59,7 @@ export interface ReadyFrame {
   readonly halves: Halves;
   /** m x m, 1/k on its diagonal. */
   readonly matrix: Float64Array;
+  readonly weak: readonly WeakHold[];
 }
 
 export interface FootSolution {
@@ -120,7 +122,8 @@ export const readyFrame = (
   [...ties, ...pads].forEach((each, i) => {
     matrix[i * m + i] = (matrix[i * m + i] as number) + 1 / each.stiffness;
   });
-  return { marks, placing, nodes, springs, assembled, hold, ties, pads, ground, factor, rows, halves, matrix };
+  const weak = weakHolds(factor, rows, nodes, hold);
+  return { marks, placing, nodes, springs, assembled, hold, ties, pads, ground, factor, rows, halves, matrix, weak };
 };
 
 /** X component of the moment of a force about a point: pitch. */
@@ -190,8 +193,14 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
     return pads.map((_, i) => add(scale(shear, shares[i] as number), turning[i] as Vec3));
   };
 
-  const run = (achillesN: number, sheared: readonly Vec3[], hint?: Settled): Pass | FootProblem => {
+  const unitOf = ({ leverMm }: WeakHold): number => weightN * leverMm;
+  const run = (guess: Float64Array, sheared: readonly Vec3[], hint?: Settled): Pass | FootProblem => {
+    const achillesN = (guess[0] as number) * weightN;
     const load = always.map((x, i) => x + achillesN * (ofCalf[i] as number));
+    ready.weak.forEach((hold, w) => {
+      const put = (guess[1 + pads.length + w] as number) * unitOf(hold);
+      for (let i = 0; i < load.length; i++) load[i] = (load[i] as number) + put * (hold.unit[i] as number);
+    });
     pads.forEach(({ node, at }, i) => {
       pushOn(load, node, at, sheared[i] as Vec3);
     });
@@ -238,24 +247,32 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
     return -(toePitch + centrePitch + ofPads + tendonPitch) / calfPitch;
   };
 
-  // Of a guess: the calf in body weights, then each pad's share of the shear; and how far the loads follow each.
+  // Of a guess: the calf in body weights, each pad's share of the shear, what the weak springs would carry; how far loads follow each.
   const matters = Math.abs(g.sideways) + Math.abs(g.forwards) + Math.abs(g.twist) / 100;
-  const weights = Float64Array.from({ length: pads.length + 1 }, (_, i) => (i === 0 ? 1 : matters));
+  const weights = Float64Array.of(1, ...pads.map(() => matters), ...ready.weak.map(() => 1));
   const evenly = new Float64Array(pads.length).fill(1 / pads.length);
   const evenN = evenly.map((x) => x * totalN * (1 - toePart));
-  let guess: Float64Array = Float64Array.from([calfFor(evenN, shearedBy(evenly)) / weightN, ...evenly]);
+  let guess: Float64Array = Float64Array.from([
+    calfFor(evenN, shearedBy(evenly)) / weightN,
+    ...evenly,
+    ...ready.weak.map(() => 0),
+  ]);
   let tried: readonly Guess[] = [];
   let least = Number.POSITIVE_INFINITY;
   let settled: Settled | undefined;
   for (let passes = 1; passes <= PASSES; passes++) {
-    const [achillesN, sheared] = [(guess[0] as number) * weightN, shearedBy(guess.subarray(1))];
-    const pass = run(achillesN, sheared, settled);
+    const [achillesN, sheared] = [(guess[0] as number) * weightN, shearedBy(guess.subarray(1, 1 + pads.length))];
+    const pass = run(guess, sheared, settled);
     if (isProblem(pass)) return pass;
     const carried = pass.padN.reduce((a, b) => a + b, 0) + toePart * totalN;
     if (!(carried > 0)) return { kind: 'centreOfPressureOutside', zMm: centreZ, fromMm, toMm };
     const next = pass.padN.map((x) => x / carried);
     const off = Float64Array.from(
-      [calfFor(pass.padN, shearedBy(next)) / weightN, ...next],
+      [
+        calfFor(pass.padN, shearedBy(next)) / weightN,
+        ...next,
+        ...ready.weak.map((hold) => carriedBy(hold, pass.load, pass.tieN, pass.padN) / unitOf(hold)),
+      ],
       (x, i) => x - (guess[i] as number),
     );
     const change = off.reduce((most, x, i) => Math.max(most, Math.abs(x) * (weights[i] as number)), 0);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { runCase } from '../../../../src/mechanics/foot/case-draw';
 import { twistForces } from '../../../../src/mechanics/foot/ground';
-import { TENDONS } from '../../../../src/mechanics/foot/load-case';
+import { type LoadCase, TENDONS } from '../../../../src/mechanics/foot/load-case';
 import { frameNodes } from '../../../../src/mechanics/foot/nodes';
 import { movementAt, padForces } from '../../../../src/mechanics/foot/recover';
 import { tendonForces, tendonPaths } from '../../../../src/mechanics/foot/tendons';
@@ -114,10 +114,23 @@ describe('ties', () => {
   });
 });
 
-test.each(TOLD_CASES.map((each) => each.id))('%s: a foot of next to no weight does not move', (id) => {
+const leans = ({ contact, figures }: LoadCase): boolean => contact === 'whole sole' && figures.tilt !== 0;
+const idsOf = (all: readonly LoadCase[]): string[] => all.map((each) => each.id);
+
+test.each(idsOf(TOLD_CASES.filter((each) => !leans(each))))('%s: a foot of next to no weight does not move', (id) => {
   const solved = runCase(foot, toldCaseOf(id), TOLD, { ...PERSON, massKg: 1e-9 });
   if ('kind' in solved) throw new Error(solved.kind);
   expect(Math.max(...solved.displacement.map(Math.abs))).toBeLessThan(1e-5);
+});
+
+// Nothing but the ground holds a foot up: a light one comes to rest on ground that leans away from it, and no farther.
+test.each(idsOf(TOLD_CASES.filter(leans)))('%s: a light foot comes to rest on the ground that leans', (id) => {
+  const solved = runCase(foot, toldCaseOf(id), TOLD, { ...PERSON, massKg: 1 });
+  if ('kind' in solved) throw new Error(solved.kind);
+  const farthest = Math.max(...solved.ready.pads.map((pad) => pad.gapMm));
+  expect(Math.max(...solved.displacement.map(Math.abs))).toBeGreaterThan(0.1);
+  expect(Math.max(...solved.displacement.map(Math.abs))).toBeLessThan(farthest);
+  expect(solved.padN.filter((n) => n > 0).length).toBeGreaterThan(1);
 });
 
 test('a place far from its node moves with its turn', () => {
