@@ -17,7 +17,7 @@ export interface PlaceSaid {
   readonly peakRegion: RegionId | null;
   /** Nine tenths of it reach where such breaks are found. */
   readonly carries: boolean;
-  /** They reach the first or last place of the theory, and go on beyond it for all that is known. */
+  /** Its largest pull lies at the first or last place of the theory: beyond, it may grow on for all that is known. */
   readonly edge: boolean;
 }
 
@@ -40,6 +40,9 @@ export const judged = (told: PlaceSaid, said: readonly PlaceSaid[], draws: numbe
 const ROUNDING_MM = 0.1;
 const within = (sMm: number, { fromMm, toMm }: PullPlace): boolean =>
   sMm >= fromMm - ROUNDING_MM && sMm <= toMm + ROUNDING_MM;
+
+const atEnd = (inside: readonly { readonly sMm: number }[], peakMm: number): boolean =>
+  [inside[0], inside.at(-1)].some((end) => end !== undefined && Math.abs(end.sMm - peakMm) <= ROUNDING_MM);
 
 interface AgainstBreaks extends BoneRun {
   readonly injury: InjuryId;
@@ -78,7 +81,7 @@ export const pullAgainstBreaks = compute('how.pullAgainstBreaks', (context, inpu
   const of = (place: PullPlace): PlaceSaid => ({
     peakRegion: regionAt(context, inputs, place.peakMm),
     carries: there.some((s) => within(s.sMm, place)),
-    edge: within(inside[0]?.sMm ?? 0, place) || within(inside.at(-1)?.sMm ?? 0, place),
+    edge: atEnd(inside, place.peakMm),
   });
   const { onePeak, peakRegion, edge, verdict, share } = judged(of(toldPlace), places.map(of), draws);
   const plateau: Quantity = {
@@ -86,7 +89,9 @@ export const pullAgainstBreaks = compute('how.pullAgainstBreaks', (context, inpu
     unit: 'mm',
     lowHigh: [tenth(toldPlace.fromMm), tenth(toldPlace.toMm)],
   };
-  const pulled = { plateau, peakRegion, onePeak };
+  const [first, last] = [inside[0]?.sMm ?? 0, inside.at(-1)?.sMm ?? 0];
+  const spoken: Quantity = { value: tenth(first), unit: 'mm', lowHigh: [tenth(first), tenth(last)] };
+  const pulled = { plateau, peakRegion, onePeak, spoken };
   const at = { occursRegion, injury: inputs.injury };
   if (there.length === 0) return message('pullSilent', { ...at, beyond: pulled });
   return message(verdict, { ...at, ...pulled, edge, agreed: agreed(share) });

@@ -10,13 +10,15 @@ export type BoneFace = 'top' | 'topOuter' | 'outer' | 'soleOuter' | 'sole' | 'so
 export interface PullAgainstBreaks {
   /** From and to of nine tenths of the largest pull, from the tip. */
   readonly plateau: Quantity;
+  /** Where beam theory speaks at all, from the tip: the plateau can lie nowhere else. */
+  readonly spoken: Quantity;
   /** The part with the largest pull; null where the bone has no parts, or the draws do not agree on one. */
   readonly peakRegion: RegionId | null;
   /** Whether they do. */
   readonly onePeak: boolean;
   readonly occursRegion: RegionId;
   readonly injury: InjuryId;
-  /** In enough of the draws the pull still grows where the theory ends, so that the plateau ends there too. */
+  /** In enough of the draws the largest pull lies where the theory ends: there it may grow on. */
   readonly edge: boolean;
   /** How many draws say the same as the told values. */
   readonly agreed: Agreed;
@@ -86,7 +88,7 @@ export interface LoadMessages {
   /** The model says nothing where such breaks lie: no station there is one of a beam. */
   pullSilent: Pick<PullAgainstBreaks, 'occursRegion' | 'injury'> & {
     /** Where the pull is highest beyond that; null until the draws have come. */
-    readonly beyond: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak'> | null;
+    readonly beyond: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak' | 'spoken'> | null;
   };
   beamLeavesOut: { readonly region: RegionId };
   outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };

@@ -36,9 +36,8 @@ import type { OnFoot } from './place';
 
 /** Every ratio is to this task. */
 export const REFERENCE_ACTIVITY = idOf<ActivityId>('walking');
+/** For contributors, supports and shares of weight too: among forty a sign is taken for agreed that is not. */
 export const DRAWS = 100;
-/** Each contributor or support needs a frame of its own in every draw. */
-export const CONTRIBUTOR_DRAWS = 40;
 export const SEED = 1;
 
 /** What a person may change of a task; null: as content tells it. */
@@ -226,7 +225,7 @@ export const contributorsFor = (context: Context, run: LoadRun, ray: Ray): reado
   remembered(context, run, `contributors ${ray}`, (foot) => {
     const { loadCase, reference } = casesOf(context, run);
     const on = loaded(context, foot, true);
-    const draws = drawsFor(context.content, on, loadCase, reference, CONTRIBUTOR_DRAWS);
+    const draws = drawsFor(context.content, on, loadCase, reference, DRAWS);
     return contributorsOf(on, draws, loadCase, personOf(run), ray);
   });
 

@@ -5,7 +5,7 @@ import type { Context } from './context';
 import {
   activityIn,
   bandedCase,
-  CONTRIBUTOR_DRAWS,
+  DRAWS,
   drawsFor,
   loaded,
   personOf,
@@ -48,7 +48,7 @@ export const shareLoadsFor = (context: Context, run: ShareRun): readonly ShareLo
     const pushOff = bandedCase(activityIn(content, REFERENCE_ACTIVITY), asTold);
     const casesOf = (activity: ActivityId) => {
       const banded = bandedCase(activityIn(content, activity), asTold);
-      return { banded, draws: drawsFor(content, on, banded, pushOff, CONTRIBUTOR_DRAWS) };
+      return { banded, draws: drawsFor(content, on, banded, pushOff, DRAWS) };
     };
     return shareLoadsOf(on, {
       standing: casesOf(STANDING_ACTIVITY),

@@ -15,7 +15,7 @@ import { axisOn, type Context, shapeOf, zonesOn } from './context';
 import {
   activityIn,
   bandedCase,
-  CONTRIBUTOR_DRAWS,
+  DRAWS,
   drawsFor,
   type LoadRun,
   loaded,
@@ -50,7 +50,7 @@ const supportDraws = ({ content }: Context, on: LoadedFoot) => {
   const asTold = { speed: null, tiltDeg: null };
   const flat = bandedCase(activityIn(content, FLAT_ACTIVITY), asTold);
   const pushOff = bandedCase(activityIn(content, REFERENCE_ACTIVITY), asTold);
-  return { flat, pushOff, draws: drawsFor(content, on, flat, pushOff, CONTRIBUTOR_DRAWS) };
+  return { flat, pushOff, draws: drawsFor(content, on, flat, pushOff, DRAWS) };
 };
 
 /** Empty where the told values find no answer for this bone. */

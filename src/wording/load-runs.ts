@@ -59,9 +59,10 @@ export const loadFactorName = (pen: Pen, id: string): { readonly name: string; r
 /** Where the pull is highest: its stretch, and the part of the bone if the draws agree on one. */
 const plateauWords = (
   pen: Pen,
-  { plateau, peakRegion, onePeak }: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak'>,
+  { plateau, peakRegion, onePeak, spoken }: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak' | 'spoken'>,
 ) => ({
   plateau: pen.number(stretch(plateau)),
+  spoken: stretch(spoken),
   peak: !onePeak
     ? PARTS.partsInRuns
     : peakRegion === null
@@ -203,7 +204,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       });
     case 'loadStation': {
       const { at, activity, reference, numbers, open, all, draws } = message.args;
-      return sentence(pen, 'loadStation', {
+      return sentence(pen, open === 0 ? 'loadStation.all' : 'loadStation.some', {
         at: quantity(pen, at),
         activity: names.activity(activity),
         numbers: list(numbers.map((one) => stationNumber(pen, one))),

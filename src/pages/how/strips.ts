@@ -119,9 +119,7 @@ export interface CellBand {
 /** Null where there is no number, or where all draws say the same one. */
 export const cellBand = (column: StationColumn, band: StationBand, ranks: boolean): CellBand | null => {
   const spread = column.bandOf(band, ranks);
-  const [low, high] = [Math.min(spread.low, spread.told), Math.max(spread.high, spread.told)].map((value) =>
-    numberText(value, column.digits),
-  ) as [string, string];
+  const [low, high] = [spread.low, spread.high].map((value) => numberText(value, column.digits)) as [string, string];
   const open = !signMayBeTold(spread);
   return low === high && !open ? null : { low, high, open };
 };

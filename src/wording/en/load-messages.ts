@@ -95,13 +95,13 @@ export const LOAD_SENTENCES = {
     broadcast:
       'In the model a long stretch of the bone is pulled hard, and {occurs}, where these breaks are found, is part of it.',
     study:
-      'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws.',
+      'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
   'pullAgrees.edge': {
     patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
     broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
     study:
-      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Tension still rises beyond its edge.',
+      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. The largest tension lies at the edge of the theory and may rise beyond. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
   'pullDisagrees.inside': {
     patient:
@@ -117,7 +117,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model puts the hardest pull in {peak}, where the model ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The plateau of tension that beam theory can state lies {plateau} from the tip, at the edge of the theory, in {peak}; tension still rises beyond. Breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
+      'The plateau of tension that beam theory can state lies {plateau} from the tip, with the largest at the edge of the theory, in {peak}; it may rise beyond. Breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
   },
   'pullSilent.alone': {
     patient: 'The model has nothing to say in {occurs}, where such breaks are found.',
@@ -183,7 +183,13 @@ export const LOAD_SENTENCES = {
     broadcast: 'In the model the band under the sole pulls with about {fascia}, and the heel cord with {achilles}.',
     study: '{activity}: plantar fascia {fascia}, Achilles tendon {achilles}, tibia on talus {tibia}.',
   },
-  loadStation: {
+  'loadStation.all': {
+    patient: 'The numbers along the bone differ from run to run of the model.',
+    broadcast: 'Along the bone most runs of the model agree which way each of {all} numbers acts.',
+    study:
+      'At {at} from the proximal tip, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} The sign of each of the {all} numbers in the table of stations has the agreement of four fifths of the draws.',
+  },
+  'loadStation.some': {
     patient: 'The numbers along the bone differ from run to run of the model.',
     broadcast:
       'Along the bone the runs of the model differ: of {all} numbers they agree on the direction in {sure}, and for the others the model cannot tell.',
