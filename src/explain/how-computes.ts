@@ -1,5 +1,5 @@
 /** What question 2 computes: which model speaks, what the frame of the foot finds, and how far that can be trusted. */
-import { type ActivityId, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
+import { type ActivityId, BONE_IDS, type BoneId, type InjuryId, idOf, type MechanismId, type RegionId } from '../ids';
 import { type BeyondTheory, ENOUGH_AGREEMENT, type LoadBands, type LoadFlag, ranksOnly } from '../mechanics';
 import type { Spread } from '../mechanics/foot/types';
 import type { StationTable } from '../mechanics/types';
@@ -267,9 +267,12 @@ export const otherEdge = compute('how.otherEdge', ({ content }, inputs: { readon
 export const loadFails = compute('how.loadFails', (context, inputs: LoadRun) => {
   const told = toldLoads(context, inputs);
   if (!('problem' in told)) throw new RangeError('the frame finds an answer');
-  const { kind } = told.problem;
+  const { problem } = told;
+  const { kind } = problem;
+  const place = 'where' in problem ? problem.where : null;
   return message('loadFails', {
     problem: kind === 'centreOfPressureOutside' ? 'outside' : kind,
+    at: kind === 'badFigure' ? problem.figure : (BONE_IDS.find((bone) => bone === place) ?? null),
     activity: inputs.activity,
   });
 });

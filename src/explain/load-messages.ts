@@ -2,6 +2,7 @@
 import type { Mark } from '../content/schema';
 import type { ActivityId, BoneId, InjuryId, RegionId } from '../ids';
 import type { ContributorId, LoadFlag, StationForce, StationStress } from '../mechanics';
+import type { FrameFigure } from '../mechanics/foot/parameter-names';
 import type { Quantity } from '../units';
 
 /** Sides of a bone, and the four between them. */
@@ -158,7 +159,17 @@ export interface LoadMessages {
   loadUnknown: { readonly activity: ActivityId };
   otherEdge: { readonly activity: ActivityId; readonly other: ActivityId };
   loadFails: {
-    readonly problem: 'outside' | 'noStiffness' | 'notSettled' | 'calfPushes' | 'absurd' | 'badMass';
+    readonly problem:
+      | 'outside'
+      | 'noStiffness'
+      | 'notSettled'
+      | 'calfPushes'
+      | 'absurd'
+      | 'badMass'
+      | 'badFigure'
+      | 'inexact';
+    /** The bone or figure at which it lies, where one is known. */
+    readonly at: BoneId | FrameFigure | null;
     readonly activity: ActivityId;
   };
   loadPending: Record<string, never>;

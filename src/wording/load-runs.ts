@@ -1,6 +1,7 @@
 /** Sentences about what the frame of the foot finds. */
 import type { PullAgainstBreaks, StationNumber } from '../explain/load-messages';
 import type { Message, MessageOf } from '../explain/messages';
+import { BONE_IDS } from '../ids';
 import { LARGE_TURN_DEG } from '../mechanics/foot/types';
 import { changeOf } from './change';
 import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS, STATION_WORDS } from './en/lists';
@@ -255,10 +256,17 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
     case 'otherEdge':
       return sentence(pen, 'otherEdge', { other: names.activity(message.args.other) });
     case 'loadFails':
-      return sentence(pen, `loadFails.${message.args.problem}`);
+      return sentence(pen, `loadFails.${message.args.problem}`, { at: failsAt(pen, message.args.at) });
     case 'loadPending':
       return sentence(pen, 'loadPending');
   }
+};
+
+/** " (second metatarsal)", or nothing. */
+const failsAt = (pen: Pen, at: MessageOf<'loadFails'>['args']['at']): string => {
+  if (at === null) return '';
+  const bone = BONE_IDS.find((each) => each === at);
+  return ` (${bone === undefined ? figureName(pen, at, at) : namesFor(pen.content, pen.reader).bone(bone)})`;
 };
 
 /** 34.5 to 46.9 mm. */

@@ -13,6 +13,9 @@ import type { PointForce } from './tendons';
 const ABSURD_MM = 60;
 const ABSURD_DEG = 45;
 
+/** Every told case balances to 1e-12; an answer that does not balance to this is none. */
+const EXACT = 1e-9;
+
 /** Forces for one sharing of shear and one pull of the calf. */
 export interface Pass {
   readonly load: Float64Array;
@@ -61,6 +64,8 @@ export const finish = (
     worst = Math.max(worst, Math.abs(sum) / (i % 6 < 3 ? 1 : 100));
     largest = Math.max(largest, Math.abs(pass.load[i] as number) / (i % 6 < 3 ? 1 : 100));
   }
+  const residual = worst / Math.max(largest, 1e-9);
+  if (!(residual < EXACT)) return { kind: 'inexact', residual };
   const absurd = absurdMotion(ready, displacement);
   if (absurd) return absurd;
   return {
@@ -74,6 +79,6 @@ export const finish = (
     applied,
     passes,
     pivots: pass.pivots,
-    residual: worst / Math.max(largest, 1e-9),
+    residual,
   };
 };

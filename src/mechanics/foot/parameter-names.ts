@@ -1,5 +1,5 @@
 /**
- * What the foot's frame is told: one name a figure of content/foot-frame.yaml. Every one is drawn anew in the ensemble, so that each
+ * What the foot's frame is told: one name a figure of content/frame-figures.yaml. Every one is drawn anew in the ensemble, so that each
  * answer shows what it owes to what nobody has measured. Units: N/mm for ties, pads and translations; N m/rad for rotations; shares
  * of a tie's length for slack; GPa; mm.
  */

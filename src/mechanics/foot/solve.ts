@@ -17,6 +17,7 @@ import {
   WEAK_LIFT,
   WEAK_PITCH,
 } from './assemble';
+import { badFigure } from './bad-figure';
 import { type Complementarity, type Settled, solveComplementarity } from './complementarity';
 import { complianceOf, type Factor, type Halves, halvesOf, reachOf } from './compliance';
 import { finish, type Pass } from './finish';
@@ -25,7 +26,7 @@ import { awayOf, groundOf, twistForces } from './ground';
 import type { FootMarks, PadName } from './landmarks';
 import { type LoadCase, TENDONS } from './load-case';
 import { type FrameNodes, frameNodes } from './nodes';
-import type { FrameFigures } from './parameter-names';
+import type { FrameFigure, FrameFigures } from './parameter-names';
 import type { Placing } from './placing';
 import type { RaySections } from './ray-sections';
 import { type Spring, springsOf } from './springs';
@@ -36,6 +37,10 @@ import { carriedBy, type WeakHold, weakHolds } from './weak-holds';
 export type FootProblem =
   | { readonly kind: 'centreOfPressureOutside'; readonly zMm: number; readonly fromMm: number; readonly toMm: number }
   | { readonly kind: 'noStiffness'; readonly where: string }
+  /** A figure of the frame that is no number, below zero, or zero where nothing would hold. */
+  | { readonly kind: 'badFigure'; readonly figure: FrameFigure; readonly value: number }
+  /** Stiffnesses lie so far apart that forces no longer balance to the digits that are told. */
+  | { readonly kind: 'inexact'; readonly residual: number }
   | { readonly kind: 'notSettled'; readonly passes: number }
   /** The balance asks the calf to push: a tendon only pulls, and what in a person would balance it is no part of this. */
   | { readonly kind: 'calfPushes'; readonly pushN: number }
@@ -104,6 +109,8 @@ export const readyFrame = (
   f: FrameFigures,
   loadCase: LoadCase,
 ): ReadyFrame | FootProblem => {
+  const bad = badFigure(f);
+  if (bad) return bad;
   const nodes = frameNodes(marks, sections, placing);
   const springs = springsOf(marks, nodes, placing, f);
   const hold = holdOf(marks, placing, f, loadCase.contact);

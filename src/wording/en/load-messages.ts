@@ -265,7 +265,7 @@ export const LOAD_SENTENCES = {
   'loadFails.noStiffness': {
     patient: 'With these values a joint would hold nothing, so there is no answer.',
     broadcast: 'With these values a joint would hold nothing, so there is no answer.',
-    study: 'No answer: a joint has no stiffness.',
+    study: 'No answer: a joint has no stiffness{at}.',
   },
   'loadFails.notSettled': {
     patient: 'With these values the model finds no answer.',
@@ -281,12 +281,22 @@ export const LOAD_SENTENCES = {
   'loadFails.absurd': {
     patient: 'With these values the foot would be bent out of shape, so there is no answer.',
     broadcast: 'With these values the foot would be bent out of shape, so there is no answer.',
-    study: 'No answer: displacements exceed what small-displacement theory can state.',
+    study: 'No answer: displacements exceed what small-displacement theory can state{at}.',
   },
   'loadFails.badMass': {
     patient: 'No body weighs that much, so there is no answer.',
     broadcast: 'No body weighs that much, so there is no answer.',
     study: 'No answer: a mass that no body has.',
+  },
+  'loadFails.badFigure': {
+    patient: 'One of these values cannot be, so there is no answer.',
+    broadcast: 'One of these values cannot be, so there is no answer.',
+    study: 'No answer: a figure of the frame that cannot be{at}.',
+  },
+  'loadFails.inexact': {
+    patient: 'With these values the model finds no answer.',
+    broadcast: 'With these values the model finds no answer.',
+    study: 'No answer: stiffnesses lie too far apart for forces to balance to the digits that are told.',
   },
   loadPending: {
     patient: 'How far these numbers can be trusted is being worked out.',

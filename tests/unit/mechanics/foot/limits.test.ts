@@ -165,6 +165,27 @@ test('a calf that would have to push is named, not told as pulling; one that pul
 test.each([0, -75, Number.NaN, Number.POSITIVE_INFINITY])('a person of %d kg is refused', (massKg) => {
   expect(runCase(foot, toldCaseOf('standing'), TOLD, { ...PERSON, massKg })).toEqual({ kind: 'badMass', massKg });
 });
+test.each([
+  ['cortexYoung', 0],
+  ['cortexShear', -1],
+  ['legFrontal', 0],
+  ['fasciaTotal', -204],
+  ['headPad', Number.NaN],
+  ['lisfranc', Number.POSITIVE_INFINITY],
+] as const)('%s of %d is named, before anything is put together', (figure, value) => {
+  expect(runCase(foot, toldCaseOf('standing'), { ...TOLD, [figure]: value }, PERSON)).toEqual({
+    kind: 'badFigure',
+    figure,
+    value,
+  });
+});
+
+test('stiffnesses too far apart to balance are no answer', () => {
+  expect(runCase(foot, toldCaseOf('standing'), TOLD, { ...PERSON, soleBending: 1e12 })).toMatchObject({
+    kind: 'inexact',
+  });
+});
+
 test('so is a negative burden', () => {
   expect(runCase(foot, toldCaseOf('standing'), TOLD, { ...PERSON, carriedKg: -5 })).toEqual({
     kind: 'badMass',
