@@ -49,9 +49,17 @@ export interface Resolved {
 type Treatment = Extract<Claim, { subject: 'treatment' }>;
 const knownStatus = (claim: Claim): KnownStatus | null => (claim.status === 'ruledOut' ? null : claim.status);
 
-/** The treatment in force: the last one that is not ruled out. */
-export const currentTreatment = (facts: Facts): Treatment | null =>
-  facts.treatments.filter((t) => t.status !== 'ruledOut').at(-1) ?? null;
+/**
+ * The treatment in force: of those since the last break anew, where one followed it, the last that is confirmed; a later mere report
+ * does not undo it. Where none is confirmed, the last.
+ */
+export const currentTreatment = (facts: Facts): Treatment | null => {
+  const stated = facts.treatments.filter((t) => t.status !== 'ruledOut');
+  const again = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1)?.value.on;
+  const since = stated.filter(({ value }) => again !== undefined && value.on !== undefined && value.on >= again);
+  const inQuestion = since.length > 0 ? since : stated;
+  return inQuestion.filter(({ status }) => status === 'confirmed').at(-1) ?? inQuestion.at(-1) ?? null;
+};
 
 const brokenAgainIn = (facts: Facts): Resolved['brokenAgain'] => {
   const last = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1);
