@@ -4,7 +4,16 @@
  * protocol, the days that are asked about. No identifiers of a person: there is no field for one.
  */
 import * as v from 'valibot';
-import { type CaseId, type ClaimId, ENDPOINTS, FILM_MEASURES, type FilmMeasure, FOLLOW_UP_FINDINGS } from '../ids';
+import {
+  type CaseId,
+  type ClaimId,
+  DIRECTIONS,
+  ENDPOINTS,
+  FILM_MEASURES,
+  type FilmMeasure,
+  FOLLOW_UP_FINDINGS,
+  ONSETS,
+} from '../ids';
 import {
   activityId,
   ageBand,
@@ -89,14 +98,14 @@ export const subjectValues = {
   bone: boneId,
   place,
   injury: injuryId,
-  direction: v.picklist(['transverse', 'oblique', 'spiral', 'avulsion', 'comminuted', 'incomplete']),
+  direction: v.picklist(DIRECTIONS),
   displacement: v.strictObject({
     displaced: v.boolean(),
     mm: v.optional(bounded(0, 30, 'displacement is 0 to 30 mm')),
   }),
   /** What was measured on a film or a scan; displacement has a subject of its own. */
   measure,
-  onset: v.picklist(['single event', 'gradual', 'acute on gradual']),
+  onset: v.picklist(ONSETS),
   mechanism: mechanismId,
   injuryDate: isoDate,
   treatment: v.strictObject({ option: optionId, on: v.optional(isoDate) }),

@@ -1,6 +1,6 @@
 /** Injuries: those done fully, and cards for those told in short. One injury a file, so that adding one is adding one file. */
 import * as v from 'valibot';
-import { FILM_MEASURES } from '../ids';
+import { DIRECTIONS, FILM_MEASURES, ONSETS } from '../ids';
 import {
   boneId,
   cardId,
@@ -86,6 +86,12 @@ export const injury = v.strictObject({
   kind: v.optional(v.picklist(['break', 'joint']), 'break'),
   /** Its name says which way the break runs: that nobody stated it is then no news. */
   directionInName: v.optional(v.literal(true)),
+  /** How it can have come on and which ways its break can run. Whatever else is stated speaks against the class; absent: nothing does. */
+  fits: v.strictObject({
+    onsets: v.pipe(v.array(v.picklist(ONSETS)), v.minLength(1)),
+    directions: v.optional(v.pipe(v.array(v.picklist(DIRECTIONS)), v.minLength(1))),
+    evidence,
+  }),
   region: regionId,
   /** Further parts in which it lives, on the bones of `alsoBones`: one text for what is the same in each of them. */
   alsoRegions: v.optional(v.array(regionId), []),

@@ -4,7 +4,7 @@ import { compute, find, message } from './build';
 import { classInputs } from './case-classes';
 import { manyFindings, notTold } from './claims';
 import { comparisonsOf, evidenceOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
-import { tagOf } from './resolve';
+import { currentTreatment, tagOf } from './resolve';
 import type { Situation } from './situation';
 import { supportsAndScrews } from './support-findings';
 import { textFinding } from './texts';
@@ -48,18 +48,23 @@ const screwIn = (s: Situation, option: OptionId): readonly Shown[] => {
 
 const treatmentFindings = (s: Situation): readonly Finding[] => {
   const { context, facts } = s;
-  const last = facts.treatments.at(-1);
+  const inForce = currentTreatment(facts);
   const told = manyFindings(context, 'options', facts.treatments).map((finding, i) => {
     const claim = facts.treatments[i];
     const shown = claim === undefined ? finding : { ...finding, shows: screwIn(s, claim.value.option) };
-    return claim === last ? { ...shown, depth: 'sentence' as const } : shown;
+    return claim === inForce ? { ...shown, depth: 'sentence' as const } : shown;
   });
   const denied = manyFindings(
     context,
     'options',
     facts.ruledOut.filter((c) => c.subject === 'treatment'),
   ).map((f) => ({ ...f, id: `${f.id}.ruledOut` as Finding['id'] }));
-  return [...told.slice().reverse(), ...denied];
+  const newestFirst = told.slice().reverse();
+  return [
+    ...newestFirst.filter(({ depth }) => depth === 'sentence'),
+    ...newestFirst.filter(({ depth }) => depth !== 'sentence'),
+    ...denied,
+  ];
 };
 
 const trialFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {

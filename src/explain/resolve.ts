@@ -2,7 +2,7 @@
  * What an explanation goes by: facts and what-if folded into one answer per subject, with the status it rests on. A class
  * follows from the place only when exactly one class fits; nothing here is a guess.
  */
-import type { Claim, Fact, Facts, Place, Subject, SubjectValue } from '../cases/schema';
+import type { Claim, Fact, Facts, Place, SingleSubject, Subject, SubjectValue } from '../cases/schema';
 import { bonesOf, homeOn, homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
 import type { ActivityId, BoneId, ClaimId, InjuryId, Level, MechanismId, OptionId, RegionId } from '../ids';
@@ -49,9 +49,17 @@ export interface Resolved {
 type Treatment = Extract<Claim, { subject: 'treatment' }>;
 const knownStatus = (claim: Claim): KnownStatus | null => (claim.status === 'ruledOut' ? null : claim.status);
 
-/** The treatment in force: the last one that is not ruled out. */
-export const currentTreatment = (facts: Facts): Treatment | null =>
-  facts.treatments.filter((t) => t.status !== 'ruledOut').at(-1) ?? null;
+/**
+ * The treatment in force: of those since the last break anew, where one followed it, the last that is confirmed; a later mere report
+ * does not undo it. Where none is confirmed, the last.
+ */
+export const currentTreatment = (facts: Facts): Treatment | null => {
+  const stated = facts.treatments.filter((t) => t.status !== 'ruledOut');
+  const again = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1)?.value.on;
+  const since = stated.filter(({ value }) => again !== undefined && value.on !== undefined && value.on >= again);
+  const inQuestion = since.length > 0 ? since : stated;
+  return inQuestion.filter(({ status }) => status === 'confirmed').at(-1) ?? inQuestion.at(-1) ?? null;
+};
 
 const brokenAgainIn = (facts: Facts): Resolved['brokenAgain'] => {
   const last = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1);
@@ -165,10 +173,20 @@ export const classesIn = (content: Content, region: RegionId, ruledOut: readonly
 const placeDecides = ({ classification }: Injury, region: RegionId): boolean =>
   classification.some(({ rules }) => rules?.some((rule) => rule.by === 'place' && rule.region === region) ?? false);
 
+/** Every value that somebody stands by, where claims differ too. */
+export const valuesOf = <S extends SingleSubject>(fact: Fact<S>): readonly SubjectValue<S>[] =>
+  fact.state === 'stated' ? [fact.value] : fact.state === 'contradiction' ? fact.values.map(({ value }) => value) : [];
+
+/** Whether something that is stated of onset, way of breaking or direction is not of this class. */
+const speaksAgainst = ({ fits, mechanisms }: Injury, { onset, mechanism, direction }: Facts): boolean =>
+  valuesOf<'mechanism'>(mechanism).some((way) => !mechanisms.includes(way)) ||
+  valuesOf<'onset'>(onset).some((each) => !fits.onsets.includes(each)) ||
+  valuesOf<'direction'>(direction).some((each) => fits.directions?.includes(each) === false);
+
 /**
  * The class: as stated when it lives where the break is, or when no place is known; else the only class that fits the place, where
- * the place decides it or the way of breaking is one of its own. Where neither does, a bone can break there in ways that the content
- * does not tell of. A what-if moves the break, so the class follows it, and the break comes about as it did.
+ * the place decides it or the way of breaking is one of its own, and nothing that is stated speaks against it. Elsewhere a bone can
+ * break in ways that the content does not tell of. A what-if moves the break, so the class follows it, and the break comes about as it did.
  */
 export const injuryFrom = (
   content: Content,
@@ -191,5 +209,6 @@ export const injuryFrom = (
   const [only, ...others] = ofThisWay.length > 0 ? ofThisWay : here;
   if (only === undefined || others.length > 0) return null;
   if (ofThisWay.length === 0 && !placeDecides(only, region.value)) return null;
+  if (!region.whatIf && speaksAgainst(only, facts)) return null;
   return { value: only.id, status: 'inferred', claims: region.claims, whatIf: region.whatIf };
 };

@@ -1,9 +1,9 @@
 /** The stages of question 5: what each is, its usual weeks, what opens the next, what sends back, what may be done in it today. */
 import type { Injury, Stage } from '../content/schema';
-import type { OptionId, StageId } from '../ids';
+import type { OptionId, Reader, StageId } from '../ids';
 import { find } from './build';
 import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
-import { tagOf } from './resolve';
+import { currentTreatment, tagOf } from './resolve';
 import type { Situation } from './situation';
 import {
   type ShareBand,
@@ -31,14 +31,26 @@ const ownShare = (s: Situation, stage: StageId): ShareBand | null => {
 };
 
 /**
- * The treatment whose weights are told. What the content says of a boot it says of breaks that usually get one: under an injury for which
- * it is not usual, weight as pain allows could do harm, and how much is for the clinic to say. That no weight is allowed may always be told.
+ * The treatment whose weights are told: a confirmed one that no break anew ended. What the content says of a boot it says of breaks that
+ * usually get one: under an injury for which it is not usual, after a mere report, or with another treatment said since that allows
+ * less, weight as pain allows could do harm, and how much is for the clinic to say. That no weight is allowed may always be told.
  */
 const weighedOption = (s: Situation, record: Stage): OptionId | null => {
-  const option = s.known.option?.value ?? null;
-  if (option === null || s.injuryRecord === null || s.injuryRecord.options.includes(option)) return option;
-  return weightOf(record, option)?.share?.high === 0 ? option : null;
+  const { option, brokenAgain } = s.known;
+  if (option === null) return null;
+  // Where pain decides it can come to the whole weight.
+  const most = (of: OptionId): number => weightOf(record, of)?.share?.high ?? 1;
+  if (most(option.value) === 0) return option.value;
+  const usual = s.injuryRecord?.options.includes(option.value) ?? false;
+  if (option.status !== 'confirmed' || brokenAgain !== null || !usual) return null;
+  const inForce = currentTreatment(s.facts);
+  const since = s.facts.treatments.slice(inForce === null ? 0 : s.facts.treatments.indexOf(inForce) + 1);
+  return since.some(({ value }) => most(value.option) < most(option.value)) ? null : option.value;
 };
+
+/** A usual share that no treatment of this case gave is for whoever treats or tells of it, and no order to a patient. */
+const notForPatients = (untold: boolean): { readonly readers?: readonly Reader[] } =>
+  untold ? { readers: ['broadcast', 'study'] } : {};
 
 /** The share that holds in a stage: the clinic's own, else the usual one; null where neither is a figure. */
 const shareIn = (s: Situation, record: Stage): ShareBand | null =>
@@ -65,6 +77,7 @@ const weightFindings = (
   const weighed = { stage: record.id, option, massKg: massKg?.value ?? null };
   const share = shareIn(s, record);
   const partly = share !== null && share.high > 0 && share.low < 1;
+  const readers = notForPatients(partly && own === null && option === null);
   return [
     ...(row === null
       ? []
@@ -84,6 +97,7 @@ const weightFindings = (
             id: at,
             at: { kind: 'weightPractice', practice: practice.id },
             whatIf,
+            ...readers,
           });
           // Which share it was counted at is part of it: said only where the order comes down to that.
           if (practice.overshoot === undefined || massKg === null || share.low > practice.overshoot.told) return told;
@@ -97,13 +111,17 @@ const weightFindings = (
               evidence: [practice.evidence],
               claims: massKg.whatIf ? [] : [tagOf(massKg)],
               whatIf,
+              ...readers,
             }),
           ];
         })
       : []),
     ...(share === null
       ? []
-      : stageLoadFindings(s, { stage: record.id, id, band: share, shares, own: own !== null, bands })),
+      : stageLoadFindings(s, { stage: record.id, id, band: share, shares, own: own !== null, bands }).map((found) => ({
+          ...found,
+          ...readers,
+        }))),
   ];
 };
 
@@ -135,8 +153,8 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
           id: `${id}.sheet.${sheet.id}`,
           depth: 'more',
           compute: stageSheet,
-          // Orders of treatments that nobody has chosen would be read as one's own.
-          ...(option === null ? { readers: ['broadcast', 'study'] as const } : {}),
+          // Orders of treatments that no clinic is known to have chosen would be read as one's own.
+          ...notForPatients(s.known.option?.status !== 'confirmed' || s.known.brokenAgain !== null),
           inputs: { sheet: sheet.id, of: option === null ? sheet.options.filter((id) => inQuestion.includes(id)) : [] },
           evidence: [sheet.evidence],
           whatIf,

@@ -113,6 +113,10 @@ export type AgeBand = (typeof AGE_BANDS)[number];
 export const LEVELS = ['everyday', 'recreational', 'competitive', 'professional'] as const;
 export type Level = (typeof LEVELS)[number];
 
+/** Which way a break can run, and how it can come on. */
+export const DIRECTIONS = ['transverse', 'oblique', 'spiral', 'avulsion', 'comminuted', 'incomplete'] as const;
+export const ONSETS = ['single event', 'gradual', 'acute on gradual'] as const;
+
 /** What a follow-up can find. */
 export const FOLLOW_UP_FINDINGS = [
   'tender',

@@ -48,6 +48,9 @@ const todayRuns = (
     share: share === null ? '' : pen.number(percents(...ends(share))),
     kilograms: kg === null ? '' : pen.number(kilograms(kg)),
   };
+  const partly = share !== null && ends(share)[1] > 0 && ends(share)[0] < 1;
+  // A usual share is no order: whose treatment no clinic confirmed is told to wait for one.
+  if (partly && !own && !treated && pen.reader === 'patient') return sentence(pen, 'stageToday.untold', values);
   if (share === null) return sentence(pen, treated ? 'stageToday.asPain' : 'stageToday.untold', values);
   const [low, high] = ends(share);
   if (high === 0) return sentence(pen, 'stageToday.none', values);

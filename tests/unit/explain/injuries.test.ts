@@ -2,16 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import {
   type BoneId,
+  DIRECTIONS,
   type InjuryId,
   idOf,
   type MechanismId,
+  ONSETS,
   type OptionId,
   QUESTION_IDS,
   READERS,
   type RegionId,
 } from '../../../src/ids';
 import { cautionsFor, describePicture, findingsFor, plainText, wordFinding, wordQuestion } from '../../../src/wording';
-import { caseOf, content, explained, findingNamed, REPORTED, type Stated } from '../../tools/explained';
+import { CONFIRMED, caseOf, content, explained, findingNamed, REPORTED, type Stated } from '../../tools/explained';
 
 const injury = (id: string) => idOf<InjuryId>(id);
 const region = (id: string) => ({ by: 'region', region: idOf<RegionId>(id) }) as const;
@@ -154,6 +156,54 @@ describe('a class from the place', () => {
     expect(saidOf(explanation, 'where.classOpen', 'patient')).toMatch(/does not settle it/);
     const blow = explained(caseOf(['place', region('mt3-shaft')], ['mechanism', idOf<MechanismId>('direct-blow')]));
     expect(blow.injury).toBeNull();
+  });
+
+  describe.each(content.injuries.map((record) => [record.id, record] as const))('%s', (id, record) => {
+    const { mechanisms, fits, bone } = record;
+    const [way] = mechanisms;
+    const at = (...more: readonly Stated[]): readonly Stated[] => [
+      ['bone', bone],
+      ['place', region(record.region)],
+      ...(way === undefined ? [] : ([['mechanism', way]] as const)),
+      ...more,
+    ];
+    const ways = content.mechanisms.map((each) => each.id).filter((each) => !mechanisms.includes(each));
+    const elsewhere = content.injuries.filter((i) => i.region === record.region && i.id !== id);
+    const wrong: readonly Stated[] = [
+      ...ONSETS.filter((each) => !fits.onsets.includes(each)).map((each): Stated => ['onset', each]),
+      ...DIRECTIONS.filter((each) => fits.directions?.includes(each) === false).map(
+        (each): Stated => ['direction', each],
+      ),
+    ];
+
+    it('follows from its place and way of breaking with each onset and direction that fit it', () => {
+      expect(explained(caseOf(...at())).injury).toBe(id);
+      for (const onset of fits.onsets) expect(explained(caseOf(...at(['onset', onset]))).injury, onset).toBe(id);
+      for (const direction of fits.directions ?? [])
+        expect(explained(caseOf(...at(['direction', direction]))).injury, direction).toBe(id);
+    });
+
+    it('does not follow against a stated onset or direction, confirmed or reported, nor where claims differ', () => {
+      expect(wrong.length).toBeGreaterThan(0);
+      for (const [subject, value] of wrong)
+        for (const said of [CONFIRMED, REPORTED]) {
+          const explanation = explained(caseOf(...at([subject, value, said] as Stated)));
+          expect(explanation.injury, String(value)).toBeNull();
+          expect(saidOf(explanation, 'where.classOpen', 'patient')).toMatch(/does not settle it|More than one kind/);
+        }
+      const [first] = fits.onsets;
+      const other = ONSETS.find((each) => !fits.onsets.includes(each));
+      if (first === undefined || other === undefined) throw new Error('every onset fits');
+      expect(explained(caseOf(...at(['onset', first], ['onset', other, REPORTED]))).injury).toBeNull();
+    });
+
+    it('does not follow against a stated way of breaking', () => {
+      for (const mechanism of ways) {
+        const found = explained(caseOf(['bone', bone], ['place', region(record.region)], ['mechanism', mechanism]));
+        const others = elsewhere.filter((i) => i.mechanisms.includes(mechanism));
+        expect(found.injury, mechanism).toBe(others.length === 1 ? others[0]?.id : null);
+      }
+    });
   });
 
   it('draws no line where it may be a joint, unless the line is stated', () => {

@@ -1,5 +1,6 @@
 /** What may be done in a stage: kilograms from the mass that the case states, the clinic's own beside and not in what is usual. */
 import { describe, expect, it } from 'vitest';
+import type { Said } from '../../../src/cases';
 import { withStageNotes } from '../../../src/cases';
 import { rerun } from '../../../src/explain';
 import { awaitsBands } from '../../../src/explain/awaits';
@@ -7,8 +8,19 @@ import { contextOf } from '../../../src/explain/context';
 import type { MessageOf } from '../../../src/explain/messages';
 import { shareLoadsFor } from '../../../src/explain/stage-loads';
 import { type InjuryId, idOf, type OptionId, type RegionId, type StageId } from '../../../src/ids';
-import { plainText, wordFinding } from '../../../src/wording';
-import { caseOf, content, demoOnDefaultFoot, explained, findingNamed, findingsOf, foot } from '../../tools/explained';
+import type { IsoDate } from '../../../src/units';
+import { findingsFor, plainText, wordFinding } from '../../../src/wording';
+import {
+  caseOf,
+  content,
+  demoOnDefaultFoot,
+  explained,
+  findingNamed,
+  findingsOf,
+  foot,
+  REPORTED,
+  type Stated,
+} from '../../tools/explained';
 
 const PARTLY = idOf<StageId>('load-partly');
 const zone2 = (option: string, massKg?: number) =>
@@ -58,6 +70,90 @@ describe('the weight on the foot', () => {
     expect(own?.basis.sources).toEqual([]);
     for (const reader of ['patient', 'broadcast', 'study'] as const)
       expect(own && plainText(wordFinding(content, explanation, own, reader))).toMatch(/^The clinic’s own: /);
+  });
+});
+
+describe('weight without a confirmed treatment that still holds', () => {
+  const options = content.options.map(({ id }) => id);
+  const day = (text: string) => text as IsoDate;
+  const INFERRED: Said = { status: 'inferred', source: { kind: 'generalKnowledge' } };
+  const PATIENT = /as pain allows|share that your clinic|Put \d|Usual is/;
+  const toPatient = (explanation: ReturnType<typeof explained>): readonly string[] =>
+    findingsFor(explanation, 'back', 'patient').flatMap((found) =>
+      /^back\.stage\.\d+\.(today|practice|load)/.test(found.id)
+        ? [plainText(wordFinding(content, explanation, found, 'patient'))]
+        : [],
+    );
+  const cases = content.injuries.flatMap(({ id }) =>
+    options.flatMap((option): readonly (readonly [string, string, string, Stated[]])[] => [
+      [id, option, 'reported', [['treatment', { option }, REPORTED]]],
+      [id, option, 'inferred', [['treatment', { option }, INFERRED]]],
+      [
+        id,
+        option,
+        'confirmed, then broken again',
+        [
+          ['treatment', { option, on: day('2026-03-02') }],
+          ['followUp', { finding: 'broken again', on: day('2026-05-02') }],
+        ],
+      ],
+      [
+        id,
+        option,
+        'inferred, with no weight reported before',
+        [
+          ['treatment', { option: idOf<OptionId>('cast-nwb'), on: day('2026-03-01') }, REPORTED],
+          ['treatment', { option, on: day('2026-03-02') }, INFERRED],
+        ],
+      ],
+    ]),
+  );
+  it('is neither as pain allows nor a share, for any injury and treatment', () => {
+    for (const [injury, option, how, stated] of cases) {
+      const lines = toPatient(explained(caseOf(['injury', idOf<InjuryId>(injury)], ['massKg', 80], ...stated)));
+      expect(lines.length, `${injury}, ${option}, ${how}`).toBeGreaterThan(1);
+      for (const line of lines) {
+        expect(line, `${injury}, ${option}, ${how}`).not.toMatch(PATIENT);
+        expect(line, `${injury}, ${option}, ${how}`).not.toMatch(/(?<!\d)(20|50) ?%|expect about/);
+      }
+    }
+  }, 240_000);
+
+  const ofTwo = (...stated: readonly Stated[]) =>
+    explained(caseOf(['injury', idOf<InjuryId>('mt5-metaphyseal')], ['massKg', 80], ...stated));
+  const on = (option: string, date: string) => ({ option: idOf<OptionId>(option), on: day(date) });
+
+  it('a confirmed treatment without weight goes before a later report, and the day goes with it', () => {
+    const explanation = ofTwo(
+      ['treatment', on('cast-nwb', '2026-10-20')],
+      ['treatment', on('boot', '2026-10-25'), REPORTED],
+    );
+    expect([explanation.option, explanation.start?.date]).toEqual(['cast-nwb', '2026-10-20']);
+    expect(today(explanation, 'stage.1.today')?.share?.lowHigh).toEqual([0, 0]);
+    const [lead] = findingsOf(explanation, 'options');
+    expect(lead).toMatchObject({ depth: 'sentence', message: { args: { of: { value: { option: 'cast-nwb' } } } } });
+  });
+
+  it('a confirmed treatment with weight waits where a later report allows less', () => {
+    const explanation = ofTwo(
+      ['treatment', on('boot', '2026-10-20')],
+      ['treatment', on('screw', '2026-10-25'), REPORTED],
+    );
+    expect(today(explanation, 'stage.1.today')).toMatchObject({ treated: false, share: null });
+    expect(toPatient(explanation).join(' ')).not.toMatch(/as pain allows/);
+  });
+
+  it('a later confirmed treatment, and one reported after a break anew, are in force', () => {
+    const later = ofTwo(['treatment', on('cast-nwb', '2026-10-20')], ['treatment', on('boot', '2026-11-20')]);
+    expect(later.option).toBe('boot');
+    expect(toPatient(later)[0]).toMatch(/as pain allows/);
+    const anew = ofTwo(
+      ['treatment', on('boot', '2026-09-01')],
+      ['followUp', { finding: 'broken again', on: day('2026-10-01') }],
+      ['treatment', on('screw', '2026-10-05'), REPORTED],
+    );
+    expect(anew.option).toBe('screw');
+    expect(anew.start?.date).toBe('2026-10-05');
   });
 });
 
