@@ -48,6 +48,8 @@ export const checkClaims = (file: Pick<CaseFile, 'claims'>): readonly CaseProble
     }
     if (claim.subject === 'displacement' && !claim.value.displaced && (claim.value.mm ?? 0) > 0)
       problems.push(caseProblem('inLineYetApart', `claims[${i}].value.mm`, { id: claim.id, mm: claim.value.mm ?? 0 }));
+    if (claim.subject === 'displacement' && claim.value.displaced && claim.value.mm === 0)
+      problems.push(caseProblem('apartByNothing', `claims[${i}].value.mm`, { id: claim.id }));
     if (claim.supersedes === undefined) return;
     const where = `claims[${i}].supersedes`;
     const other = byId.get(claim.supersedes);

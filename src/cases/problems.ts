@@ -76,6 +76,10 @@ export const CASE_PROBLEM_WORDS = {
     what: 'Claim {id} says that nothing has moved apart, and that it is {mm} mm apart.',
     remedy: 'Say that it is displaced, or leave the millimetres out.',
   },
+  apartByNothing: {
+    what: 'Claim {id} says that something has moved apart, and that it is 0 mm apart.',
+    remedy: 'Say that it is not displaced, or leave the millimetres out.',
+  },
   statusNotAllowed: {
     what: 'Claim {id} is marked {status}, but a source of kind {kind} can only make it {allowed}.',
     remedy: 'Change the status, or name the examination, imaging report or operation report that says so.',

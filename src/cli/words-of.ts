@@ -44,6 +44,7 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
 /** Printed in records of one kind only: elsewhere these keys hold closed words. */
 const SEEN_IN_KIND: Readonly<Partial<Record<string, readonly string[]>>> = {
   rates: ['group', 'type', 'span'],
+  troubles: ['breaks'],
   contradictions: ['topic', 'says'],
   counts: ['says'],
   decisionRules: ['what', 'of'],

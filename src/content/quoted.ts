@@ -4,6 +4,7 @@
  * `{vesselPatterns/navicular-inside/diffuse}` or `{counts/nerve-near-screw}`, and is filled in when the content is compiled. Pure.
  */
 import type { Count, Rate, Study, VesselPattern } from './schema';
+import type { CountedUnit } from './schema-care';
 import type { Path } from './yaml-file';
 
 /** Words of the screens have places for values too, but without a slash. */
@@ -36,6 +37,7 @@ export const quotableOf = (
 interface Counted {
   readonly count: number | null;
   readonly of: number | null;
+  readonly unit?: CountedUnit;
   readonly percent: number | null;
   readonly lowHighPercent?: readonly number[] | null;
 }
@@ -43,9 +45,10 @@ interface Counted {
 const whole = (n: number): string => String(n).replace(/\B(?=(\d{3})+$)/g, ',');
 
 /** As so many of so many; a percentage only where no count is known, with the interval that was printed. */
-const figureOf = ({ count, of, percent, lowHighPercent }: Counted): string => {
-  if (count !== null && of !== null) return `${whole(count)} of ${whole(of)}`;
-  const group = of === null ? '' : ` of ${whole(of)}`;
+const figureOf = ({ count, of, unit, percent, lowHighPercent }: Counted): string => {
+  const breaks = unit === 'breaks' ? ' breaks' : '';
+  if (count !== null && of !== null) return `${whole(count)} of ${whole(of)}${breaks}`;
+  const group = of === null ? '' : ` of ${whole(of)}${breaks}`;
   const interval = lowHighPercent == null ? '' : ` (${lowHighPercent.join(' to ')})`;
   return `${percent} %${group}${interval}`;
 };

@@ -38,11 +38,16 @@ export const eventName = v.picklist([
   'not returned',
 ]);
 
-/** What was counted, of `of` people. `percent` as printed when counts are not. */
+/** What a study counted: most count people; some count breaks, of which one person can have two. */
+export const countedUnit = v.picklist(['people', 'breaks']);
+export type CountedUnit = v.InferOutput<typeof countedUnit>;
+
+/** What was counted, of `of` people or breaks. `percent` as printed when counts are not. */
 const event = v.strictObject({
   what: eventName,
   count: v.nullable(v.pipe(v.number(), v.integer())),
   of: v.nullable(v.pipe(v.number(), v.integer())),
+  unit: v.optional(countedUnit, 'people'),
   percent: v.nullable(finite),
   lowHighPercent: v.nullable(pair),
 });

@@ -277,8 +277,11 @@ export const findWord = v.pipe(
     says: v.optional(findWordId),
     /** Of `not` and `asked`: it stands behind what it is about, as in "was ruled out". */
     behind: v.optional(v.boolean(), false),
-    /** Of `not`: it denies but the next word, or is part of a verb, of which some words are denied alone. */
-    binds: v.optional(v.picklist(['next word', 'verb'])),
+    /**
+     * Of `not`: it denies but the next word; is part of a verb, of which some words are denied alone; stands behind what it is about
+     * or, where nothing stands there, before it; or denies only where it stands alone behind a colon.
+     */
+    binds: v.optional(v.picklist(['next word', 'verb', 'either side', 'colon'])),
   }),
   v.check(
     ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,

@@ -4,7 +4,7 @@ import { type ContradictionId, type CountId, type DecisionRuleId, QUESTION_IDS, 
 import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
-import { eventName } from './schema-care';
+import { countedUnit, eventName } from './schema-care';
 import { WALK_VIEWS } from './schema-foot';
 
 const percent = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
@@ -22,8 +22,8 @@ export const trouble = v.strictObject({
   always: v.picklist(['breaks', 'joints', 'none']),
   /** What study arms call it: their counts stand in studies.yaml and are not written here again. */
   events: v.array(eventName),
-  /** After "of these people, so many had ...", for patients and in study. */
-  counted: v.strictObject({ plain: text(80), study: text(80) }),
+  /** After "of these people, so many ...", after "of these breaks, so many ...", and its name in study. */
+  counted: v.strictObject({ plain: text(80), breaks: text(80), study: text(80) }),
   evidence,
 });
 export type Trouble = v.InferOutput<typeof trouble>;
@@ -39,6 +39,7 @@ export const rate = v.pipe(
     type: v.nullable(text(80)),
     count: v.nullable(whole),
     of: v.nullable(v.pipe(whole, v.minValue(1))),
+    unit: v.optional(countedUnit, 'people'),
     /** As printed; null where only counts are. */
     percent: v.nullable(percent),
     lowHighPercent: v.nullable(v.pipe(v.array(percent), v.length(2))),

@@ -8,7 +8,7 @@ import { differenceOf, type Share, wilson } from './shares';
 export const markOf = (study: Pick<Study, 'mark' | 'read'>): Mark =>
   study.read === 'secondary' && study.mark === 'seen' ? 'weak' : study.mark;
 
-const eventOf = ({ what, count, of, percent }: Study['events'][number]): ArmEvent => ({ what, count, of, percent });
+const eventOf = ({ lowHighPercent: _, ...event }: Study['events'][number]): ArmEvent => event;
 
 export const figuresOf = (study: Study): ArmFigures => {
   const [low, high] = study.time?.rangeWeeks ?? [];

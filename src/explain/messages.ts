@@ -5,8 +5,10 @@
  * A message with `claim` tells what a case says: wording hedges it by its status. A message with `given` follows from what a
  * case says: wording opens it with a condition unless the case is confirmed.
  */
+
 import type { ClaimStatus, Subject, SubjectValue } from '../cases/schema';
 import type { Mark } from '../content/schema';
+import type { CountedUnit } from '../content/schema-care';
 import type {
   ActivityId,
   AttachmentId,
@@ -90,6 +92,7 @@ export interface ArmEvent {
   readonly what: 'failure' | 'nonunion' | 'delayed union' | 'union' | 'refracture' | 'returned' | 'not returned';
   readonly count: number | null;
   readonly of: number | null;
+  readonly unit: CountedUnit;
   readonly percent: number | null;
 }
 

@@ -62,13 +62,16 @@ interface Harm {
   readonly what: ArmEvent['what'];
   readonly count: number;
   readonly of: number;
+  readonly unit: ArmEvent['unit'];
 }
 
 /** The commonest harm of each study of a range. */
 const harmsOf = (context: Context, inputs: RangeInputs): readonly Harm[] =>
   (rangeFor(context, inputs)?.arms ?? []).flatMap(({ study, event, events }): readonly Harm[] => {
-    const found = [...(event === null ? [] : [event]), ...events].flatMap(({ what, count, of }) =>
-      HARMS.includes(what) && count !== null && of !== null && count / of >= OFTEN ? [{ study, what, count, of }] : [],
+    const found = [...(event === null ? [] : [event]), ...events].flatMap(({ what, count, of, unit }) =>
+      HARMS.includes(what) && count !== null && of !== null && count / of >= OFTEN
+        ? [{ study, what, count, of, unit }]
+        : [],
     );
     return found.length === 0 ? [] : [found.reduce((a, b) => (b.count / b.of > a.count / a.of ? b : a))];
   });

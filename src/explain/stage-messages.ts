@@ -79,6 +79,7 @@ export interface StageMessages {
     readonly what: ArmEvent['what'];
     readonly count: number;
     readonly of: number;
+    readonly unit: ArmEvent['unit'];
   };
   stageLoadPending: { readonly stage: StageId };
   /** Nothing of the body's weight on the foot: the frame has no load to tell of. */

@@ -1,5 +1,6 @@
 /** What the messages of troubles and of sources that disagree carry: what was counted in one group, never a chance of one person. */
 import type { Mark } from '../content/schema';
+import type { CountedUnit } from '../content/schema-care';
 import type { ContradictionId, InjuryId, OptionId, RateId, SourceId, StudyId, TroubleId } from '../ids';
 
 /** How often a trouble was counted in one group. */
@@ -15,8 +16,9 @@ export interface TroubleCount {
   readonly group: string;
   readonly span: string | null;
   readonly count: number | null;
-  /** People, or breaks where a study counted those; null where what was read does not say. */
+  /** Null where what was read does not say. */
   readonly of: number | null;
+  readonly unit: CountedUnit;
   readonly percent: number;
   /** 95 %, in percent: as printed, or worked out from count and whole; null where neither can be had. */
   readonly interval: { readonly low: number; readonly high: number; readonly by: 'print' | 'Wilson' } | null;

@@ -46,6 +46,7 @@ const ofRate = (r: Rate): TroubleCount => ({
   span: r.span,
   count: r.count,
   of: r.of,
+  unit: r.unit,
   percent: r.count !== null && r.of !== null ? tenth((100 * r.count) / r.of) : (r.percent ?? 0),
   interval: intervalOf(r.count, r.of, r.lowHighPercent),
 });
@@ -56,7 +57,7 @@ const isOfFirst = ({ time }: Study): boolean => time?.branch !== 'problem' && ti
 const ofStudy = (trouble: Trouble, s: Study): readonly TroubleCount[] =>
   (s.event === null ? s.events : [s.event, ...s.events])
     .filter(({ what }) => trouble.events.includes(what))
-    .map(({ count, of, percent, lowHighPercent }) => ({
+    .map(({ count, of, unit, percent, lowHighPercent }) => ({
       trouble: trouble.id,
       from: { study: s.id },
       source: s.source,
@@ -66,6 +67,7 @@ const ofStudy = (trouble: Trouble, s: Study): readonly TroubleCount[] =>
       group: s.population,
       span: null,
       count,
+      unit,
       of: of ?? (s.design === 'pooled' ? null : s.n),
       percent: count !== null && of !== null ? tenth((100 * count) / of) : (percent ?? 0),
       interval: intervalOf(

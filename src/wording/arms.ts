@@ -19,10 +19,16 @@ const hundredRuns = (value: number, mark: Mark): readonly Run[] => {
   return fillRuns(PARTS.hundred, { hundred: { text: hundredOfCount(value), mark } });
 };
 
+const OF_PEOPLE: ReadonlySet<ArmEvent['what']> = new Set(['returned', 'not returned']);
+const countedIn = ({ what, unit }: ArmEvent): string => {
+  if (unit === 'people') return PARTS.armEventCount;
+  return OF_PEOPLE.has(what) ? PARTS.armEventAfter : PARTS.armEventBreaks;
+};
+
 const eventRuns = (event: ArmEvent, { mark }: ArmFigures, reader: Reader): readonly Run[] => {
   const what = EVENT_WORDS[event.what];
   if (event.count !== null && event.of !== null)
-    return fillRuns(PARTS.armEventCount, {
+    return fillRuns(countedIn(event), {
       count: { text: String(event.count), mark },
       of: { text: String(event.of), mark },
       what,
@@ -123,7 +129,12 @@ export const armsRuns = (content: Content, arms: readonly ArmFigures[], reader: 
 const shareRuns = (arm: ArmFigures, reader: Reader): readonly Run[] => {
   const { event } = arm;
   if (event?.count != null && event.of !== null)
-    return [{ text: fill(PARTS.of, { count: event.count, of: event.of }), mark: arm.mark }];
+    return [
+      {
+        text: fill(event.unit === 'breaks' ? PARTS.ofBreaks : PARTS.of, { count: event.count, of: event.of }),
+        mark: arm.mark,
+      },
+    ];
   if (event?.percent == null) return [];
   const { percent: of100 } = event;
   return reader === 'study' ? [{ text: percent(of100), mark: arm.mark }] : hundredRuns(of100, arm.mark);

@@ -136,12 +136,13 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
       });
     }
     case 'backHarm': {
-      const { endpoint, study, what, count, of } = message.args;
+      const { endpoint, study, what, count, of, unit } = message.args;
       const row = pen.content.studies.find(({ id }) => id === study);
       return sentence(pen, 'backHarm', {
         until: ENDPOINT_WORDS[endpoint],
         count: pen.number(String(count)),
         of: pen.number(String(of)),
+        unit: unit === 'breaks' ? STAGE_PARTS.ofBreaks : '',
         what: EVENT_WORDS[what],
         source: row === undefined ? '' : sourceName(pen.content, row.source),
       });

@@ -29,9 +29,13 @@ export const isTooFew = ({ count, of }: Pick<Count, 'count' | 'of'>): boolean =>
 /** A count needs no explanation around it: it is of a group, whatever the case. */
 type CountPen = Pick<Pen, 'content' | 'reader'>;
 
-const numberOf = ({ count, of }: Count): string => {
-  if (count !== null && of !== null) return fill(P['number.counted'], { count, of });
-  return of === null ? P['number.unknown'] : fill(P['number.of'], { of });
+/** Templates stand twice: for people, and for breaks, of which one person can have two. */
+const inUnit = <K extends string>(key: K, unit: Count['unit']): K | `${K}Breaks` =>
+  unit === 'breaks' ? `${key}Breaks` : key;
+
+const numberOf = ({ count, of, unit }: Count): string => {
+  if (count !== null && of !== null) return fill(P[inUnit('number.counted', unit)], { count, of });
+  return of === null ? P['number.unknown'] : fill(P[inUnit('number.of', unit)], { of });
 };
 
 const typeOf = (pen: CountPen, count: Count): string => {
@@ -56,23 +60,27 @@ const intervalOf = (pen: CountPen, interval: Count['interval'], number: (text: s
 
 const countRuns = (pen: CountPen, args: Count): readonly Run[] => {
   const trouble = pen.content.troubles.find(({ id }) => id === args.trouble);
-  const { count, of, percent, span, mark } = args;
+  const { count, of, unit, percent, span, mark } = args;
   const { group } = groupOfCount(pen.content, args, pen.reader);
   const number = (text: string): Run => ({ text, mark });
   const study = pen.reader === 'study';
   const figure =
-    count !== null && of !== null ? 'figure.count' : of === null ? 'figure.percent' : ('figure.percentOf' as const);
-  return sentence(pen, isTooFew(args) ? 'troubleCount.few' : 'troubleCount.hundred', {
+    count !== null && of !== null
+      ? inUnit('figure.count', unit)
+      : of === null
+        ? 'figure.percent'
+        : inUnit('figure.percentOf', unit);
+  return sentence(pen, inUnit(isTooFew(args) ? 'troubleCount.few' : 'troubleCount.hundred', unit), {
     hundred: percent === 0 ? number(P.none) : fillRuns(P.about, { number: number(hundredOfCount(percent)) }),
     count: number(count === 0 ? P.none : String(count ?? '')),
     of: of === null ? '' : number(String(of)),
-    plain: trouble?.counted.plain ?? '',
+    plain: trouble?.counted[unit === 'breaks' ? 'breaks' : 'plain'] ?? '',
     study: trouble?.counted.study ?? '',
     figure: number(fill(P[figure], { count: count ?? '', of: of ?? '', percent: formatNumber(percent) })),
     interval: intervalOf(pen, args.interval, number),
     span: span === null ? '' : fill(P[study ? 'span.study' : 'span.said'], { span }),
     number: numberOf(args),
-    few: P.few,
+    few: P[inUnit('few', unit)],
     people: fill(P.people, { group, type: typeOf(pen, args) }),
     type: typeOf(pen, args),
     group,
@@ -89,7 +97,11 @@ const ofRate = (rate: Rate): Run => {
   const printed = low === undefined || high === undefined ? '' : ` (${low}–${high})`;
   const text =
     rate.count !== null && rate.of !== null
-      ? fill(P['figure.count'], { count: rate.count, of: rate.of, percent: formatNumber((100 * rate.count) / rate.of) })
+      ? fill(P[inUnit('figure.count', rate.unit)], {
+          count: rate.count,
+          of: rate.of,
+          percent: formatNumber((100 * rate.count) / rate.of),
+        })
       : `${fill(P['figure.percent'], { percent: formatNumber(rate.percent ?? 0) })}${printed}`;
   return { text, mark: markOf(rate) };
 };

@@ -7,9 +7,9 @@ import { hitsIn } from './hits';
 import { meaningsOf } from './meanings';
 import { marksSpoken, negationIn, type Stance } from './negation';
 import { type FindContent, phrasesOf, subjectsOf } from './phrases';
-import { codesTyped } from './read-code';
+import { codesJoined, codesTyped } from './read-code';
 import { codeReasons, deniedIn, notReasons, type Reason, tapReasons, wordReasons } from './reasons';
-import { lexiconOf } from './terms';
+import { lexiconOf, raysInFigures } from './terms';
 import type { Candidate, Found, Matched, Sought } from './types';
 
 /** One word that meets a name, a bone and a place was still said once: after the first its further meanings count for this much. */
@@ -54,8 +54,8 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const meaning = meaningsOf(content, subjects, lexicon);
   return (sought) => {
     const typed = sought.words.slice(0, MOST_SIGNS).normalize('NFC');
-    const { known: codes, unknown: unknownCodes, rest } = codesTyped(typed, content.codes);
-    const text = marksSpoken(rest);
+    const { known: codes, unknown: unknownCodes, rest } = codesTyped(codesJoined(typed, content.codes), content.codes);
+    const text = marksSpoken(raysInFigures(rest));
     const words = lexicon.wordsOf(text);
     const stances = stancesOf(text, words);
     const terms = words

@@ -25,6 +25,8 @@ export const goesOn = (gap: Gap | undefined): boolean => gap === 'none' || gap =
 export interface Cut {
   readonly words: readonly Word[];
   readonly gaps: readonly Gap[];
+  /** After which words a colon stands: "ruled out: ..." is said of what follows, "...: negative" of what stands before. */
+  readonly colons: ReadonlySet<number>;
   readonly textAt: (i: number) => string;
 }
 
@@ -36,6 +38,9 @@ export const cutOf = (text: string, words: readonly Word[]): Cut => ({
     if (between.includes(',')) return 'comma';
     return /^[-‐‑]$/.test(between) ? 'hyphen' : 'none';
   }),
+  colons: new Set(
+    words.flatMap((word, i) => (/^\s*:/.test(text.slice(word.end, words[i + 1]?.start ?? word.end)) ? [i] : [])),
+  ),
   textAt: (i) => words[i]?.text ?? '',
 });
 
@@ -60,11 +65,12 @@ export const cuesIn = (
         : [],
     )
     .sort((a, b) => b.texts.length - a.texts.length);
-  return ({ words, gaps, textAt }) => {
+  return ({ words, gaps, colons, textAt }) => {
     const cueAt = (i: number): Cue | undefined =>
-      cues.find(({ texts, says }) => {
+      cues.find(({ texts, says, binds }) => {
         const next = i + texts.length;
         if (!texts.every((each, k) => each === textAt(i + k) && (k === 0 || goesOn(gaps[i + k - 1])))) return false;
+        if (binds === 'colon' && !(colons.has(i - 1) && gaps[next - 1] === 'end')) return false;
         return says === null || !goesOn(gaps[next - 1]) || next >= words.length || ends.has(textAt(next));
       });
     const met: Met[] = [];

@@ -74,7 +74,7 @@ export const negationIn = (
         spans.push({ stance: cue.is, text: said });
         continue;
       }
-      const [first, end] = cue.behind ? [reach.back(each), from] : [to, reach.ahead(each)];
+      const [first, end] = reach.of(each);
       if (cue.is === 'not' && reach.takenBack(first, Math.max(end, to))) continue;
       of.fill(cue.is, first, end);
       const own = words.slice(first, end);

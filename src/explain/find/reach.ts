@@ -25,15 +25,13 @@ const JOINS: ReadonlySet<string> = new Set(['or', 'nor']);
 const BEFORE_PLACE: ReadonlySet<string> = new Set(['of', 'in', 'at', 'to']);
 
 export interface Reach {
-  /** Past the last word that a cue reaches. */
-  readonly ahead: (met: Met) => number;
-  /** The first word that a cue behind them reaches. */
-  readonly back: (met: Met) => number;
+  /** From the first word that a cue reaches to past the last one, whichever side of it they stand on. */
+  readonly of: (met: Met) => readonly [first: number, end: number];
   /** Whether what follows says that a picture showed it all the same. */
   readonly takenBack: (first: number, end: number) => boolean;
 }
 
-export const reachIn = ({ words, gaps, textAt }: Cut, met: readonly Met[], marks: Marks): Reach => {
+export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[], marks: Marks): Reach => {
   const starts = new Set(met.filter(({ cue }) => cue.is !== 'no negation').map(({ from }) => from));
   const ahead = (i: number): boolean => marks.ends.has(textAt(i)) || marks.goesWith.has(textAt(i));
   const isFinding = (i: number): boolean => marks.finding.has(textAt(i));
@@ -77,47 +75,78 @@ export const reachIn = ({ words, gaps, textAt }: Cut, met: readonly Met[], marks
     return happened ? first : end;
   };
 
+  /** Past the last word that a cue reaches. */
+  const toAhead = ({ cue, to: from }: Met): number => {
+    if (!goesOn(gaps[from - 1])) return from;
+    const verb = textAt(from).endsWith('ly') ? from + 1 : from;
+    if (cue.binds === 'next word' || (cue.binds === 'verb' && marks.alone.has(textAt(verb)))) {
+      let last = cue.binds === 'verb' ? verb : from;
+      while (gaps[last] === 'hyphen') last += 1;
+      return last + 1;
+    }
+    for (let i = from; i < words.length; i++) {
+      const listed = i > from && textAt(i) === 'and' && placesGoOn(from, i);
+      if (starts.has(i)) return i;
+      if (i > from && ahead(i) && !listed) return marks.hurting.has(textAt(i)) ? beforeHurting(from, i) : i;
+      // "Without displacement of the fifth": the bone is meant all the same.
+      if (marks.degree.has(textAt(i)) && i - from < DEGREE_WITHIN && !JOINS.has(textAt(i + 1))) return i + 1;
+      if (gaps[i] === 'end') return i + 1;
+      if (gaps[i] === 'comma' && !listGoesOn(i + 1) && !placesGoOn(from, i + 1)) return i + 1;
+    }
+    return words.length;
+  };
+  /** The first word that a cue behind them reaches. */
+  const toBack = ({ from: to }: Met): number => {
+    const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
+    const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
+    /** Where the list of places begins of which the last "and" stands here; null where it is no such list. */
+    const listFrom = (and: number): number | null => {
+      let first: number | null = null;
+      for (let i = and; isFree(i) && textAt(and) === 'and'; i--) {
+        if (!isOfPlace(i - 1) || (marks.ends.has(textAt(i - 1)) && textAt(i - 1) !== 'and')) break;
+        if (!isFree(i - 1) || gaps[i - 2] === 'comma') first = i - 1;
+      }
+      return first;
+    };
+    let from = to;
+    while (isFree(from) && goesOn(gaps[from - 1])) {
+      // "Talus, navicular and cuboid are normal": it is said of each.
+      const listed = listFrom(from - 1);
+      if (listed !== null) return listed;
+      if (marks.ends.has(textAt(from - 1))) break;
+      from -= 1;
+    }
+    return from;
+  };
+
+  /** "Ruled out: Lisfranc, Jones and cuboid": all of the clause that a heading stands before. */
+  const underHeading = (from: number): number => {
+    for (let i = from; i < words.length; i++) {
+      if (starts.has(i) || (ahead(i) && textAt(i) !== 'and')) return i;
+      if (gaps[i] === 'end') return i + 1;
+    }
+    return words.length;
+  };
+  const clauseFrom = (end: number): number => {
+    let from = end;
+    while (from > 0 && (from === end || gaps[from - 1] !== 'end')) from -= 1;
+    return from;
+  };
+  const tells = (first: number, end: number): boolean =>
+    words.slice(first, end).some(({ filler, text }) => !filler || marks.finding.has(text));
+
   return {
-    ahead: ({ cue, to: from }) => {
-      if (!goesOn(gaps[from - 1])) return from;
-      const verb = textAt(from).endsWith('ly') ? from + 1 : from;
-      if (cue.binds === 'next word' || (cue.binds === 'verb' && marks.alone.has(textAt(verb)))) {
-        let last = cue.binds === 'verb' ? verb : from;
-        while (gaps[last] === 'hyphen') last += 1;
-        return last + 1;
-      }
-      for (let i = from; i < words.length; i++) {
-        const listed = i > from && textAt(i) === 'and' && placesGoOn(from, i);
-        if (starts.has(i)) return i;
-        if (i > from && ahead(i) && !listed) return marks.hurting.has(textAt(i)) ? beforeHurting(from, i) : i;
-        // "Without displacement of the fifth": the bone is meant all the same.
-        if (marks.degree.has(textAt(i)) && i - from < DEGREE_WITHIN && !JOINS.has(textAt(i + 1))) return i + 1;
-        if (gaps[i] === 'end') return i + 1;
-        if (gaps[i] === 'comma' && !listGoesOn(i + 1) && !placesGoOn(from, i + 1)) return i + 1;
-      }
-      return words.length;
-    },
-    back: ({ from: to }) => {
-      const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
-      const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
-      /** Where the list of places begins of which the last "and" stands here; null where it is no such list. */
-      const listFrom = (and: number): number | null => {
-        let first: number | null = null;
-        for (let i = and; isFree(i) && textAt(and) === 'and'; i--) {
-          if (!isOfPlace(i - 1) || (marks.ends.has(textAt(i - 1)) && textAt(i - 1) !== 'and')) break;
-          if (!isFree(i - 1) || gaps[i - 2] === 'comma') first = i - 1;
-        }
-        return first;
-      };
-      let from = to;
-      while (isFree(from) && goesOn(gaps[from - 1])) {
-        // "Talus, navicular and cuboid are normal": it is said of each.
-        const listed = listFrom(from - 1);
-        if (listed !== null) return listed;
-        if (marks.ends.has(textAt(from - 1))) break;
-        from -= 1;
-      }
-      return from;
+    of: (each) => {
+      const { cue, from, to } = each;
+      const [begins, endsClause] = [from === 0 || gaps[from - 1] === 'end', gaps[to - 1] === 'end'];
+      // "Lisfranc: negative": alone behind a colon.
+      if (cue.is === 'not' && endsClause && colons.has(from - 1)) return [clauseFrom(from), from];
+      if (colons.has(to - 1) && (cue.behind ? begins : cue.is === 'asked')) return [to, underHeading(to)];
+      if (!cue.behind) return [to, toAhead(each)];
+      const first = toBack(each);
+      // "MRI ruled out a Jones fracture": what stands before it is the picture.
+      if (cue.binds === 'either side' && !tells(first, from) && goesOn(gaps[to - 1])) return [to, toAhead(each)];
+      return [first, from];
     },
     takenBack: (first, end) => {
       // What was looked for is something that a picture shows.

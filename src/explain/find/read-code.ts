@@ -48,6 +48,20 @@ export const readCode = (code: Code, typed: string): CodeRead | null => {
   return read === null || visit === undefined ? null : { ...open, ...read, visit, whole: true };
 };
 
+/**
+ * Pieces of one code: three characters, up to three more behind a space, a comma or a point, and the visit. "S92 12 days ago" and
+ * "S92.354 a week ago" are none: behind a space stand three figures, or a letter at the end.
+ */
+const SPLIT =
+  /(?<![0-9a-z])([a-z]\d[0-9a-z])(?: (?=\d{3})|[,.])(\d{1,3})(?: (\d{1,2}[a-z]|[a-z](?=\s*(?:$|[,.;:)])))|([a-z]))?(?![0-9a-z])/gi;
+
+/** A code that was written in pieces, in one, where that is one of these: "S92 354 A", "S92,354A". */
+export const codesJoined = (words: string, codes: readonly Code[]): string =>
+  words.replace(SPLIT, (typed: string, category: string, more: string, behindSpace = '', visit = '') => {
+    const whole = `${category}.${more}${behindSpace}${visit}`;
+    return codes.some((code) => readCode(code, whole)?.whole === true) ? whole : typed;
+  });
+
 export interface CodesTyped {
   readonly known: readonly string[];
   readonly unknown: readonly string[];

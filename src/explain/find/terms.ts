@@ -108,3 +108,22 @@ export const nearestIn = (known: ReadonlySet<string>): Nearest => {
     return like(ask(text, { fuzzy: 2 }, ofLetter(text.charAt(0))), QUALITY.twoSlips);
   };
 };
+
+const ROMAN = ['I', 'II', 'III', 'IV', 'V'];
+const ONE = '(?:I{1,3}|IV|V|i{2,3}|iv|v)';
+const ROMANS = String.raw`${ONE}(?:\s*[-–,/&]\s*${ONE})*`;
+const BONE = '(?:[Mm][Tt]|[Mm]etatars(?:als?|ale|us))';
+/** "The metatarsal I broke" is no first metatarsal: a lone I behind it stands at an end, or before a part. */
+const BEHIND = new RegExp(
+  String.raw`\b(${BONE}\s+)(${ROMANS})(?![\p{L}\p{N}])(?!(?<=\sI)\s+(?!base|shaft|head|neck|fracture|fx)\p{L})`,
+  'gu',
+);
+const BEFORE = new RegExp(String.raw`(?<![\p{L}\p{N}])(${ROMANS})(\.?\s+${BONE}\b)`, 'gu');
+const inFigures = (romans: string): string =>
+  romans.replace(/[IV]+/gi, (each) => String(ROMAN.indexOf(each.toUpperCase()) + 1));
+
+/** Roman figures beside a metatarsal are its number. Elsewhere they are a type, a stage, or the one who speaks. */
+export const raysInFigures = (text: string): string =>
+  text
+    .replace(BEHIND, (_, bone: string, romans: string) => bone + inFigures(romans))
+    .replace(BEFORE, (_, romans: string, bone: string) => inFigures(romans) + bone.replace('.', ''));

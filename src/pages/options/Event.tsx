@@ -9,10 +9,10 @@ import { rounded } from './rounded';
 export const Event = ({ arm }: { readonly arm: ArmFigures }) => {
   const { say } = usePages();
   if (arm.event === null) return <>{say('studies.notCounted')}</>;
-  const { what, count, of, percent } = arm.event;
+  const { what, count, of, unit, percent } = arm.event;
   const figure =
     count !== null && of !== null
-      ? say('studies.countOf', { count, of })
+      ? say(unit === 'breaks' ? 'studies.countOfBreaks' : 'studies.countOf', { count, of })
       : percent !== null
         ? say('studies.percent', { percent: rounded(percent) })
         : say('studies.notCounted');

@@ -103,13 +103,13 @@ export const LEVEL_NAMES = {
   professional: 'professionals',
 } as const;
 
-/** Whose report it is, after "by". The short form asks for "team or media" in one, so neither is named alone there. */
+/** Whose report it is, after "by". */
 export const WHO_WORDS = {
   examination: 'the one who examined the foot',
   imaging: 'the imaging report',
   operation: 'the operation report',
   person: 'the injured person',
-  team: 'the team or the media',
+  team: 'the team',
   media: 'the media',
   generalKnowledge: 'nobody in particular',
 } as const satisfies Record<SourceKind, string>;

@@ -180,6 +180,9 @@ export const PARTS = {
   feedingPart: '{region}: {state}',
   armTime: '{weeks} {endpoint} ({centre})',
   armEventCount: '{count} of {of} {what}',
+  armEventBreaks: '{count} of {of} breaks {what}',
+  /** A break does not come back: who had it does. */
+  armEventAfter: 'after {count} of {of} breaks people {what}',
   armEventHundred: '{hundred} {what}',
   nobody: 'none',
   everybody: 'all',
@@ -194,6 +197,7 @@ export const PARTS = {
   comparisonAlone: '{what}: {first} without an operation, {second} with one ({source}).',
   comparison: '{what} in {first} without an operation, in {second} with one ({source})',
   of: '{count} of {of}',
+  ofBreaks: '{count} of {of} breaks',
   whenWeeks: 'usually {weeks}',
   whenWeeksDates: 'usually {weeks} ({dates})',
   weeksFromTo: 'weeks {low} to {high}',

@@ -103,8 +103,8 @@ export const STAGE_SENTENCES = {
       'The earliest centre ({weeks} {until}) lies before the usual start of running ({from}): those people did not go by these stages.',
   },
   backHarm: {
-    patient: 'Of the people whose time {until} is told here, {count} of {of} {what} ({source}).',
-    broadcast: 'Of the people whose time {until} is told, {count} of {of} {what} ({source}).',
+    patient: 'Of the people whose time {until} is told here, {count} of {of}{unit} {what} ({source}).',
+    broadcast: 'Of the people whose time {until} is told, {count} of {of}{unit} {what} ({source}).',
     study: '{source}: {count} of {of} {what}, in the arm whose time {until} is told.',
   },
   stageLoadPending: {
@@ -121,6 +121,7 @@ export const STAGE_SENTENCES = {
 
 /** Small pieces of these sentences. */
 export const STAGE_PARTS = {
+  ofBreaks: ' breaks',
   own: 'The clinic’s own: ',
   'untold.patient': '',
   'untold.broadcast': 'Once the clinic says so: ',

@@ -196,7 +196,15 @@ describe('what is read', () => {
     const problem = expectProblem(of({ displaced: false, mm: 5 }), 'inLineYetApart', 'claims[0].value.mm');
     expect(problem.what).toContain('5 mm');
     expect(problem.remedy).toMatch(/displaced.*leave the millimetres out/);
-    for (const value of [{ displaced: false }, { displaced: false, mm: 0 }, { displaced: true, mm: 5 }])
+    const nothing = expectProblem(of({ displaced: true, mm: 0 }), 'apartByNothing', 'claims[0].value.mm');
+    expect(nothing.what).toContain('0 mm');
+    expect(nothing.remedy).toMatch(/not displaced.*leave the millimetres out/);
+    for (const value of [
+      { displaced: true },
+      { displaced: false },
+      { displaced: false, mm: 0 },
+      { displaced: true, mm: 5 },
+    ])
       expect(readCase(of(value)).ok).toBe(true);
   });
 

@@ -101,7 +101,17 @@ describe('in words', () => {
     for (const { reader, id, sentence } of said) {
       const text = plainText(sentence);
       expect(text, id).not.toMatch(/\b(you|your|yours|chance of|probability|risk of)\b/i);
-      if (reader !== 'study') expect(text, id).toMatch(/^Of (100 such people|\d+ people in that study), /);
+      if (reader !== 'study')
+        expect(text, id).toMatch(/^Of (100 such (people|breaks)|\d+ (people|breaks) in that study), /);
+    }
+  });
+
+  it('breaks that were counted are called breaks: one person can have two', () => {
+    const dancers = said.filter(({ id }) => id.endsWith('omalley-1996-mt2-rest'));
+    expect(dancers.length).toBeGreaterThan(0);
+    for (const { sentence } of dancers) {
+      expect(plainText(sentence)).toContain('8 of 64 breaks');
+      expect(plainText(sentence)).not.toMatch(/100 such people|64 people/);
     }
   });
 

@@ -22,6 +22,7 @@ const PATIENT: readonly Query[] = [
   ['foot got caught in the stirrup and the sole is bruised, cannot stand on tiptoe', ['lisfranc', 'lisfranc-fleck']],
   ['my son is 10 and the back of his heel is sore after football', ['calcaneus-apophysis']],
   ['my daughter is growing and the bump on the outer edge of her foot hurts after sport', ['mt5-apophysis']],
+  ['cannot stand on my toes', ['lisfranc', 'lisfranc-fleck', 'calcaneus-avulsion']],
   ['banged my pinkie toe on the bed post, it is blue', ['lesser-toes']],
   ['dropped a pan on my big toe and the nail is black', ['hallux']],
   ['sudden snap at the back of the heel, I cannot tiptoe', ['calcaneus-avulsion']],
@@ -48,6 +49,10 @@ const COACH: readonly Query[] = [
 
 const STUDENT: readonly Query[] = [
   ['zone 1 fifth metatarsal', ['mt5-tuberosity']],
+  ['fract base V metatarsal', MT5_BASE],
+  ['MT II-IV stress fracture', ['metatarsal-shaft-stress']],
+  ['marchfracture', ['metatarsal-shaft-stress']],
+  ['pseudojones', ['mt5-tuberosity']],
   ['Torg classification', ['mt5-metaphyseal', 'mt5-proximal-shaft']],
   ['fracture at the metaphyseal-diaphyseal junction of mt 5', ['mt5-metaphyseal']],
   ['Sanders type III calcanius', ['calcaneus-intra-articular']],
@@ -125,4 +130,17 @@ describe('the table', () => {
     );
     expect(all.filter(([words]) => phrases.has(words.toLowerCase()))).toEqual([]);
   });
+});
+
+test.each(['cannot stand on my toes', 'cannot go up on toes', 'unable to tip-toe'])(
+  '%s: the midfoot is among the first',
+  (words) => {
+    expect(idsFor(words).slice(0, 5)).toContain('lisfranc');
+    expect(idsFor(words)).not.toContain('lesser-toes');
+  },
+);
+
+test('a Roman figure beside no metatarsal, and the one who speaks, are no ray', () => {
+  expect(idsFor('type V navicular')).toEqual(idsFor('type navicular'));
+  expect(idsFor('the metatarsal I broke')).toEqual(idsFor('the metatarsal broke'));
 });

@@ -32,6 +32,17 @@ test('the beginning of a code finds all that it may become', () => {
   expect(talus).not.toContain('cuboid');
 });
 
+describe('a code in pieces', () => {
+  test.each(['S92 354 A', 'S92,354A', 'S92 354A', 'S92.35 4A', 's92.354 a', 'S92 354'])('%s', (typed) => {
+    expect(idsFor(typed).sort()).toEqual(withCode('s92-35').sort());
+    expect(search(typed)).toMatchObject({ unknown: [], unknownCodes: [] });
+  });
+
+  test.each(['S92 12 days ago', 'S92, 35 years old', 'S92 4 weeks'])('is none before a count: %s', (typed) => {
+    expect(idsFor(typed)).toEqual(expect.arrayContaining(idsFor('S92')));
+  });
+});
+
 describe('what a code says', () => {
   const read = (typed: string) => search(typed).candidates[0]?.matched.find(({ by }) => by === 'code');
 
