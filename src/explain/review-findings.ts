@@ -11,11 +11,11 @@ import { ENDPOINT_ORDER } from './endpoint-order';
 import type { Says } from './follow-up-says';
 import { type CaseForecast, eventsFor, evidenceFor, firstForecast } from './forecast';
 import { explainedForecast, type ForecastInputs } from './forecast-steps';
-import { criteriaIn } from './in-question';
 import { criteriaOf, nextReview } from './next-review';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
+import { metIn, stageNow } from './stage-now';
 import { textAt } from './texts';
 import type { Finding } from './types';
 
@@ -82,28 +82,6 @@ export const stageAtReview = compute('back.stageAtReview', ({ content }, inputs:
     sendsBack,
   });
 });
-
-const metIn = ({ facts }: Situation, stage: StageId): readonly CriterionId[] =>
-  Object.hasOwn(facts.clinic.stages, stage)
-    ? (facts.clinic.stages[stage]?.met ?? []).map(({ criterion }) => criterion)
-    : [];
-
-/** Where the clinic says that the person is; else the first stage that has a criterion which is not ticked. Never by the calendar. */
-const stageNow = (s: Situation, injury: Injury, option: OptionId) => {
-  const stages = stagesOf(injury, option).map(({ stage }) => stage);
-  const said = s.facts.clinic.stage;
-  if (said !== null && stages.includes(said)) return { stage: said, stated: true };
-  const open = stages.find((stage) => {
-    const record = s.context.content.stages.find(({ id }) => id === stage);
-    if (record === undefined) return false;
-    const met = metIn(s, stage);
-    return criteriaIn(record, [option], injury.kind).some(
-      (index) => !met.some((each) => each === record.opensNext[index]?.id),
-    );
-  });
-  const stage = open ?? stages.at(-1);
-  return stage === undefined ? null : { stage, stated: false };
-};
 
 const stageFinding = (s: Situation, injury: Injury, option: OptionId): readonly Finding[] => {
   const now = stageNow(s, injury, option);

@@ -16,6 +16,7 @@ import {
   weightOf,
 } from './stage-computes';
 import { stageLoadFindings } from './stage-load-findings';
+import { stageNow } from './stage-now';
 import { type TextSpec, textFinding } from './texts';
 import type { Finding } from './types';
 
@@ -186,6 +187,28 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
   ];
 };
 
+/** What a patient asks first of the way back: the weight that may go on the foot today, of the stage in which they are. */
+const weightToday = (s: Situation, injury: Injury): readonly Finding[] => {
+  const now = stageNow(s, injury, s.known.option?.value ?? null);
+  const record = s.context.content.stages.find(({ id }) => id === now?.stage);
+  if (record === undefined) return [];
+  const option = weighedOption(s, record);
+  const [row, own] = [weightOf(record, option), ownShare(s, record.id)];
+  if (row === null && own === null) return [];
+  return [
+    find(s.context, 'back', {
+      id: 'weightToday',
+      depth: 'claim',
+      compute: stageToday,
+      inputs: { stage: record.id, option, massKg: s.known.massKg?.value ?? null, own },
+      readers: ['patient'],
+      evidence: row === null || own !== null ? [] : [row.evidence],
+      claims: [s.known.option, s.known.massKg].flatMap((k) => (k === null || k.whatIf ? [] : [tagOf(k)])),
+      whatIf: (s.injury?.whatIf ?? false) || (s.known.massKg?.whatIf ?? false),
+    }),
+  ];
+};
+
 /** How often the dangers of a treatment come, by what was counted in others: those that belong to this case. */
 const dangerFigures = (s: Situation): readonly Finding[] => {
   const { context } = s;
@@ -244,5 +267,5 @@ export const stageFindings = (s: Situation, injury: Injury, bands: boolean): rea
         : [...partFindings(s, record, id), ...weightFindings(s, record, id, shares, bands)]),
     ];
   });
-  return [...found, ...dangerFigures(s)];
+  return [...weightToday(s, injury), ...found, ...dangerFigures(s)];
 };
