@@ -102,6 +102,8 @@ for (const [width, height] of [
         .click();
     // Each number stands over where the draws put it.
     await expect(page.locator('table.stations .station-band').first()).toHaveText(/^−?\d[\d.]* to −?\d[\d.]*$/);
+    // A measured strain in its own unit.
+    await expect(page.getByText(/^\d+ \(\d+ to \d+\) microstrain$/).first()).toBeAttached();
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'The whole calculation, with its sources' }).click();
     await expect(page.locator('dialog.calculation table.figures').first()).toBeVisible();

@@ -8,11 +8,14 @@ export const StrainLine = ({ record }: { readonly record: StrainRecord }) => {
   const { say } = usePages();
   const content = useSession((state) => state.content);
   const { value, low, high, note, evidence } = record.figure;
-  const told = low === undefined || high === undefined ? String(value) : say('measured.band', { value, low, high });
+  const told =
+    low === undefined || high === undefined
+      ? say('derivation.microstrain', { value })
+      : say('derivation.microstrainBand', { value, low, high });
   const source = evidence.source === null ? say('figures.noSource') : sourceName(content, evidence.source);
   return (
     <>
-      <Known mark={evidence.mark}>{say('derivation.microstrain', { value: told })}</Known> {note}{' '}
+      <Known mark={evidence.mark}>{told}</Known> {note}{' '}
       {say('strains.source', { source, mark: say(markWordKey(evidence.mark)) })}
     </>
   );
