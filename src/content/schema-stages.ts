@@ -95,6 +95,8 @@ export const dailyTopic = v.strictObject({
       injuries: v.optional(v.array(injuryId), []),
       /** Of one foot only: the pedals of a car. */
       side: v.optional(v.picklist(['right', 'left'])),
+      /** Told in these stages only, of those in which the question is asked. */
+      stages: v.optional(v.pipe(v.array(stageId), v.minLength(1))),
       what: tellings,
       evidence,
     }),

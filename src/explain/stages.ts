@@ -149,8 +149,9 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
     ...content.dailyLife
       .filter(({ stages }) => stages.length === 0 || stages.includes(stage))
       .flatMap((topic) =>
-        topic.says.flatMap(({ options, injuries, side }, index) =>
+        topic.says.flatMap(({ options, injuries, side, stages }, index) =>
           isOfOptions(options, inQuestion) &&
+          (stages === undefined || stages.includes(stage)) &&
           (side === undefined || ownSide === null || side === ownSide) &&
           (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value))
             ? text(`daily.${topic.id}.${index + 1}`, { kind: 'daily', topic: topic.id, index })
