@@ -165,6 +165,7 @@ const quoted = (
     rates: of('rates'),
     counts: of('counts'),
     vesselPatterns: of('vesselPatterns'),
+    factors: of('factors'),
   });
   const problems: ContentProblem[] = [];
   const filled = loaded.map((l) => {
@@ -174,7 +175,7 @@ const quoted = (
         problemAt(
           l.file,
           ['records', l.index, ...path],
-          'a figure found in studies.yaml (studies/id/what was counted), rates.yaml (rates/id), vessel-patterns.yaml (vesselPatterns/id/choice) or counts.yaml (counts/id)',
+          'a figure found in studies.yaml (studies/id/what was counted), rates.yaml (rates/id), vessel-patterns.yaml (vesselPatterns/id/choice), factors.yaml (factors/id/effects/index) or counts.yaml (counts/id)',
           place,
         ),
       );

@@ -29,6 +29,9 @@ const sourced = (found: readonly Pick<Evidence, 'mark'>[]): Covered => {
   if (found.length === 0) return 'none';
   return found.every(({ mark }) => WEAK.has(mark)) ? 'weak' : 'full';
 };
+/** What names a source: common practice without one is there, but nothing can be looked up behind it. */
+const named = (value: unknown): Covered =>
+  sourced(evidenceIn(value).flatMap(({ evidence }) => (evidence.source === null ? [] : [evidence])));
 const inRecord = (value: unknown): Covered => sourced(evidenceIn(value).map(({ evidence }) => evidence));
 
 const told = (value: unknown): readonly Readonly<Record<string, unknown>>[] => {
@@ -124,6 +127,11 @@ export const CARD_PARTS: readonly Part<Card>[] = [
   { name: 'place', missing: 'region (the whole bone is shown)', of: (r) => some(r.region !== null) },
   { name: 'what it is', missing: 'source for what it is', of: (r) => sourced([r.evidence]) },
   { name: 'danger sign', missing: 'danger sign', of: (r) => inRecord(r.danger) },
+  {
+    name: 'danger sourced',
+    missing: 'source for its danger sign (common practice, and marked so)',
+    of: (r) => named(r.danger),
+  },
   { name: 'tell apart', missing: 'look-alike and how to tell it (tellApart)', of: (r) => inRecord(r.tellApart) },
   {
     name: 'troubles',
@@ -137,6 +145,7 @@ export const CARD_PARTS: readonly Part<Card>[] = [
   },
   { name: 'found by', missing: 'words by which it is looked for (findBy)', of: (r) => some(r.findBy.length > 0) },
   { name: 'three readers', missing: 'text in each of the three wordings', of: threeReaders },
+  { name: 'sources', missing: 'source at all (common practice, and marked so)', of: named },
   { name: 'review', missing: 'review by a clinician', of: (_, c) => reviewed(c.reviews, 'cards/') },
 ];
 

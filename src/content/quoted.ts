@@ -1,14 +1,14 @@
 /**
  * A count that several texts tell is written once: with its study, its rate or its pattern of vessels, and where it is none of these in
- * `counts.yaml`. A text says where it stands, such as `{studies/larson-2002/failure}`, `{rates/navicular-again}`,
- * `{vesselPatterns/navicular-inside/diffuse}` or `{counts/nerve-near-screw}`, and is filled in when the content is compiled. Pure.
+ * `counts.yaml`. A text says where it stands, such as `{studies/larson-2002/failure}`, `{studies/boa-2012/weeks}`, `{rates/navicular-again}`,
+ * `{vesselPatterns/navicular-inside/diffuse}`, `{factors/smoking/effects/0}` or `{counts/nerve-near-screw}`, and is filled in when the content is compiled. Pure.
  */
-import type { Count, Rate, Study, VesselPattern } from './schema';
+import type { Count, Factor, Rate, Study, VesselPattern } from './schema';
 import type { CountedUnit } from './schema-care';
 import type { Path } from './yaml-file';
 
 /** Words of the screens have places for values too, but without a slash. */
-const PLACE = /\{((?:studies|rates|counts|vesselPatterns)\/[^{}]*)\}/g;
+const PLACE = /\{((?:studies|rates|counts|vesselPatterns|factors)\/[^{}]*)\}/g;
 
 /** What may be quoted from, by id. */
 export interface Quotable {
@@ -16,6 +16,7 @@ export interface Quotable {
   readonly rates: ReadonlyMap<string, Rate>;
   readonly counts: ReadonlyMap<string, Count>;
   readonly vesselPatterns: ReadonlyMap<string, VesselPattern>;
+  readonly factors: ReadonlyMap<string, Factor>;
 }
 
 /** The records whose figures may be quoted. */
@@ -31,6 +32,7 @@ export const quotableOf = (
     rates: byId(records.rates),
     counts: byId(records.counts),
     vesselPatterns: byId(records.vesselPatterns),
+    factors: byId(records.factors),
   };
 };
 
@@ -53,12 +55,33 @@ const figureOf = ({ count, of, unit, percent, lowHighPercent }: Counted): string
   return `${percent} %${group}${interval}`;
 };
 
+/** Of the sizes of a factor the one at an index: a ratio with its interval, the weeks, or those of the others beside them. */
+const sizeOf = (factor: Factor | undefined, what: string | undefined, index: number): string | null => {
+  const [effect, waits] = [factor?.effects?.[index], factor?.waits?.[index]];
+  if (what === 'effects' && effect !== undefined) return `${effect.value} (${effect.low} to ${effect.high})`;
+  if (what === 'waits' && waits !== undefined) return String(waits.weeks);
+  return what === 'without' && waits?.withoutWeeks != null ? String(waits.withoutWeeks) : null;
+};
+
 /** The words that stand at a place; null where nothing does. */
-export const quoteOf = (place: string, { studies, rates, counts, vesselPatterns }: Quotable): string | null => {
-  const [kind, id = '', what, ...rest] = place.split('/');
-  if (rest.length > 0) return null;
+export const quoteOf = (
+  place: string,
+  { studies, rates, counts, vesselPatterns, factors }: Quotable,
+): string | null => {
+  const [kind, id = '', what, index, ...rest] = place.split('/');
+  if (kind === 'factors') return rest.length > 0 ? null : sizeOf(factors.get(id), what, Number(index));
+  if (index !== undefined) return null;
   if (kind === 'studies') {
     const study = studies.get(id);
+    const weeks = {
+      weeks: study?.time?.centreWeeks,
+      spread: study?.time?.sdWeeks,
+      forecast: study?.forecast?.centreWeeks,
+    };
+    if (what !== undefined && Object.hasOwn(weeks, what)) {
+      const found = weeks[what as keyof typeof weeks];
+      return found == null ? null : String(found);
+    }
     const event = [study?.event, ...(study?.events ?? [])].find((each) => each != null && each.what === what);
     return event == null ? null : figureOf(event);
   }

@@ -157,6 +157,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...r.says.flatMap((s, i) => [
       ...list('options', s.options, 'says', i, 'options'),
       ...list('injuries', s.injuries, 'says', i, 'injuries'),
+      ...list('stages', s.stages ?? [], 'says', i, 'stages'),
     ]),
   ],
   factors: (r: Factor) => [

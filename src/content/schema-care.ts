@@ -143,6 +143,8 @@ export const factor = v.strictObject({
   waits: v.optional(v.array(waits), []),
   /** What was published that speaks against it. */
   against: v.optional(v.array(v.strictObject({ what: tellings, evidence })), []),
+  /** Told of a child under 12 only where the case names it. */
+  adultsOnly: v.optional(v.boolean(), false),
   /** Stands beside the forecast of these, without being a way in which they break. */
   besideForecastOf: v.optional(v.array(injuryId), []),
   /** Said by another subject of the case, and not asked for again. */

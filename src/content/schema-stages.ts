@@ -86,6 +86,8 @@ export type WeightPractice = v.InferOutput<typeof weightPractice>;
 export const dailyTopic = v.strictObject({
   id: id<TopicId>(),
   question: tellings,
+  /** Not asked of a child under 12. */
+  adultsOnly: v.optional(v.boolean(), false),
   /** Where it is asked; none named: in every stage. */
   stages: v.array(stageId),
   /** What is published; none named: for every option, for every injury. The answer is the clinic's. */
@@ -95,6 +97,8 @@ export const dailyTopic = v.strictObject({
       injuries: v.optional(v.array(injuryId), []),
       /** Of one foot only: the pedals of a car. */
       side: v.optional(v.picklist(['right', 'left'])),
+      /** Told in these stages only, of those in which the question is asked. */
+      stages: v.optional(v.pipe(v.array(stageId), v.minLength(1))),
       what: tellings,
       evidence,
     }),

@@ -1,7 +1,7 @@
 /**
- * Finds a count that stands in two places of the content with the same source. A count is `5 of 18`, `5 in 18`, `5/18` or a percentage, in any
- * text but patients' and listeners', which tell the fact of the study text beside them in words; or the count of a study, a rate or a
- * pattern of vessels. Read from the files as written, where a quote (`quoted.ts`) is no count. Told by `npm run -s content` and held
+ * Finds a figure that stands in two places of the content with the same source. A figure is a count (`5 of 18`, `5 in 18`, `5/18`), a
+ * percentage, a ratio with its interval or weeks that were worked out, in any text but patients' and listeners', which tell the fact of
+ * the study text beside them in words; or the count of a study, a rate or a pattern of vessels, or the size of a factor. Read from the files as written, where a quote (`quoted.ts`) is no count. Told by `npm run -s content` and held
  * by the unit tests. Pure.
  */
 import { KINDS, kindOf, nameOf } from './kinds';
@@ -23,6 +23,11 @@ interface Found {
 export const NO_COUNTS: readonly { readonly source: string; readonly figure: string; readonly why: string }[] = [
   { source: 'answers-page', figure: '30 %', why: 'a limit at which a page refers and at which two classes meet' },
   {
+    source: 'looney-2020',
+    figure: '12.5 weeks',
+    why: 'the time after which one study calls healing late, and no mean',
+  },
+  {
     source: 'conference abstract on normal calcaneal angles (authors not shown)',
     figure: '105/87',
     why: 'the films and people of one group in which two angles were measured',
@@ -38,6 +43,12 @@ const COUNT =
 const PERCENT = /\b(\d+(?:\.\d+)?)(?:(?: and | to )(\d+(?:\.\d+)?))? ?%/g;
 const plain = (n: string): string => n.replaceAll(',', '');
 
+/** A ratio with its interval: `2.4 (1.2 to 4.8)`. */
+const RATIO = /(?<![\d.])(\d+(?:\.\d+)?) \((?:95 % )?(\d+(?:\.\d+)?)(?: to |–|-)(\d+(?:\.\d+)?)\)/g;
+/** Weeks that somebody worked out, with a decimal or said to be a mean: whole weeks alone are plans, and stand in many places. */
+const WEEKS = /(?<![\d.])(?:(\d+\.\d+)|(?<=\b(?:mean|average|median)(?: \w+){0,3} )(\d+)) weeks\b/g;
+const ratioOf = (value: number, low: number, high: number): string => `${value} (${low} to ${high})`;
+
 /** Zone 1/2 is a border, and a DOI is none at all. */
 const NOT_COUNTED = /zone \d\/\d|border \d\/\d|doi:\S+|\d\/10 pain|\bpain (at most )?\d of 10|at rest \d of 10/gi;
 
@@ -48,6 +59,8 @@ export const figuresIn = (text: string): readonly string[] => {
     ...[...counted.matchAll(PERCENT)].flatMap(([, first, second]) =>
       [first, second].flatMap((n) => (n === undefined ? [] : [`${Number(n)} %`])),
     ),
+    ...[...counted.matchAll(RATIO)].map(([, value, low, high]) => ratioOf(Number(value), Number(low), Number(high))),
+    ...[...counted.matchAll(WEEKS)].map(([, worked, mean]) => `${Number(worked ?? mean)} weeks`),
   ];
 };
 
@@ -59,6 +72,16 @@ const figuresOf = ({ count, of, percent }: Node): readonly string[] => {
   );
   return [...new Set([...(share === null ? [] : [`${count}/${of}`]), ...percents])];
 };
+
+/** A size with its interval, or weeks, of a factor or of a study. */
+const sizesOf = ({ value, low, high, weeks, withoutWeeks, centreWeeks, sdWeeks }: Node): readonly string[] => [
+  ...(typeof value === 'number' && typeof low === 'number' && typeof high === 'number'
+    ? [ratioOf(value, low, high)]
+    : []),
+  ...[weeks, withoutWeeks, centreWeeks, sdWeeks].flatMap((each) => (typeof each === 'number' ? [`${each} weeks`] : [])),
+];
+
+const SIZED = /^(factors|studies) /;
 
 const DATA_KINDS: ReadonlySet<string> = new Set(['studies', 'rates', 'vesselPatterns']);
 /** Tellings for those who get words; ids, and words to be searched by. */
@@ -101,9 +124,13 @@ const foundIn = (
     data && ('count' in value || 'percent' in value)
       ? figuresOf(value).map((figure) => ({ figure, sources: new Set(source === null ? [] : [source]), data, place }))
       : [];
+  const sizes = SIZED.test(place)
+    ? sizesOf(value).map((figure) => ({ figure, sources: new Set(source === null ? [] : [source]), data: true, place }))
+    : [];
   const inside = Object.entries(value).filter(([key]) => !NOT_READ.has(key));
   return [
     ...here,
+    ...sizes,
     ...inside.flatMap(([key, inner]) => foundIn(inner, data ? place : `${place}.${key}`, source, data, names)),
   ];
 };

@@ -7,7 +7,7 @@ import type { FactorId } from '../ids';
 import { compute, find, message } from './build';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
-import type { Situation } from './situation';
+import { isUnder12, type Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding } from './types';
 
@@ -132,9 +132,11 @@ export const factorFindings = (s: Situation): readonly Finding[] => {
   const { factors } = s.context.content;
   const tags = tagsOf(s, factors);
   const usual = new Set(s.injuryRecord?.factors ?? []);
+  const child = isUnder12(s);
   const shown = factors.filter(
-    ({ id, effects, waits, besideForecastOf }) =>
+    ({ id, effects, waits, besideForecastOf, adultsOnly }) =>
       effects.length + waits.length > 0 &&
+      !(child && adultsOnly && !tags.has(id)) &&
       (tags.has(id) || usual.has(id) || besideForecastOf.some((injury) => injury === s.injury?.value)),
   );
   return [...shown]

@@ -11,7 +11,7 @@ import type { ClaimTag } from './messages';
 import { repeatedFinding } from './repeated';
 import { REPEATED_LOAD } from './repeated-load';
 import { tagOf } from './resolve';
-import type { Situation } from './situation';
+import { isUnder12, type Situation } from './situation';
 import { textFinding } from './texts';
 import type { BandsAsked, Finding } from './types';
 
@@ -132,9 +132,10 @@ export const howFindings = (s: Situation, bands: BandsAsked): readonly Finding[]
   const named = new Set(facts.riskFactors.map((c) => c.value));
   // What goes along with slow healing alone is no way in which a bone breaks.
   const ofHealing = new Set(context.content.factors.flatMap((f) => (f.besideForecastOf.length > 0 ? [f.id] : [])));
+  const ofAdults = new Set(context.content.factors.flatMap((f) => (f.adultsOnly ? [f.id] : [])));
   const factors = [
     ...[...named].filter((id) => !ofHealing.has(id)),
-    ...(s.injuryRecord?.factors ?? []).filter((f) => !named.has(f)),
+    ...(s.injuryRecord?.factors ?? []).filter((f) => !named.has(f) && !(isUnder12(s) && ofAdults.has(f))),
   ];
   factors.forEach((factor, i) => {
     found.push(...textFinding(context, 'how', { id: `factor.${i + 1}`, at: { kind: 'factor', factor } }));

@@ -92,3 +92,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
           ),
   };
 };
+
+/** Driving, smoking and the norms of adults are nothing to a child. */
+export const isUnder12 = ({ facts: { ageBand } }: Pick<Situation, 'facts'>): boolean =>
+  ageBand.state === 'stated' && ageBand.value === 'under 12';

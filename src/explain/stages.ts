@@ -4,7 +4,7 @@ import type { OptionId, Reader, StageId } from '../ids';
 import { find } from './build';
 import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
 import { currentTreatment, tagOf } from './resolve';
-import type { Situation } from './situation';
+import { isUnder12, type Situation } from './situation';
 import {
   type ShareBand,
   sharesOf,
@@ -131,6 +131,7 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
   const { content } = context;
   const option = s.known.option?.value ?? null;
   const inQuestion = optionsInQuestion(option, s.injuryRecord);
+  const child = isUnder12(s);
   const ownSide = s.facts.side.state === 'stated' ? s.facts.side.value : null;
   const whatIf = s.injury?.whatIf ?? false;
   const stage = record.id;
@@ -166,10 +167,11 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
       text(`exercise.${exercise}`, { kind: 'stageExercise', stage, index }),
     ),
     ...content.dailyLife
-      .filter(({ stages }) => stages.length === 0 || stages.includes(stage))
+      .filter(({ stages, adultsOnly }) => (stages.length === 0 || stages.includes(stage)) && !(adultsOnly && child))
       .flatMap((topic) =>
-        topic.says.flatMap(({ options, injuries, side }, index) =>
+        topic.says.flatMap(({ options, injuries, side, stages }, index) =>
           isOfOptions(options, inQuestion) &&
+          (stages === undefined || stages.includes(stage)) &&
           (side === undefined || ownSide === null || side === ownSide) &&
           (injuries.length === 0 || injuries.some((injury) => injury === s.injury?.value))
             ? text(`daily.${topic.id}.${index + 1}`, { kind: 'daily', topic: topic.id, index })
@@ -180,9 +182,11 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
       .filter(({ stages }) => stages.includes(stage))
       .flatMap((test) => [
         ...text(`test.${test.id}`, { kind: 'returnTest', test: test.id }),
-        ...test.norms.flatMap((_, index) =>
-          text(`test.${test.id}.norm.${index + 1}`, { kind: 'returnNorm', test: test.id, index }),
-        ),
+        ...(child
+          ? []
+          : test.norms.flatMap((_, index) =>
+              text(`test.${test.id}.norm.${index + 1}`, { kind: 'returnNorm', test: test.id, index }),
+            )),
       ]),
   ];
 };

@@ -121,6 +121,21 @@ describe('a small invented content', () => {
     });
   });
 
+  it('of a card, common practice is there and is no source', () => {
+    const practice = { source: null, mark: 'common practice' };
+    const unsourced = { ...card, evidence: practice, danger: { ...card.danger, evidence: practice } };
+    const rows = { ...small, cards: [unsourced] } as unknown as Content;
+    expect(coveredIn(rows, 'example-card')).toMatchObject({
+      'danger sign': 'full',
+      'danger sourced': 'none',
+      sources: 'none',
+    });
+    expect(gapsOf(rowNamed(rows, 'example-card'))).toContain(
+      'example-card has no source at all (common practice, and marked so).',
+    );
+    expect(coveredIn(small, 'example-card')).toMatchObject({ 'danger sourced': 'weak', sources: 'full' });
+  });
+
   it('each gap is one plain sentence, and what is there is no gap', () => {
     const gaps = gapsOf(rowNamed(small, 'example-card'));
     expect(gaps).toContain('example-card has no look-alike and how to tell it (tellApart).');

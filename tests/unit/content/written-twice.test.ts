@@ -21,7 +21,15 @@ const planted = (path: string, old: string, text: string): ReadonlyMap<string, s
 };
 
 /** Of these only: each try reads its files anew. */
-const HOLDING = ['studies', 'rates', 'counts', 'vessel-patterns', 'injuries/lisfranc', 'injuries/mt5-2-metaphyseal'];
+const HOLDING = [
+  'factors',
+  'studies',
+  'rates',
+  'counts',
+  'vessel-patterns',
+  'injuries/lisfranc',
+  'injuries/mt5-2-metaphyseal',
+];
 const few = (all: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
   new Map([...all].filter(([path]) => HOLDING.some((name) => path === `content/${name}.yaml`)));
 
@@ -43,6 +51,9 @@ describe('no count is written twice', () => {
       '78 % of robertson-2019-lisfranc',
     ],
     ['the first of two percentages', '; 78 and 98 %."', '78 % of robertson-2019-lisfranc'],
+    ['a ratio with its interval', '; 2.2 (1.9 to 2.6) (Pearson 2016)."', '2.2 (1.9 to 2.6) of pearson-2016'],
+    ['weeks of a factor', '; a mean of 15 weeks (Luo 2023)."', '15 weeks of luo-2023'],
+    ['weeks of a study', '; 6.2 weeks (O\'Malley 1996)."', '6.2 weeks of omalley-1996-mt2-base'],
     ['a rate', '; 7 of 62 (Saxena 2017)."', '7/62 of saxena-2017'],
     ['a pattern of vessels', '; 30 of 54 feet (McKeon 2012)."', '30/54 of mckeon-2012'],
     ['a count that texts quote', '; 43 of 95 (Baumbach 2020)."', '43/95 of baumbach-2020'],
@@ -74,6 +85,9 @@ describe('no count is written twice', () => {
     ['12 to 13 weeks and 96 %', ['96 %']],
     ['sensitivity 86 to 99 %', ['86 %', '99 %']],
     ['1.5 of 2.5 mm', []],
+    ['6 weeks in a cast, 12.3 weeks to sport', ['12.3 weeks']],
+    ['back at a mean of 15 weeks (5 to 34)', ['15 weeks']],
+    ['odds ratio 2.4 (1.2 to 4.8)', ['2.4 (1.2 to 4.8)']],
   ])('in "%s" it reads %j', (text, figures) => expect(figuresIn(text)).toEqual(figures));
 });
 
@@ -90,6 +104,9 @@ describe('a text that quotes a count', () => {
     const places = [
       'studies/mologne-2005-cast-sport/union',
       'studies/nobody/union',
+      'studies/looney-2020/weeks',
+      'factors/smoking/effects/9',
+      'factors/smoking/waits/0',
       'rates/nobody',
       'counts/coded-clots/x',
       'counts/',
@@ -111,6 +128,11 @@ describe('a text that quotes a count', () => {
       if (kind === 'studies') return content.studies.find((s) => s.id === id)?.source;
       if (kind === 'rates') return content.rates.find((s) => s.id === id)?.source;
       if (kind === 'counts') return content.counts.find((s) => s.id === id)?.evidence.source ?? undefined;
+      if (kind === 'factors') {
+        const factor = content.factors.find((s) => s.id === id);
+        const list = choice === 'effects' ? factor?.effects : factor?.waits;
+        return list?.[Number(place.split('/')[3])]?.evidence.source ?? undefined;
+      }
       const pattern = content.vesselPatterns.find((s) => s.id === id);
       return pattern?.choices.find((c) => c.id === choice)?.counted?.evidence.source ?? undefined;
     };

@@ -238,3 +238,26 @@ describe('what that weight does to the bone', () => {
     expect(shareLoadsFor(contextOf(content, foot), run)).toEqual([]);
   });
 });
+
+describe('people who put full weight on the foot at once', () => {
+  const work = content.dailyLife.find(({ id }) => id === idOf('work'));
+  const at = work?.says.findIndex(({ evidence }) => evidence.source === idOf('functional-2017')) ?? -1;
+
+  it.each(['boot', 'cast-nwb', null])('are told of in no stage without the whole weight: %s', (option) => {
+    const found = explained(
+      option === null
+        ? caseOf(
+            ['bone', 'metatarsal5'],
+            ['place', { by: 'region', region: idOf<RegionId>('mt5-zone-2') }],
+            ['injury', idOf<InjuryId>('mt5-metaphyseal')],
+          )
+        : zone2(option),
+    );
+    const told = findingsOf(found, 'back').flatMap(({ id }) =>
+      id.endsWith(`daily.work.${at + 1}`) ? [Number(/stage\.(\d)/.exec(id)?.[1])] : [],
+    );
+    expect(at).toBeGreaterThanOrEqual(0);
+    expect(told.filter((stage) => stage < 3)).toEqual([]);
+    if (option !== 'cast-nwb') expect(told.length).toBeGreaterThan(0);
+  });
+});

@@ -176,7 +176,7 @@ describe('people of mixed zones', () => {
 });
 
 describe('one treatment alone with weeks', () => {
-  it.each(['calcaneus-intra-articular', 'mt5-spiral-shaft', 'mt2-base-stress'])('%s does not depend on it', (id) => {
+  it.each(['calcaneus-intra-articular', 'mt5-spiral-shaft'])('%s does not depend on it', (id) => {
     const explanation = explained(caseOf(hurt(id)));
     const several = (content.injuries.find((each) => each.id === id)?.options.length ?? 0) > 1;
     for (const reader of READERS) {
@@ -185,6 +185,13 @@ describe('one treatment alone with weeks', () => {
       expect(lead.includes('For the others none were found.')).toBe(several);
     }
   });
+});
+
+it('weeks of dancers whose treatment nobody wrote are no weeks of a usual treatment, and what was counted of them still is told', () => {
+  const explanation = explained(caseOf(hurt('mt2-base-stress')));
+  expect(leadOf(explanation, 'patient')).toMatch(/^No study we could use gives a time/);
+  const told = explanation.questions.flatMap(({ findings }) => findings.map(({ id }) => id));
+  expect(told).toContain('back.trouble.refracture.omalley-1996-mt2-rest');
 });
 
 it('the leads of untreated cases keep to fifteen words a sentence', () => {

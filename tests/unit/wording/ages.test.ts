@@ -1,6 +1,6 @@
 /** Figures of adults are never told of somebody who still grows without saying so: on the note, the handout and in the script. */
 import { describe, expect, it, test } from 'vitest';
-import { AGE_BANDS, type AgeBand, READERS } from '../../../src/ids';
+import { AGE_BANDS, type AgeBand, type InjuryId, idOf, type OptionId, READERS, type RegionId } from '../../../src/ids';
 import { handoutOf, scriptOf } from '../../../src/telling';
 import { cautionsFor } from '../../../src/wording';
 import { caseOf, content, explained } from '../../tools/explained';
@@ -33,4 +33,26 @@ test('a child’s handout says it first of all that limits it, and so does the s
       .join(' ');
   expect(spoken(child)).toMatch(/adults.*still growing/);
   expect(spoken(adult)).not.toMatch(/still growing/);
+});
+
+describe('what is of adults only', () => {
+  const at = (age: AgeBand) =>
+    explained(
+      caseOf(
+        ['bone', 'metatarsal5'],
+        ['place', { by: 'region', region: idOf<RegionId>('mt5-zone-2') }],
+        ['injury', idOf<InjuryId>('mt5-metaphyseal')],
+        ['treatment', { option: idOf<OptionId>('boot') }],
+        ['ageBand', age],
+      ),
+    );
+  const ids = (age: AgeBand): string =>
+    at(age)
+      .questions.flatMap(({ findings }) => findings.map(({ id, message }) => `${id} ${JSON.stringify(message)}`))
+      .join('\n');
+
+  it.each(['daily.driving', '"smoking"', '"returnNorm"'])('%s: told of an adult and not of a child', (told) => {
+    expect(ids('18-34')).toContain(told);
+    expect(ids('under 12')).not.toContain(told);
+  });
 });
