@@ -40,7 +40,7 @@ test('from a one-line report to a 90 second script in at most 10 clicks', async 
   await walk.click(page.getByRole('button', { name: 'New explanation' }));
   await walk.chip(/Which side/, 'Not stated');
   await walk.chip(/Where is it/, /./);
-  await walk.chip(/How do you know/, 'Team or media');
+  await walk.chip(/How do you know/, 'The media say so');
   await walk.click(page.getByRole('navigation', { name: 'What to do' }).getByRole('link', { name: 'Say it' }));
   await explained(page);
   await walk.click(page.getByRole('radio', { name: '90 s' }));

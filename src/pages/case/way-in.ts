@@ -6,12 +6,13 @@ import { type CaseFile, currentClaims, newClaim, type Said, type Subject, withCl
 import type { Injury } from '../../content/schema';
 import type { ClaimValue } from '../../explain/messages';
 
-export const HEARD = ['told', 'outside', 'examined', 'film'] as const;
+export const HEARD = ['told', 'team', 'media', 'examined', 'film'] as const;
 export type Heard = (typeof HEARD)[number];
 
 const SAID: Readonly<Record<Heard, Said>> = {
   told: { status: 'reported', source: { kind: 'person' } },
-  outside: { status: 'reported', source: { kind: 'team' } },
+  team: { status: 'reported', source: { kind: 'team' } },
+  media: { status: 'reported', source: { kind: 'media' } },
   examined: { status: 'confirmed', source: { kind: 'examination' } },
   film: { status: 'confirmed', source: { kind: 'imaging' } },
 };
@@ -30,7 +31,7 @@ const OWN: ReadonlySet<Subject> = new Set<Subject>([
 ]);
 
 const saidFor = (subject: Subject, heard: Heard): Said =>
-  ALWAYS_TOLD.has(subject) ? (heard === 'outside' ? SAID.outside : SAID.told) : SAID[heard];
+  ALWAYS_TOLD.has(subject) ? (heard === 'team' || heard === 'media' ? SAID[heard] : SAID.told) : SAID[heard];
 
 /** What an injury says of where it is. */
 export const injuryValues = ({ id, bone, region }: Pick<Injury, 'id' | 'bone' | 'region'>): readonly ClaimValue[] => [
@@ -65,5 +66,5 @@ export const heardFrom = (file: CaseFile): Heard => {
   const kind = place?.source.kind;
   if (kind === 'imaging' || kind === 'operation') return 'film';
   if (kind === 'examination') return 'examined';
-  return kind === 'team' || kind === 'media' ? 'outside' : 'told';
+  return kind === 'team' || kind === 'media' ? kind : 'told';
 };

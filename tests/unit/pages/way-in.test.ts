@@ -26,7 +26,11 @@ describe('the way in', () => {
     const read = readCase(writeCase(file));
     expect(read.ok).toBe(true);
     for (const claim of file.claims) {
-      const told = heard === 'told' || heard === 'outside' || ['mechanism', 'injuryDate'].includes(claim.subject);
+      const told =
+        heard === 'told' ||
+        heard === 'team' ||
+        heard === 'media' ||
+        ['mechanism', 'injuryDate'].includes(claim.subject);
       expect([claim.subject, claim.status]).toEqual([claim.subject, told ? 'reported' : 'confirmed']);
     }
     expect(heardFrom(file)).toBe(heard);
