@@ -12,5 +12,5 @@ export interface CodeMessages {
   /** Broken again: nothing is assembled, for a new break is coded anew. */
   codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
   /** A joint said to be in line, and a gap from which on it is not. */
-  gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity };
+  gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity; readonly displaced: boolean };
 }

@@ -22,6 +22,7 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'whyUnknown',
   'optionsUnknown',
   'backUnknown',
+  'backClash',
   'backNoRange',
 ]);
 

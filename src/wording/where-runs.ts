@@ -78,8 +78,8 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
     case 'codeAnew':
       return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
     case 'gapAgainstWord': {
-      const { gap, from } = message.args;
-      return sentence(pen, 'gapAgainstWord', {
+      const { gap, from, displaced } = message.args;
+      return sentence(pen, displaced ? 'gapAgainstWord.displaced' : 'gapAgainstWord', {
         gap: asGiven(gap.value, gap.unit),
         from: asGiven(from.value, from.unit),
       });

@@ -117,6 +117,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'whyUnknown':
     case 'optionsUnknown':
     case 'backUnknown':
+    case 'backClash':
       return sentence(pen, message.id);
     case 'backNoRange':
       return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');

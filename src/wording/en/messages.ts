@@ -130,6 +130,12 @@ export const SENTENCES = {
     broadcast: 'When it is back depends on the spot and the treatment, and these are not known.',
     study: 'Class not known: no range.',
   },
+  backClash: {
+    patient: 'When it is back depends on how far the joint has moved. What is stated of that does not fit together.',
+    broadcast:
+      'When it is back depends on how far the joint has moved, and what is stated of that does not fit together.',
+    study: 'Claims that decide the class collide: no class, and no range by class.',
+  },
   backDates: {
     patient:
       'counted from the {start}, that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
