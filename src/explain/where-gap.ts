@@ -9,6 +9,7 @@ import type { ClaimTag, ClaimValue } from './messages';
 import { type Known, knownOf, tagOf } from './resolve';
 import type { Situation } from './situation';
 import type { Finding } from './types';
+import { otherInjuriesOf } from './unfit-measures';
 import { gapAgainstWord } from './where-computes';
 
 export const gapFindings = (s: Situation, injury: Known<InjuryId>, measured: Measured): readonly Finding[] => {
@@ -37,20 +38,22 @@ export const disputedMeasures = ({ measures }: Facts): ReadonlyMap<FilmMeasure, 
 };
 
 export const measureClashes = (s: Situation): readonly Finding[] =>
-  [...disputedMeasures(s.facts)].map(([what, claims]) => {
-    const values = claims.map((claim) => ({
-      claim: { status: claim.status, claims: [claim.id] } as ClaimTag,
-      of: { subject: 'measure', value: claim.value } as const,
-    }));
-    return find(s.context, 'where', {
-      id: `measuresDisagree.${what.replaceAll(' ', '-')}`,
-      depth: 'claim',
-      compute: claimsDisagree,
-      inputs: { subject: 'measure', values },
-      claims: values.map(({ claim }) => claim),
-      unsure: 'contradiction',
+  [...disputedMeasures(s.facts)]
+    .filter(([what]) => otherInjuriesOf(s, what) === null)
+    .map(([what, claims]) => {
+      const values = claims.map((claim) => ({
+        claim: { status: claim.status, claims: [claim.id] } as ClaimTag,
+        of: { subject: 'measure', value: claim.value } as const,
+      }));
+      return find(s.context, 'where', {
+        id: `measuresDisagree.${what.replaceAll(' ', '-')}`,
+        depth: 'claim',
+        compute: claimsDisagree,
+        inputs: { subject: 'measure', values },
+        claims: values.map(({ claim }) => claim),
+        unsure: 'contradiction',
+      });
     });
-  });
 
 /** A stated class against an onset or a direction that it does not have. */
 export const classClashes = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {

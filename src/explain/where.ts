@@ -9,6 +9,7 @@ import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
+import { unfitMeasureFindings, unfitMeasures } from './unfit-measures';
 import { codeFindings } from './where-codes';
 import {
   attachedHere,
@@ -153,14 +154,16 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
     }),
   );
   found.push(...factFindings(context, 'where', 'displacement', facts));
+  const unfit = unfitMeasures(s);
   const disputed = disputedMeasures(facts);
   found.push(
     ...manyFindings(
       context,
       'where',
-      facts.measures.filter(({ value }) => !disputed.has(value.what)),
+      facts.measures.filter((claim) => !disputed.has(claim.value.what) && !unfit.includes(claim)),
     ),
     ...measureClashes(s),
+    ...unfitMeasureFindings(s),
   );
   found.push(
     ...manyFindings(

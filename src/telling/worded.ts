@@ -18,6 +18,7 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'boneClash',
   'placeAgainstClass',
   'gapAgainstWord',
+  'measureOfOther',
   'howUnknown',
   'whyUnknown',
   'optionsUnknown',

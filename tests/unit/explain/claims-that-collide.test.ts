@@ -2,7 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { newClaim, withClaim } from '../../../src/cases';
 import type { CaseFile } from '../../../src/cases/schema';
-import { DIRECTIONS, type InjuryId, idOf, ONSETS, type OptionId } from '../../../src/ids';
+import {
+  DIRECTIONS,
+  FILM_MEASURES,
+  type FilmMeasure,
+  type InjuryId,
+  idOf,
+  ONSETS,
+  type OptionId,
+  READERS,
+} from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
 import { findingsFor, plainText, wordFinding } from '../../../src/wording';
 import {
@@ -160,4 +169,41 @@ describe('a stated class against what is stated beside it', () => {
       }
     },
   );
+});
+
+describe('a measure of another injury', () => {
+  const value = (what: FilmMeasure) => (what === 'fragments' ? 3 : 9);
+  const asks = ({ classification }: (typeof content.injuries)[number], what: FilmMeasure) =>
+    classification.some(({ rules = [] }) => rules.some((rule) => rule.by === 'measure' && rule.what === what));
+  it.each(content.injuries.map((record) => [record.id, record] as const))(
+    '%s: is said to be of the other, and never told as its own; its own measures are',
+    (id, record) => {
+      for (const what of FILM_MEASURES) {
+        const explanation = explained(caseOf(['injury', id], ['measure', { what, value: value(what) }]));
+        const lines = READERS.flatMap((reader) =>
+          findingsFor(explanation, 'where', reader).flatMap((f) =>
+            f.message.id === 'measureOfOther' ? [plainText(wordFinding(content, explanation, f, reader))] : [],
+          ),
+        );
+        const own = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'claimStated');
+        const ofOther = ['Boehler angle', 'diastasis', 'arch loss'].includes(what) && !asks(record, what);
+        expect(lines, what).toHaveLength(ofOther ? READERS.length : 0);
+        expect(
+          own.some((f) => f.id.startsWith('where.measure.')),
+          what,
+        ).toBe(!ofOther);
+        for (const line of lines) expect(line).toMatch(/left out/i);
+      }
+    },
+  );
+
+  it('goes by the bone where no class is known', () => {
+    const of = (bone: 'metatarsal5' | 'calcaneus') =>
+      findingNamed(
+        explained(caseOf(['bone', bone], ['measure', { what: 'Boehler angle', value: 12 }])),
+        'where.measureOfOther.1',
+      );
+    expect(of('metatarsal5')).toBeDefined();
+    expect(of('calcaneus')).toBeUndefined();
+  });
 });
