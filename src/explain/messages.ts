@@ -105,7 +105,7 @@ export interface ArmFigures {
     readonly endpoint: Endpoint;
     readonly centre: 'mean' | 'median';
     /** Weeks on another clock than those of the others. */
-    readonly since?: 'second treatment';
+    readonly since?: 'second treatment' | 'diagnosis';
     readonly weeks: Quantity;
   } | null;
   /** What the study counted first, and what else it counted of the same people. */

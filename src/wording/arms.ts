@@ -1,7 +1,7 @@
 /** Study arms as people read them: who, how many, what was counted, each number with its mark. */
 import type { Content, Mark } from '../content/schema';
 import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
-import type { OptionId, Reader } from '../ids';
+import type { Endpoint, OptionId, Reader } from '../ids';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined, listRuns } from './fill';
@@ -39,8 +39,10 @@ const countedRuns = (arm: ArmFigures, reader: Reader): readonly (readonly Run[])
     .filter((runs) => runs.length > 0);
 
 /** To what the weeks count and, where they run on another clock, from what. */
-const countedTo = ({ endpoint, since }: NonNullable<ArmFigures['time']>): string =>
-  since === undefined ? ENDPOINT_WORDS[endpoint] : fill(PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
+export const countedTo = ({ endpoint, since }: Pick<NonNullable<ArmFigures['time']>, 'endpoint' | 'since'>): string =>
+  since === undefined
+    ? ENDPOINT_WORDS[endpoint]
+    : fill(since === 'diagnosis' ? PARTS.fromDiagnosis : PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
 
 export const timeRuns = (arm: ArmFigures): readonly Run[] =>
   arm.time === null
@@ -147,4 +149,18 @@ export const comparisonsRuns = (
   return alone
     ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs]))
     : listRuns(told, PARTS.and, PARTS.nothing);
+};
+
+/** What all of them counted to; that it is from the diagnosis on where all say so. */
+export const countedIn = (endpoint: Endpoint, arms: readonly ArmFigures[]): string => {
+  const [since, ...others] = [...new Set(arms.map(({ time }) => time?.since))];
+  return countedTo({ endpoint, ...(since === undefined || others.length > 0 ? {} : { since }) });
+};
+
+/** Where one row alone speaks it is said whose weeks these are: nobody should take one clinic's patients for everybody. */
+export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[]): string => {
+  const [only, ...others] = arms;
+  const row = content.studies.find(({ id }) => id === only?.study);
+  if (row === undefined || others.length > 0) return PARTS.groups;
+  return fill(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
 };
