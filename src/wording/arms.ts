@@ -157,10 +157,13 @@ export const countedIn = (endpoint: Endpoint, arms: readonly ArmFigures[]): stri
   return countedTo({ endpoint, ...(since === undefined || others.length > 0 ? {} : { since }) });
 };
 
+/** The row that speaks alone; null where several do. */
+export const onlyPeople = ({ studies }: Pick<Content, 'studies'>, arms: readonly ArmFigures[]) =>
+  arms.length === 1 ? (studies.find(({ id }) => id === arms[0]?.study) ?? null) : null;
+
 /** Where one row alone speaks it is said whose weeks these are: nobody should take one clinic's patients for everybody. */
 export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[]): string => {
-  const [only, ...others] = arms;
-  const row = content.studies.find(({ id }) => id === only?.study);
-  if (row === undefined || others.length > 0) return PARTS.groups;
+  const row = onlyPeople(content, arms);
+  if (row === null) return PARTS.groups;
   return fill(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
 };

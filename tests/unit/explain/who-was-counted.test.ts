@@ -230,6 +230,13 @@ describe('where one study alone speaks', () => {
     for (const { text } of spoken) expect(text).toMatch(/from the diagnosis.*one group.*professional dancers/);
   });
 
+  it('and where no treatment is stated, each treatment that one study speaks for has its people beside it', () => {
+    for (const reader of ['patient', 'broadcast'] as const)
+      expect(leadOf(explained(caseOf(hurt('mt2-base-stress'))), reader)).toMatch(
+        /about 6\.2 weeks\. Counted: professional dancers with a tired break at this spot\./,
+      );
+  });
+
   it('gives days only from people of the level of the case', () => {
     const dates = (level?: Level) =>
       findingNamed(
