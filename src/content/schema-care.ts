@@ -85,8 +85,11 @@ export const study = v.strictObject({
       quartilesWeeks: v.optional(v.nullable(pair), null),
       /** Whose times were printed: all, those whose bone healed as planned, or those whose bone did not at first. */
       branch: v.optional(v.picklist(['all', 'uneventful', 'problem']), 'all'),
-      /** Where the weeks begin. Those of a second treatment run on another clock: told, never part of a range or a forecast. */
-      since: v.optional(v.picklist(['first treatment', 'second treatment']), 'first treatment'),
+      /**
+       * Where the weeks begin. Those of a second treatment run on another clock: told, never part of a range or a forecast. Where the
+       * print counts from the diagnosis, that is said, and no day of the treatment is counted on from.
+       */
+      since: v.optional(v.picklist(['first treatment', 'second treatment', 'diagnosis']), 'first treatment'),
     }),
   ),
   /** The bad (or good) event that is told first. */

@@ -50,6 +50,7 @@ export const rangeFor = (context: Context, { level, ...rest }: RangeInputs): Ran
 };
 
 export const backUnknown = compute('back.unknown', () => message('backUnknown', {}));
+export const backClash = compute('back.clash', () => message('backClash', {}));
 export const backNoRange = compute('back.noRange', (_, inputs: MessageOf<'backNoRange'>['args']) =>
   message('backNoRange', inputs),
 );

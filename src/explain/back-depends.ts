@@ -4,10 +4,10 @@
  */
 import type { Content, Contradiction } from '../content/schema';
 import { ENDPOINTS, type Endpoint, type InjuryId, type OptionId } from '../ids';
-import { rangeFor } from './back-computes';
+import { backClash, rangeFor } from './back-computes';
 import type { OptionRange } from './back-messages';
 import { compute, find, message } from './build';
-import { type CaseClasses, type ClassInputs, caseClasses, countedClasses } from './case-classes';
+import { type CaseClasses, type ClassInputs, caseClasses, classesCollide, countedClasses } from './case-classes';
 import type { Context } from './context';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { evidenceOf } from './figures';
@@ -138,6 +138,19 @@ const classFindings = (
 export const dependsFindings = (s: Situation, injury: InjuryId): readonly Finding[] => {
   const { context, injuryRecord } = s;
   const counted = injuryRecord === null ? [] : countedClasses(context.content, injuryRecord);
+  const collide = classesCollide(s);
+  if (counted.length > 0 && collide !== null)
+    return [
+      find(context, 'back', {
+        id: 'headline',
+        depth: 'sentence',
+        compute: backClash,
+        inputs: {},
+        claims: collide,
+        unsure: 'contradiction',
+        whatIf: s.injury?.whatIf ?? false,
+      }),
+    ];
   if (counted.length > 0)
     return classFindings(
       s,

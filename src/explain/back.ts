@@ -101,7 +101,12 @@ const rangeFindings = (
   const { start } = known;
   // One average, or averages without the slowest, make no span of days: a single date would be read off them.
   const people = first === undefined ? null : (rangeFor(context, first)?.people ?? null);
-  if (first !== undefined && start !== null && people !== null)
+  if (
+    first !== undefined &&
+    start !== null &&
+    people !== null &&
+    mayGiveDates(context, first, known.level?.value ?? null)
+  )
     found.push(
       find(context, 'back', {
         id: 'dates',
@@ -120,6 +125,18 @@ const rangeFindings = (
       }),
     );
   return found;
+};
+
+/** A day read off other people's weeks is taken as one's own: none from another level of sport, or from another clock. */
+const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null): boolean => {
+  const ids: readonly string[] = rangeFor(context, range)?.arms.map(({ study }) => study) ?? [];
+  return context.content.studies
+    .filter(({ id }) => ids.includes(id))
+    .every(
+      (row) =>
+        row.time?.since === 'first treatment' &&
+        (level === null || row.level === level || row.alsoLevels?.includes(level) === true),
+    );
 };
 
 const behind = (f: Finding): Finding =>

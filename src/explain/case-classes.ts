@@ -1,6 +1,6 @@
 /** Of which class, among those in which studies counted their people, the joint or bone of a case is. */
 import type { Content, Injury } from '../content/schema';
-import { classesOf, measuredIn } from './classes';
+import { gapAgainst, measuredIn, toldClassesOf } from './classes';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -25,11 +25,15 @@ export interface CaseClasses extends ClassInputs {
   readonly tags: readonly ClaimTag[];
 }
 
+/** What decides the class of a joint collides. */
+export const classesCollide = ({ facts, injuryRecord }: Situation): readonly ClaimTag[] | null =>
+  injuryRecord === null ? null : (gapAgainst(injuryRecord, measuredIn(facts, null))?.claims ?? null);
+
 export const caseClasses = ({ context, facts, region, injuryRecord }: Situation): CaseClasses => {
   if (injuryRecord === null) return { tags: [] };
   const counted = countedClasses(context.content, injuryRecord);
   const place = region === null ? null : { value: region.value, tag: tagOf(region) };
-  const found = classesOf(injuryRecord, measuredIn(facts, place)).flatMap(({ index, claim }) => {
+  const found = toldClassesOf(injuryRecord, measuredIn(facts, place)).flatMap(({ index, claim }) => {
     const one = counted.find((each) => each === injuryRecord.classification[index]);
     return one === undefined ? [] : [{ id: one.id, claim }];
   });

@@ -122,20 +122,32 @@ export interface GapAgainst {
   readonly gapMm: number;
   /** From which gap on the joint is apart: where the first class with a gap begins. */
   readonly fromMm: number;
+  /** What is said of the joint beside it. */
+  readonly displaced: boolean;
   readonly claims: readonly ClaimTag[];
 }
 
-/** A joint that is said not to be displaced, with a gap from which on it is: both cannot hold. Null where they do not collide. */
+/**
+ * A joint that is said not to be displaced, with a gap from which on it is, or one said to be displaced with less of a gap: both cannot
+ * hold, and so no class follows from either. Null where they do not collide.
+ */
 export const gapAgainst = (
   { kind, classification }: Pick<Injury, 'kind' | 'classification'>,
   m: Measured,
 ): GapAgainst | null => {
-  if (kind !== 'joint' || m.displaced?.value !== false) return null;
+  if (kind !== 'joint' || m.displaced === null) return null;
   const begins = classification.flatMap(({ rules = [] }) =>
     rules.flatMap((rule) => (rule.by === 'measure' && rule.what === 'diastasis' ? (rule.from ?? []) : [])),
   );
   const gap = m.measures.find(({ what }) => what === 'diastasis');
   const fromMm = Math.min(...begins);
-  if (gap === undefined || gap.value < fromMm) return null;
-  return { gapMm: gap.value, fromMm, claims: [m.displaced.tag, gap.tag] };
+  const displaced = m.displaced.value;
+  if (gap === undefined || gap.value >= fromMm === displaced) return null;
+  return { gapMm: gap.value, fromMm, displaced, claims: [m.displaced.tag, gap.tag] };
 };
+
+/** The classes that may be told of a case: none while two claims that decide them collide. */
+export const toldClassesOf = (
+  injury: Pick<Injury, 'kind' | 'classification'>,
+  m: Measured,
+): readonly ComputedClass[] => (gapAgainst(injury, m) === null ? classesOf(injury, m) : []);

@@ -1,5 +1,5 @@
 /** The messages of codes, and of what was measured of a joint against what is said of it. */
-import type { CodeId, InjuryId } from '../ids';
+import type { CodeId, FilmMeasure, InjuryId } from '../ids';
 import type { IsoDate, Quantity } from '../units';
 import type { AssembledCode, Visit } from './icd10cm';
 
@@ -11,6 +11,8 @@ export interface CodeMessages {
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
   /** Broken again: nothing is assembled, for a new break is coded anew. */
   codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
+  /** A measure of another injury than that of the case. */
+  measureOfOther: { readonly what: FilmMeasure; readonly injuries: readonly InjuryId[] };
   /** A joint said to be in line, and a gap from which on it is not. */
-  gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity };
+  gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity; readonly displaced: boolean };
 }

@@ -26,7 +26,7 @@ export const figuresOf = (study: Study): ArmFigures => {
         : {
             endpoint: study.time.endpoint,
             centre: study.time.centre,
-            ...(study.time.since === 'second treatment' ? { since: study.time.since } : {}),
+            ...(study.time.since === 'first treatment' ? {} : { since: study.time.since }),
             weeks: {
               value: study.time.centreWeeks,
               unit: 'week',

@@ -108,7 +108,7 @@ export interface ArmFigures {
     readonly endpoint: Endpoint;
     readonly centre: 'mean' | 'median';
     /** Weeks on another clock than those of the others. */
-    readonly since?: 'second treatment';
+    readonly since?: 'second treatment' | 'diagnosis';
     readonly weeks: Quantity;
   } | null;
   /** What the study counted first, and what else it counted of the same people. */
@@ -254,6 +254,8 @@ export interface Messages
   /** `byClass`: weeks were counted class by class, and the class is not known. */
   backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null; readonly byClass?: boolean };
   backUnknown: Record<string, never>;
+  /** What decides the class collides, and so no weeks of any class are given. */
+  backClash: Record<string, never>;
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };

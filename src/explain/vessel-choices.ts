@@ -9,7 +9,7 @@ import {
   type VesselPatternId,
   vesselEdge,
 } from '../ids';
-import { classesOf, measuredIn } from './classes';
+import { measuredIn, toldClassesOf } from './classes';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -81,7 +81,7 @@ export const tornBy = ({ facts, region, injuryRecord }: Situation): CutVessels =
   const classes =
     injuryRecord === null
       ? []
-      : classesOf(injuryRecord, measuredIn(facts, place)).flatMap(({ index, claim }) => {
+      : toldClassesOf(injuryRecord, measuredIn(facts, place)).flatMap(({ index, claim }) => {
           const cuts = injuryRecord.classification[index]?.cuts ?? [];
           return cuts.length === 0 ? [] : [{ cuts, claim }];
         });

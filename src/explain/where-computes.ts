@@ -177,6 +177,7 @@ export const gapAgainstWord = compute(
     return message('gapAgainstWord', {
       gap: { value: against.gapMm, unit: 'mm' },
       from: { value: against.fromMm, unit: 'mm' },
+      displaced: against.displaced,
     });
   },
 );

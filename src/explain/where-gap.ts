@@ -1,10 +1,15 @@
-/** A joint said to be in line while a gap was measured: the clash is told, as other clashes are. */
-import type { InjuryId } from '../ids';
+/** Claims that cannot hold together though each is of another subject, or of one measure: told as other clashes are. What is said of a joint against the gap that was measured: the clash is told, as other clashes are. */
+
+import type { Claim, Facts, SingleSubject } from '../cases/schema';
+import type { FilmMeasure, InjuryId } from '../ids';
 import { find } from './build';
+import { claimsDisagree } from './claims';
 import { gapAgainst, type Measured } from './classes';
-import type { Known } from './resolve';
+import type { ClaimTag, ClaimValue } from './messages';
+import { type Known, knownOf, tagOf } from './resolve';
 import type { Situation } from './situation';
 import type { Finding } from './types';
+import { otherInjuriesOf } from './unfit-measures';
 import { gapAgainstWord } from './where-computes';
 
 export const gapFindings = (s: Situation, injury: Known<InjuryId>, measured: Measured): readonly Finding[] => {
@@ -21,4 +26,61 @@ export const gapFindings = (s: Situation, injury: Known<InjuryId>, measured: Mea
       whatIf: injury.whatIf,
     }),
   ];
+};
+
+type MeasureClaim = Extract<Claim, { subject: 'measure' }>;
+
+/** Measures of which claims differ, with those claims. */
+export const disputedMeasures = ({ measures }: Facts): ReadonlyMap<FilmMeasure, readonly MeasureClaim[]> => {
+  const of = new Map<FilmMeasure, MeasureClaim[]>();
+  for (const claim of measures) of.set(claim.value.what, [...(of.get(claim.value.what) ?? []), claim]);
+  return new Map([...of].filter(([, claims]) => new Set(claims.map(({ value }) => value.value)).size > 1));
+};
+
+export const measureClashes = (s: Situation): readonly Finding[] =>
+  [...disputedMeasures(s.facts)]
+    .filter(([what]) => otherInjuriesOf(s, what) === null)
+    .map(([what, claims]) => {
+      const values = claims.map((claim) => ({
+        claim: { status: claim.status, claims: [claim.id] } as ClaimTag,
+        of: { subject: 'measure', value: claim.value } as const,
+      }));
+      return find(s.context, 'where', {
+        id: `measuresDisagree.${what.replaceAll(' ', '-')}`,
+        depth: 'claim',
+        compute: claimsDisagree,
+        inputs: { subject: 'measure', values },
+        claims: values.map(({ claim }) => claim),
+        unsure: 'contradiction',
+      });
+    });
+
+/** A stated class against an onset or a direction that it does not have. */
+export const classClashes = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
+  const fits = s.injuryRecord?.fits;
+  // A break that is moved on trial, or a class that we inferred, is no claim of anybody's.
+  if (fits === undefined || injury.whatIf || s.facts.injury.state !== 'stated') return [];
+  const against = <S extends SingleSubject & ('direction' | 'onset')>(
+    subject: S,
+    allowed: readonly string[] | undefined,
+  ) => {
+    const known = knownOf<'direction' | 'onset'>(s.facts[subject]);
+    if (known === null || allowed === undefined || allowed.includes(known.value)) return [];
+    const values = [
+      { claim: tagOf(injury), of: { subject: 'injury', value: injury.value } as const },
+      { claim: tagOf(known), of: { subject, value: known.value } as ClaimValue },
+    ];
+    return [
+      find(s.context, 'where', {
+        id: `${subject}AgainstClass`,
+        depth: 'claim',
+        compute: claimsDisagree,
+        inputs: { subject, values },
+        evidence: [fits.evidence],
+        claims: values.map(({ claim }) => claim),
+        unsure: 'contradiction',
+      }),
+    ];
+  };
+  return [...against('direction', fits.directions), ...against('onset', fits.onsets)];
 };

@@ -3,12 +3,13 @@ import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
-import { classesOf, measuredIn } from './classes';
+import { measuredIn, toldClassesOf } from './classes';
 import { type Known, tagOf } from './resolve';
 import { drawnSide } from './side';
 import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
+import { unfitMeasureFindings, unfitMeasures } from './unfit-measures';
 import { codeFindings } from './where-codes';
 import {
   attachedHere,
@@ -26,7 +27,7 @@ import {
   sideDefault,
   zoneBorder,
 } from './where-computes';
-import { gapFindings } from './where-gap';
+import { classClashes, disputedMeasures, gapFindings, measureClashes } from './where-gap';
 
 /** The line of the break, where one is drawn. */
 const brokenShown = ({ breakAt }: Situation): readonly Shown[] => (breakAt === null ? [] : [{ kind: 'break' }]);
@@ -153,7 +154,17 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
     }),
   );
   found.push(...factFindings(context, 'where', 'displacement', facts));
-  found.push(...manyFindings(context, 'where', facts.measures));
+  const unfit = unfitMeasures(s);
+  const disputed = disputedMeasures(facts);
+  found.push(
+    ...manyFindings(
+      context,
+      'where',
+      facts.measures.filter((claim) => !disputed.has(claim.value.what) && !unfit.includes(claim)),
+    ),
+    ...measureClashes(s),
+    ...unfitMeasureFindings(s),
+  );
   found.push(
     ...manyFindings(
       context,
@@ -259,8 +270,8 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
-  found.push(...gapFindings(s, injury, measured));
-  for (const { index, claim, assumed } of record === null ? [] : classesOf(record, measured))
+  found.push(...gapFindings(s, injury, measured), ...classClashes(s, injury));
+  for (const { index, claim, assumed } of record === null ? [] : toldClassesOf(record, measured))
     found.push(
       find(context, 'where', {
         id: `computedClass.${index + 1}`,

@@ -34,7 +34,7 @@ export interface StudyLike {
     readonly quartilesWeeks: readonly number[] | null;
     readonly branch: TimedArm['branch'];
     /** Weeks since a second treatment run on another clock and never speak. */
-    readonly since?: 'first treatment' | 'second treatment';
+    readonly since?: 'first treatment' | 'second treatment' | 'diagnosis';
   } | null;
   readonly event: CountedEvent | null;
   /** Further events of the same people. */

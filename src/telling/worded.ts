@@ -18,10 +18,12 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
   'boneClash',
   'placeAgainstClass',
   'gapAgainstWord',
+  'measureOfOther',
   'howUnknown',
   'whyUnknown',
   'optionsUnknown',
   'backUnknown',
+  'backClash',
   'backNoRange',
 ]);
 

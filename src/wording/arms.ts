@@ -1,7 +1,7 @@
 /** Study arms as people read them: who, how many, what was counted, each number with its mark. */
 import type { Content, Mark } from '../content/schema';
 import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
-import type { OptionId, Reader } from '../ids';
+import type { Endpoint, OptionId, Reader } from '../ids';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined, listRuns } from './fill';
@@ -20,7 +20,7 @@ const hundredRuns = (value: number, mark: Mark): readonly Run[] => {
 };
 
 const OF_PEOPLE: ReadonlySet<ArmEvent['what']> = new Set(['returned', 'not returned']);
-const countedIn = ({ what, unit }: ArmEvent): string => {
+const countOf = ({ what, unit }: ArmEvent): string => {
   if (unit === 'people') return PARTS.armEventCount;
   return OF_PEOPLE.has(what) ? PARTS.armEventAfter : PARTS.armEventBreaks;
 };
@@ -28,7 +28,7 @@ const countedIn = ({ what, unit }: ArmEvent): string => {
 const eventRuns = (event: ArmEvent, { mark }: ArmFigures, reader: Reader): readonly Run[] => {
   const what = EVENT_WORDS[event.what];
   if (event.count !== null && event.of !== null)
-    return fillRuns(countedIn(event), {
+    return fillRuns(countOf(event), {
       count: { text: String(event.count), mark },
       of: { text: String(event.of), mark },
       what,
@@ -45,8 +45,10 @@ const countedRuns = (arm: ArmFigures, reader: Reader): readonly (readonly Run[])
     .filter((runs) => runs.length > 0);
 
 /** To what the weeks count and, where they run on another clock, from what. */
-const countedTo = ({ endpoint, since }: NonNullable<ArmFigures['time']>): string =>
-  since === undefined ? ENDPOINT_WORDS[endpoint] : fill(PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
+export const countedTo = ({ endpoint, since }: Pick<NonNullable<ArmFigures['time']>, 'endpoint' | 'since'>): string =>
+  since === undefined
+    ? ENDPOINT_WORDS[endpoint]
+    : fill(since === 'diagnosis' ? PARTS.fromDiagnosis : PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
 
 export const timeRuns = (arm: ArmFigures): readonly Run[] =>
   arm.time === null
@@ -158,4 +160,21 @@ export const comparisonsRuns = (
   return alone
     ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : ' ' }, ...runs]))
     : listRuns(told, PARTS.and, PARTS.nothing);
+};
+
+/** What all of them counted to; that it is from the diagnosis on where all say so. */
+export const countedIn = (endpoint: Endpoint, arms: readonly ArmFigures[]): string => {
+  const [since, ...others] = [...new Set(arms.map(({ time }) => time?.since))];
+  return countedTo({ endpoint, ...(since === undefined || others.length > 0 ? {} : { since }) });
+};
+
+/** The row that speaks alone; null where several do. */
+export const onlyPeople = ({ studies }: Pick<Content, 'studies'>, arms: readonly ArmFigures[]) =>
+  arms.length === 1 ? (studies.find(({ id }) => id === arms[0]?.study) ?? null) : null;
+
+/** Where one row alone speaks it is said whose weeks these are: nobody should take one clinic's patients for everybody. */
+export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[]): string => {
+  const row = onlyPeople(content, arms);
+  if (row === null) return PARTS.groups;
+  return fill(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
 };

@@ -2,12 +2,13 @@
 import type { OptionRange } from '../explain/back-messages';
 import type { Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
+import { onlyPeople } from './arms';
 import { byLevelRuns } from './by-level';
 import { isOfJoint } from './claims';
 import { BACK_PARTS as P } from './en/back-messages';
 import { ENDPOINT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { capitalRuns, fillRuns, joined } from './fill';
+import { capitalRuns, fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
 import { capital, formatNumber, formatWeeks } from './quantities';
@@ -34,11 +35,12 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
       title: namesFor(pen.content, pen.reader).option(option),
       text: pen.number(formatWeeks(weeks)),
     });
+    const who = onlyPeople(pen.content, arms)?.plain ?? null;
     return study
       ? joined([...runs, ...byLevelRuns(pen, arms)])
       : [
           ...capitalRuns(runs),
-          { text: '.' },
+          { text: who === null ? '.' : fill(P.counting, { who }) },
           // Too long to be heard first by a patient: it stands with the studies.
           ...(pen.reader === 'patient' ? [] : byLevelRuns(pen, arms, P.levels)),
         ];

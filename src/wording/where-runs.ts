@@ -18,6 +18,7 @@ const WHERE_DETAILS = [
   'codesBeside',
   'codeAnew',
   'gapAgainstWord',
+  'measureOfOther',
   'alsoNumbered',
 ] as const;
 type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
@@ -77,9 +78,14 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     case 'codeAnew':
       return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
+    case 'measureOfOther':
+      return sentence(pen, 'measureOfOther', {
+        what: MEASURE_WORDS[message.args.what][reader],
+        injuries: list(message.args.injuries.map(names.injury)),
+      });
     case 'gapAgainstWord': {
-      const { gap, from } = message.args;
-      return sentence(pen, 'gapAgainstWord', {
+      const { gap, from, displaced } = message.args;
+      return sentence(pen, displaced ? 'gapAgainstWord.displaced' : 'gapAgainstWord', {
         gap: asGiven(gap.value, gap.unit),
         from: asGiven(from.value, from.unit),
       });

@@ -5,7 +5,7 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import { armsRuns, comparisonsRuns, timeRuns } from './arms';
+import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
@@ -117,6 +117,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'whyUnknown':
     case 'optionsUnknown':
     case 'backUnknown':
+    case 'backClash':
       return sentence(pen, message.id);
     case 'backNoRange':
       return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');
@@ -190,7 +191,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const { given, option, endpoint, weeks, people, arms } = message.args;
       const values = {
         option: names.option(option),
-        endpoint: ENDPOINT_WORDS[endpoint],
+        endpoint: countedIn(endpoint, arms),
+        groups: groupsOfPeople(content, arms),
         weeks: pen.number(formatWeeks(weeks)),
         people: people === null ? '' : peopleRuns(pen, people, PARTS.singlePeople),
         levels: byLevelRuns(pen, arms),

@@ -77,4 +77,5 @@ export const BACK_PARTS = {
   slowest: ' The slowest took {high} weeks.',
   levels: ' That is {levels}.',
   side: '{says} ({source}).',
+  counting: '. Counted: {who}.',
 } as const;

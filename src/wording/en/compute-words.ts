@@ -25,8 +25,10 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
   'where.codesBeside': 'Looked up in the record of this class.',
   'where.codeAnew': 'A follow-up says that it broke again, and the character for usual healing would be wrong.',
+  'back.clash': 'A measured gap and what is said of the joint cannot both hold, so that no class follows.',
+  'where.measureOfOther': 'The stated measure against the classes of the content whose rules ask for it.',
   'where.gapAgainstWord':
-    'The measured gap against the word that nothing is displaced. It begins where the first class with a gap does.',
+    'The measured gap against the word on whether the joint is displaced. It begins where the first class with a gap does.',
   'how.unknown': 'The case states neither the way it happened nor a class.',
   'how.usual': 'The ways of breaking that the content lists for this class.',
   'how.model': 'The kind of model that the content states for this way of breaking.',

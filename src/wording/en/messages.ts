@@ -101,8 +101,8 @@ export const SENTENCES = {
   ...FORECAST_SENTENCES,
   ...BACK_SENTENCES,
   backRange: {
-    patient: 'in groups of other people it took {weeks} on average {endpoint}{levels}{people}',
-    broadcast: 'counted {endpoint}, groups of other people took {weeks} on average{levels}{people}',
+    patient: 'in {groups} it took {weeks} on average {endpoint}{levels}{people}',
+    broadcast: 'counted {endpoint}, {groups} took {weeks} on average{levels}{people}',
     study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
   },
   brokenAgain: {
@@ -129,6 +129,12 @@ export const SENTENCES = {
     patient: 'When it is back depends on the spot and the treatment, and these are not known yet.',
     broadcast: 'When it is back depends on the spot and the treatment, and these are not known.',
     study: 'Class not known: no range.',
+  },
+  backClash: {
+    patient: 'When it is back depends on how far the joint has moved. What is stated of that does not fit together.',
+    broadcast:
+      'When it is back depends on how far the joint has moved, and what is stated of that does not fit together.',
+    study: 'Claims that decide the class collide: no class, and no range by class.',
   },
   backDates: {
     patient:
@@ -190,6 +196,10 @@ export const PARTS = {
   armEventPercent: '{percent} {what}',
   plainArm: '{option}{who}: {facts}',
   fromSecond: 'from the second treatment {endpoint}',
+  fromDiagnosis: 'from the diagnosis {endpoint}',
+  groups: 'groups of other people',
+  groupsWho: 'groups of other people ({who})',
+  oneGroup: 'one group of other people ({who})',
   plainTime: 'it took {weeks} {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',

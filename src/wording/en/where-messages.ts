@@ -167,6 +167,19 @@ export const WHERE_SENTENCES = {
       'What is stated does not fit together: one says the joint is in line, another that it gapes {gap} wider.',
     study: 'Claims disagree: not displaced is stated, and diastasis {gap}; from {from} on the joint is apart.',
   },
+  measureOfOther: {
+    patient: 'A measure that is stated, {what}, is not of this injury but of {injuries}. It is left out.',
+    broadcast: 'A measure that is stated, {what}, is not of this injury but of {injuries}. It is left out.',
+    study: 'Stated, and not of this injury: {what} is a measure of {injuries}. Left out.',
+  },
+  'gapAgainstWord.displaced': {
+    patient:
+      'What is stated does not fit together. One says the joint has moved apart. Another says it gapes only {gap} wider.',
+    broadcast:
+      'What is stated does not fit together: one says the joint has moved apart, another that it gapes only {gap} wider.',
+    study:
+      'Claims disagree: displaced is stated, and diastasis {gap}; only from {from} on the joint is apart. No class is derived.',
+  },
 
   alsoNumbered: {
     patient: 'Number: {number}',

@@ -2,9 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import { newClaim, withClaim } from '../../../src/cases';
 import type { CaseFile } from '../../../src/cases/schema';
-import { type InjuryId, idOf } from '../../../src/ids';
+import {
+  DIRECTIONS,
+  FILM_MEASURES,
+  type FilmMeasure,
+  type InjuryId,
+  idOf,
+  ONSETS,
+  type OptionId,
+  READERS,
+} from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { plainText, wordFinding } from '../../../src/wording';
+import { findingsFor, plainText, wordFinding } from '../../../src/wording';
 import {
   CONFIRMED,
   caseOf,
@@ -14,6 +23,7 @@ import {
   findingNamed,
   findingsOf,
   REPORTED,
+  type Stated,
 } from '../../tools/explained';
 
 const day = (text: string) => text as IsoDate;
@@ -80,5 +90,120 @@ describe('a bone and a class that cannot go together', () => {
     expect(told(file, 'where.headline')).toBe(
       'What is stated does not fit together: one says the second metatarsal, another the fifth metatarsal.',
     );
+  });
+});
+
+describe('a joint, its gap and what is said of it', () => {
+  const joint = (mm: number, displaced: boolean, ...more: readonly Stated[]) =>
+    explained(
+      caseOf(
+        ['injury', idOf<InjuryId>('lisfranc')],
+        ['measure', { what: 'diastasis', value: mm }],
+        ['displacement', { displaced, mm: displaced ? 3 : undefined }],
+        ...more,
+      ),
+    );
+  const classesIn = (explanation: ReturnType<typeof explained>) =>
+    findingsOf(explanation, 'where').filter(({ message }) => message.id === 'computedClass');
+  const GAPS = [0, 0.5, 0.99, 1, 3, 5, 8];
+
+  it.each(GAPS.flatMap((mm) => [true, false].map((displaced) => [mm, displaced] as const)))(
+    'with %s mm, displaced %s: the clash is told and no class with it, or the class alone',
+    (mm, displaced) => {
+      const explanation = joint(mm, displaced);
+      const collides = mm >= 1 !== displaced;
+      expect(findingNamed(explanation, 'where.gapAgainstWord') !== undefined).toBe(collides);
+      expect(classesIn(explanation).length > 0).toBe(!collides);
+      const weeks = findingsOf(explanation, 'back').filter(({ message }) => message.id === 'backClasses');
+      expect(weeks.length > 0).toBe(!collides);
+      expect(findingNamed(explanation, 'back.headline')?.message.id === 'backClash').toBe(collides);
+    },
+  );
+
+  it('to the patient names neither a stage nor its weeks while it stands, treated or not', () => {
+    const treated: Stated = ['treatment', { option: idOf<OptionId>('cast-nwb'), on: day('2026-03-02') }];
+    for (const explanation of [joint(0, true), joint(0, true, treated)]) {
+      const lines = (['where', 'back'] as const).flatMap((question) =>
+        findingsFor(explanation, question, 'patient').map((f) =>
+          plainText(wordFinding(content, explanation, f, 'patient')),
+        ),
+      );
+      expect(lines.join('\n')).toMatch(/does not fit together/);
+      expect(lines.join('\n')).not.toMatch(/stage I\b|about 4 weeks/i);
+    }
+  });
+
+  it('two claims of one gap that differ are told as one disagreement with both values', () => {
+    const explanation = explained(
+      caseOf(
+        ['injury', idOf<InjuryId>('lisfranc')],
+        ['measure', { what: 'diastasis', value: 0 }],
+        ['measure', { what: 'diastasis', value: 6 }, REPORTED],
+        ['measure', { what: 'arch loss', value: 2 }],
+      ),
+    );
+    const clash = findingNamed(explanation, 'where.measuresDisagree.diastasis');
+    if (clash === undefined) throw new Error('no disagreement');
+    expect(plainText(wordFinding(content, explanation, clash, 'patient'))).toMatch(
+      /disagree.*0 mm \(confirmed\).*6 mm \(reported\)/,
+    );
+    const told = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'claimStated');
+    expect(told.filter(({ id }) => id.startsWith('where.measure.'))).toHaveLength(1);
+  });
+});
+
+describe('a stated class against what is stated beside it', () => {
+  it.each(content.injuries.map((record) => [record.id, record] as const))(
+    '%s: each onset and direction that it does not have is told as a disagreement, and no other',
+    (id, { fits }) => {
+      for (const value of ONSETS) {
+        const explanation = explained(caseOf(['injury', id], ['onset', value]));
+        const clash = findingNamed(explanation, 'where.onsetAgainstClass');
+        expect(clash?.message.id === 'contradiction', value).toBe(!fits.onsets.includes(value));
+      }
+      for (const value of DIRECTIONS) {
+        const explanation = explained(caseOf(['injury', id], ['direction', value, REPORTED]));
+        const clash = findingNamed(explanation, 'where.directionAgainstClass');
+        expect(clash?.message.id === 'contradiction', value).toBe(fits.directions?.includes(value) === false);
+        if (clash !== undefined) expect(clash.confidence.level).toBe('uncertain');
+      }
+    },
+  );
+});
+
+describe('a measure of another injury', () => {
+  const value = (what: FilmMeasure) => (what === 'fragments' ? 3 : 9);
+  const asks = ({ classification }: (typeof content.injuries)[number], what: FilmMeasure) =>
+    classification.some(({ rules = [] }) => rules.some((rule) => rule.by === 'measure' && rule.what === what));
+  it.each(content.injuries.map((record) => [record.id, record] as const))(
+    '%s: is said to be of the other, and never told as its own; its own measures are',
+    (id, record) => {
+      for (const what of FILM_MEASURES) {
+        const explanation = explained(caseOf(['injury', id], ['measure', { what, value: value(what) }]));
+        const lines = READERS.flatMap((reader) =>
+          findingsFor(explanation, 'where', reader).flatMap((f) =>
+            f.message.id === 'measureOfOther' ? [plainText(wordFinding(content, explanation, f, reader))] : [],
+          ),
+        );
+        const own = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'claimStated');
+        const ofOther = ['Boehler angle', 'diastasis', 'arch loss'].includes(what) && !asks(record, what);
+        expect(lines, what).toHaveLength(ofOther ? READERS.length : 0);
+        expect(
+          own.some((f) => f.id.startsWith('where.measure.')),
+          what,
+        ).toBe(!ofOther);
+        for (const line of lines) expect(line).toMatch(/left out/i);
+      }
+    },
+  );
+
+  it('goes by the bone where no class is known', () => {
+    const of = (bone: 'metatarsal5' | 'calcaneus') =>
+      findingNamed(
+        explained(caseOf(['bone', bone], ['measure', { what: 'Boehler angle', value: 12 }])),
+        'where.measureOfOther.1',
+      );
+    expect(of('metatarsal5')).toBeDefined();
+    expect(of('calcaneus')).toBeUndefined();
   });
 });

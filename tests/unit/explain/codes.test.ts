@@ -106,6 +106,7 @@ describe('a joint said to be in line with a gap measured', () => {
     expect(clash(LISFRANC, displaced(false), gap(1))).toBeDefined();
     expect(clash(LISFRANC, displaced(false), gap(0.9))).toBeUndefined();
     expect(clash(LISFRANC, displaced(true), gap(3))).toBeUndefined();
+    expect(clash(LISFRANC, displaced(true), gap(0.9))).toBeDefined();
     expect(clash(SHAFT, displaced(false), gap(3))).toBeUndefined();
   });
 });

@@ -1,10 +1,11 @@
 /** Weeks are told of the people they were counted in: their class, their zone, their treatment; where sources disagree, that first. */
 import { describe, expect, it } from 'vitest';
 import type { Explanation } from '../../../src/explain';
-import { type InjuryId, idOf, type OptionId, READERS, type Reader } from '../../../src/ids';
+import { type InjuryId, idOf, type Level, type OptionId, READERS, type Reader } from '../../../src/ids';
 import { coverageOf, forecastFor } from '../../../src/recovery';
+import { scriptOf } from '../../../src/telling';
 import { plainText, wordFinding, wordQuestion } from '../../../src/wording';
-import { caseOf, content, explained, type Stated } from '../../tools/explained';
+import { caseOf, content, explained, findingNamed, findingsOf, type Stated } from '../../tools/explained';
 
 const hurt = (id: string): Stated => ['injury', idOf<InjuryId>(id)];
 const treated = (id: string): Stated => ['treatment', { option: idOf<OptionId>(id) }];
@@ -198,4 +199,65 @@ it('the leads of untreated cases keep to fifteen words a sentence', () => {
   for (const { id } of content.injuries)
     for (const sentence of leadOf(explained(caseOf(hurt(id))), 'patient').split(/(?<=[.?!]) (?=[A-Z])/))
       expect(sentence.split(/\s+/).length, sentence).toBeLessThanOrEqual(15);
+});
+
+describe('where one study alone speaks', () => {
+  const leads = content.injuries.flatMap(({ id, options }) =>
+    options.map((option) => [id, option, explained(caseOf(['injury', id], ['treatment', { option }]))] as const),
+  );
+  const ranges = leads.flatMap(([id, option, explanation]) =>
+    findingsOf(explanation, 'back').flatMap((finding) =>
+      finding.message.id === 'backRange' ? [{ id, option, explanation, finding, arms: finding.message.args.arms }] : [],
+    ),
+  );
+
+  it('patients and listeners hear whose weeks they are, and of groups only where there are several', () => {
+    expect(ranges.some(({ arms }) => arms.length === 1)).toBe(true);
+    expect(ranges.some(({ arms }) => arms.length > 1)).toBe(true);
+    for (const { id, option, explanation, finding, arms } of ranges)
+      for (const reader of ['patient', 'broadcast'] as const) {
+        const text = plainText(wordFinding(content, explanation, finding, reader));
+        const row = content.studies.find((study) => study.id === arms[0]?.study);
+        const alone = arms.length === 1;
+        expect(text.includes(`people (${row?.plain})`), `${id}, ${option}: ${text}`).toBe(alone);
+        expect(/one group of other people/i.test(text)).toBe(alone && row?.design !== 'pooled');
+      }
+  });
+
+  it('the dancers with a tired break are counted from the diagnosis, in lead and script', () => {
+    const explanation = explained(
+      caseOf(['injury', idOf<InjuryId>('mt2-base-stress')], ['treatment', { option: idOf<OptionId>('load-rest') }]),
+    );
+    expect(leadOf(explanation, 'patient')).toBe(
+      'In one group of other people (professional dancers with a tired break at this spot) it took about 6.2 weeks on average from the diagnosis until performing again.',
+    );
+    const { lines } = scriptOf(content, explanation, { seconds: 180 });
+    const spoken = lines.filter(({ text }) => text.includes('6.2'));
+    expect(spoken.length).toBeGreaterThan(0);
+    for (const { text } of spoken) expect(text).toMatch(/from the diagnosis.*one group.*professional dancers/);
+  });
+
+  it('and where no treatment is stated, each treatment that one study speaks for has its people beside it', () => {
+    for (const reader of ['patient', 'broadcast'] as const)
+      expect(leadOf(explained(caseOf(hurt('mt2-base-stress'))), reader)).toMatch(
+        /about 6\.2 weeks\. Counted: professional dancers with a tired break at this spot\./,
+      );
+  });
+
+  it('gives days only from people of the level of the case', () => {
+    const dates = (level?: Level) =>
+      findingNamed(
+        explained(
+          caseOf(
+            ['injury', idOf<InjuryId>('mt5-spiral-shaft')],
+            ['treatment', { option: idOf<OptionId>('wrap'), on: '2026-10-25' as never }],
+            ...(level === undefined ? [] : ([['level', level]] as const)),
+          ),
+        ),
+        'back.dates',
+      );
+    expect(dates('professional')).toBeDefined();
+    for (const level of ['everyday', 'recreational', 'competitive'] as const)
+      expect(dates(level), level).toBeUndefined();
+  });
 });
