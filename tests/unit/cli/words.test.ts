@@ -44,6 +44,8 @@ const UNSEEN = new Set([
   'by',
   'visit',
   'finding',
+  // How a class comes on: closed words of its rule.
+  'onsets',
   // What a word that denies reaches: closed words of its rule.
   'binds',
   'is',
