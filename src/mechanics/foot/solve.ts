@@ -129,7 +129,7 @@ export const readyFrame = (
   [...ties, ...pads].forEach((each, i) => {
     matrix[i * m + i] = (matrix[i * m + i] as number) + 1 / each.stiffness;
   });
-  const weak = weakHolds(factor, rows, nodes, hold);
+  const weak = weakHolds(factor, halves, nodes, hold);
   return { marks, placing, nodes, springs, assembled, hold, ties, pads, ground, factor, rows, halves, matrix, weak };
 };
 

@@ -4,7 +4,7 @@
  */
 import { solveLdlInto } from '../frame/ldl';
 import { addForce, type LegHold, WEAK_LIFT, WEAK_PITCH } from './assemble';
-import type { Factor } from './compliance';
+import { complianceWith, type Factor, type Halves, halvesOf } from './compliance';
 import type { FrameNodes } from './nodes';
 
 export interface WeakHold {
@@ -20,12 +20,7 @@ export interface WeakHold {
 
 const LEVER_MM = 100;
 
-export const weakHolds = (
-  factor: Factor,
-  rows: readonly Float64Array[],
-  nodes: FrameNodes,
-  hold: LegHold,
-): readonly WeakHold[] => {
+export const weakHolds = (factor: Factor, halves: Halves, nodes: FrameNodes, hold: LegHold): readonly WeakHold[] => {
   const node = nodes.rigid.talus;
   const lift = new Float64Array(factor.n);
   addForce(lift, nodes, node, hold.at, [0, 1, 0]);
@@ -34,7 +29,7 @@ export const weakHolds = (
   const holdOf = (of: WeakHold['of'], stiffness: number, unit: Float64Array, leverMm: number): WeakHold => {
     const moved = Float64Array.from(unit);
     solveLdlInto(factor, moved);
-    const reach = Float64Array.from(rows, (row) => row.reduce((sum, x, k) => sum + x * (moved[k] as number), 0));
+    const reach = complianceWith(halves, halvesOf(factor, [unit]), factor.n);
     return { of, stiffness, unit, moved, reach, leverMm };
   };
   return [
