@@ -2,15 +2,16 @@
  * Stiffness of everything that pulls and presses alike (bones, joints, the leg's hold on the talus) and the rows of what does not.
  * Freedoms: six a node as in nodes.ts. mm, N, rad.
  */
-import { add, cross, scale, type Vec3 } from '../../units';
+import { add, scale, type Vec3 } from '../../units';
 import { chainStiffness, type MemberSegment } from '../frame/flexible-member';
 import { chainKept, turned, turnOf } from './chains';
+import { addDirection, NONE, rowAt, springBlock } from './joint-blocks';
 import { type FootMarks, RAYS, type Ray } from './landmarks';
-import { type FrameNodes, lever, type RayNodes } from './nodes';
+import { type FrameNodes, type Knot, lever } from './nodes';
 import type { FrameFigures } from './parameter-names';
 import type { Placing } from './placing';
-import { centroidAt, type RaySections, sectionAt } from './ray-sections';
-import { acrossOf, leversOf, type Spring } from './springs';
+import { type RaySections, sectionAt } from './ray-sections';
+import type { Spring } from './springs';
 import type { Pad, Tie } from './ties';
 
 /** K[dofs, dofs] += block, both 12 x 12: two nodes. */
@@ -25,51 +26,10 @@ const addBlock = (k: Float64Array, n: number, nodes: readonly [number, number], 
     }
 };
 
-/** How one direction of a place moves with its node: translation d, rotation r x d. */
-export const rowAt = (direction: Vec3, from: Vec3): readonly [Vec3, Vec3] => [direction, cross(from, direction)];
-
-/** Stiffness s along one direction between two places, or of a turn about it. */
-const addDirection = (block: Float64Array, a: readonly [Vec3, Vec3], b: readonly [Vec3, Vec3], s: number): void => {
-  if (s === 0) return;
-  const row = new Float64Array(12);
-  for (let i = 0; i < 3; i++) {
-    row[i] = -(a[0][i] as number);
-    row[3 + i] = -(a[1][i] as number);
-    row[6 + i] = b[0][i] as number;
-    row[9 + i] = b[1][i] as number;
-  }
-  for (let i = 0; i < 12; i++)
-    for (let j = 0; j < 12; j++)
-      block[i * 12 + j] = (block[i * 12 + j] as number) + s * (row[i] as number) * (row[j] as number);
-};
-
-const NONE: Vec3 = [0, 0, 0];
-const AXES: readonly Vec3[] = [
-  [1, 0, 0],
-  [0, 1, 0],
-  [0, 0, 1],
-];
-
-const springBlock = (nodes: FrameNodes, spring: Spring): Float64Array => {
-  const block = new Float64Array(144);
-  const [ra, rb] = leversOf(nodes, spring);
-  const [u, v] = acrossOf(spring.normal);
-  for (const [d, s] of [
-    [spring.normal, spring.along],
-    [u, spring.across],
-    [v, spring.across],
-  ] as const)
-    addDirection(block, rowAt(d, ra), rowAt(d, rb), s);
-  AXES.forEach((axis, i) => {
-    addDirection(block, [NONE, axis], [NONE, axis], spring.turning[i] as number);
-  });
-  return block;
-};
-
 /** The chain of a metatarsal between two of its nodes. */
 export const segmentsBetween = (
   marks: FootMarks,
-  knots: RayNodes['knots'],
+  knots: readonly Pick<Knot, 'sMm' | 'at'>[],
   placing: Placing,
   sections: RaySections,
   f: FrameFigures,
@@ -105,6 +65,12 @@ export const segmentsBetween = (
     };
   });
 };
+
+const AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
 
 /** The leg keeps the talus from sliding and holds its turning in two planes; up and down and in pitch it hangs on weak springs alone. */
 export const LEG_SLIDE = 1e5;
@@ -162,7 +128,7 @@ export const assemble = (
   const members: MemberPart[] = [];
   for (const ray of RAYS) {
     const { stops, firstNode, knots } = nodes.rays[ray];
-    const standingKnots = () => knots.map(({ sMm }) => ({ sMm, at: centroidAt(sections, marks, ray, sMm) }));
+    const standingKnots = () => knots.map(({ sMm, standing }) => ({ sMm, at: standing }));
     const turn = turnOf(placing, marks.rays[ray].bone);
     for (let i = 0; i + 1 < stops.length; i++) {
       const [from, to] = [stops[i] as number, stops[i + 1] as number];
@@ -176,17 +142,22 @@ export const assemble = (
       addBlock(stiffness, n, ends, part);
     }
   }
-  for (const spring of springs) addBlock(stiffness, n, [spring.a, spring.b], springBlock(nodes, spring));
+  for (const spring of springs) addBlock(stiffness, n, [spring.a, spring.b], springBlock(spring));
   addGround(stiffness, n, nodes.rigid.talus, lever(nodes, nodes.rigid.talus, hold.at), hold);
   return { n, stiffness, members };
 };
 
+/** As `rowAt`, but straight into the row: every pass of a solution does this some forty times. */
 const addPlace = (row: Float64Array, nodes: FrameNodes, node: number, at: Vec3, d: Vec3): void => {
-  const [move, turn] = rowAt(d, lever(nodes, node, at));
-  for (let i = 0; i < 3; i++) {
-    row[6 * node + i] = (row[6 * node + i] as number) + (move[i] as number);
-    row[6 * node + 3 + i] = (row[6 * node + 3 + i] as number) + (turn[i] as number);
-  }
+  const from = nodes.at[node] as Vec3;
+  const [x, y, z] = [at[0] - from[0], at[1] - from[1], at[2] - from[2]];
+  const i = 6 * node;
+  row[i] = (row[i] as number) + d[0];
+  row[i + 1] = (row[i + 1] as number) + d[1];
+  row[i + 2] = (row[i + 2] as number) + d[2];
+  row[i + 3] = (row[i + 3] as number) + y * d[2] - z * d[1];
+  row[i + 4] = (row[i + 4] as number) + z * d[0] - x * d[2];
+  row[i + 5] = (row[i + 5] as number) + x * d[1] - y * d[0];
 };
 
 /** How a tie's length changes with the freedoms. */

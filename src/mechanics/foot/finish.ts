@@ -28,7 +28,10 @@ export interface Pass {
 /** The part that moves or turns farthest beyond, if any does. */
 const absurdMotion = ({ nodes }: ReadyFrame, u: Float64Array): FootProblem | null => {
   const moved = nodes.at.map((_, node) => {
-    const size = (from: number): number => Math.hypot(...u.subarray(6 * node + from, 6 * node + from + 3));
+    const size = (from: number): number => {
+      const i = 6 * node + from;
+      return Math.sqrt((u[i] as number) ** 2 + (u[i + 1] as number) ** 2 + (u[i + 2] as number) ** 2);
+    };
     const mm = size(0);
     // The first toe hangs on its joint and hands on the force that it was given: how far it turns changes nothing.
     const deg = node === nodes.rigid.phalanxProximal1 ? 0 : degrees(size(3));
@@ -57,11 +60,22 @@ export const finish = (
   });
   const displacement = Float64Array.from(net);
   solveLdlInto(factor, displacement);
+  /** K u, from the lower triangle's rows as far as they are not empty. */
+  const carried = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const here = displacement[i] as number;
+    let sum = (assembled.stiffness[i * n + i] as number) * here;
+    for (let j = factor.first[i] as number; j < i; j++) {
+      const k = assembled.stiffness[i * n + j] as number;
+      sum += k * (displacement[j] as number);
+      carried[j] = (carried[j] as number) + k * here;
+    }
+    carried[i] = (carried[i] as number) + sum;
+  }
   let [worst, largest] = [0, 0];
   for (let i = 0; i < n; i++) {
-    let sum = -(net[i] as number);
-    for (let j = 0; j < n; j++) sum += (assembled.stiffness[i * n + j] as number) * (displacement[j] as number);
-    worst = Math.max(worst, Math.abs(sum) / (i % 6 < 3 ? 1 : 100));
+    const off = Math.abs((carried[i] as number) - (net[i] as number));
+    worst = Math.max(worst, off / (i % 6 < 3 ? 1 : 100));
     largest = Math.max(largest, Math.abs(pass.load[i] as number) / (i % 6 < 3 ? 1 : 100));
   }
   const residual = worst / Math.max(largest, 1e-9);

@@ -19,6 +19,13 @@ const BASE_FACET = 'metatarsal4-metatarsal5';
 /** The facet between the fourth and fifth bases and its ligaments hold at three places of its length, a third of their stiffness each. */
 export const FACET_PLACES = [-2 / 3, 0, 2 / 3] as const;
 
+export interface Knot {
+  readonly sMm: number;
+  readonly at: Vec3;
+  /** Where it is on the foot as its sections were cut. */
+  readonly standing: Vec3;
+}
+
 export interface RayNodes {
   readonly ray: Ray;
   /**
@@ -27,7 +34,7 @@ export interface RayNodes {
    * piece. With the first knot in the joint that way was an element across the bone, the thinner the more elements there were: the
    * second metatarsal lost 8 % of its stress from 24 to 48, 13 % more to 96, and there was no end to it.
    */
-  readonly knots: readonly { readonly sMm: number; readonly at: Vec3 }[];
+  readonly knots: readonly Knot[];
   /** Knots that are nodes of the frame, ascending; the first and the last knot are. */
   readonly stops: readonly number[];
   /** Number of the first of these nodes; the others follow. */
@@ -66,14 +73,14 @@ const ONE_PLACE_MM = 0.4;
 
 const ascending = (a: number, b: number): number => a - b;
 
-interface Knot {
+interface Place {
   readonly sMm: number;
   /** How far the section has changed up to here, tip to head: sum of the changes of the logarithm of its polar moment. */
   readonly change: number;
 }
 
 /** Knots with what changes between them. */
-const changing = (walls: RaySections[Ray], stations: readonly number[]): Knot[] => {
+const changing = (walls: RaySections[Ray], stations: readonly number[]): Place[] => {
   let [change, before] = [0, Number.NaN];
   return stations.map((sMm) => {
     const { iLateralMm4, iDorsalMm4 } = sectionAt(walls, sMm, 0);
@@ -197,7 +204,7 @@ const makeNodes = (marks: FootMarks, sections: RaySections, placing: Placing, el
     stationsOf[ray] = stations;
     const knots = stations.map((sMm) => {
       const standing = centroidAt(sections, marks, ray, sMm);
-      return { sMm, at: placing.point({ bone, at: standing }) };
+      return { sMm, at: placing.point({ bone, at: standing }), standing };
     });
     rays[ray] = { ray, knots, stops, firstNode: at.length };
     for (const stop of stops) at.push((knots[stop] as { at: Vec3 }).at);

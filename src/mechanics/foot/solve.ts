@@ -208,9 +208,13 @@ export const solveFoot = (ready: ReadyFrame, loadCase: LoadCase, massKg: number)
       const put = (guess[1 + pads.length + w] as number) * unitOf(hold);
       for (let i = 0; i < load.length; i++) load[i] = (load[i] as number) + put * (hold.unit[i] as number);
     });
+    let up = 0;
     pads.forEach(({ node, at }, i) => {
-      pushOn(load, node, at, sheared[i] as Vec3);
+      const push = sheared[i] as Vec3;
+      addForce(load, nodes, node, at, push);
+      up += push[1];
     });
+    addForce(load, nodes, ankleNode, ankle, [0, -up, 0]);
     const reach = reachOf(ready.factor, ready.halves, load);
     gaps.forEach((gap, i) => {
       reach[i] = (reach[i] as number) - gap;

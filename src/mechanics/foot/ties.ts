@@ -5,7 +5,7 @@
 import { add, cross, dot, length, normalize, scale, subtract, type Vec3 } from '../../units';
 import { BASE_JOINTS, type FootMarks, type OnBone, PAD_NAMES, type PadName, RAYS } from './landmarks';
 import type { FrameNodes } from './nodes';
-import { FRAME_FIGURES, type FrameFigures } from './parameter-names';
+import type { FrameFigure, FrameFigures } from './parameter-names';
 import type { Placing } from './placing';
 
 /** A tie through two places or more: it pulls all of them together. */
@@ -51,27 +51,29 @@ const acrossJoint = (marks: FootMarks, id: string, side: Vec3): readonly [OnBone
 interface TieRule {
   readonly id: string;
   readonly path: readonly OnBone[];
-  readonly stiffness: number;
+  readonly stiffness: (f: FrameFigures) => number;
   /** Share of its length in the standing foot. */
-  readonly slack: number;
+  readonly slack: 'fasciaSlack' | 'ligamentSlack';
   /** Where it goes on to, round a bone and out of the frame: counted in its length, not pulled at. */
   readonly on?: OnBone;
 }
 
-const rulesOf = (marks: FootMarks, f: FrameFigures): readonly TieRule[] => {
+const makeRules = (marks: FootMarks): readonly TieRule[] => {
   const { places, rays } = marks;
-  const shares = RAYS.map((ray) => f[`fasciaShare${ray}` as const]);
-  const all = shares.reduce((a, b) => a + b, 0);
-  const ligament = { slack: f.ligamentSlack };
-  const band = (id: string, joint: string, stiffness: number): TieRule => ({
+  const allShares = (f: FrameFigures): number => RAYS.reduce((sum, ray) => sum + f[`fasciaShare${ray}` as const], 0);
+  /** A ligament with a figure of its own, or a part of one that several share. */
+  const ligament = (figure: FrameFigure, parts = 1): Pick<TieRule, 'stiffness' | 'slack'> => ({
+    stiffness: (f) => (f.ligamentFactor * f[figure]) / parts,
+    slack: 'ligamentSlack',
+  });
+  const band = (id: string, joint: string, figure: FrameFigure): TieRule => ({
     id,
     path: acrossJoint(marks, joint, DOWN),
-    stiffness: f.ligamentFactor * stiffness,
-    ...ligament,
+    ...ligament(figure),
   });
   return [
     ...RAYS.map(
-      (ray, i): TieRule => ({
+      (ray): TieRule => ({
         id: `fascia-${ray}`,
         // The first slip runs under the head, over the sesamoids, and on to the toe: bending the toe winds it up.
         path:
@@ -79,54 +81,49 @@ const rulesOf = (marks: FootMarks, f: FrameFigures): readonly TieRule[] => {
             ? [places.fasciaOrigin, places.underFirstHead, rays[1].toeBase]
             : [places.fasciaOrigin, rays[ray].plantarHead],
         ...(ray === 1 ? {} : { on: rays[ray].toeBase }),
-        stiffness: (f.fasciaTotal * (shares[i] as number)) / all,
-        slack: f.fasciaSlack,
+        stiffness: (f) => (f.fasciaTotal * f[`fasciaShare${ray}` as const]) / allShares(f),
+        slack: 'fasciaSlack',
       }),
     ),
     ...([2, 3, 4] as const).map(
       (ray): TieRule => ({
         id: `long-plantar-${ray}`,
         path: [places.longPlantarOrigin, places[`longPlantar${ray}` as const]],
-        stiffness: (f.ligamentFactor * f.longPlantar) / 3,
-        ...ligament,
+        ...ligament('longPlantar', 3),
       }),
     ),
     {
       id: 'short-plantar',
       path: [places.shortPlantarOrigin, places.shortPlantar],
-      stiffness: f.ligamentFactor * f.shortPlantar,
-      ...ligament,
+      ...ligament('shortPlantar'),
     },
     {
       id: 'spring-ligament',
       path: [places.springOrigin, places.spring],
-      stiffness: f.ligamentFactor * f.spring,
-      ...ligament,
+      ...ligament('spring'),
     },
     {
       id: 'lisfranc',
       path: [places.lisfrancOrigin, places.lisfranc],
-      stiffness: f.ligamentFactor * f.lisfranc,
-      ...ligament,
+      ...ligament('lisfranc'),
     },
-    ...RAYS.map((ray) => band(`plantar-tarsometatarsal-${ray}`, BASE_JOINTS[ray], f.plantarTarsometatarsal)),
+    ...RAYS.map((ray) => band(`plantar-tarsometatarsal-${ray}`, BASE_JOINTS[ray], 'plantarTarsometatarsal')),
     ...(['Medial', 'Intermediate', 'Lateral'] as const).map((which) =>
       band(
         `plantar-naviculocuneiform-${which.toLowerCase()}`,
         `navicular-cuneiform${which}`,
-        f.plantarNaviculocuneiform,
+        'plantarNaviculocuneiform',
       ),
     ),
-    band('cuboideonavicular', 'navicular-cuboid', f.cuboideonavicular),
+    band('cuboideonavicular', 'navicular-cuboid', 'cuboideonavicular'),
     ...([2, 3, 4] as const).map((ray) =>
-      band(`intermetatarsal-${ray}-${ray + 1}`, `metatarsal${ray}-metatarsal${ray + 1}`, f.intermetatarsalBase),
+      band(`intermetatarsal-${ray}-${ray + 1}`, `metatarsal${ray}-metatarsal${ray + 1}`, 'intermetatarsalBase'),
     ),
     ...([1, 2, 3, 4] as const).map(
       (ray): TieRule => ({
         id: `deep-transverse-${ray}-${ray + 1}`,
         path: [ray === 1 ? places.underFirstHead : rays[ray].plantarHead, rays[(ray + 1) as 2 | 3 | 4 | 5].plantarHead],
-        stiffness: f.ligamentFactor * f.deepTransverse,
-        ...ligament,
+        ...ligament('deepTransverse'),
       }),
     ),
   ];
@@ -135,27 +132,59 @@ const rulesOf = (marks: FootMarks, f: FrameFigures): readonly TieRule[] => {
 export const pathLength = (path: readonly { readonly at: Vec3 }[]): number =>
   path.reduce((sum, { at }, i) => (i === 0 ? 0 : sum + length(subtract(at, (path[i - 1] as { at: Vec3 }).at))), 0);
 
+const keptRules = new WeakMap<FootMarks, readonly TieRule[]>();
+const rulesOf = (marks: FootMarks): readonly TieRule[] => {
+  const rules = keptRules.get(marks) ?? makeRules(marks);
+  keptRules.set(marks, rules);
+  return rules;
+};
+
+/** A tie in a pose, whatever its stiffness and slack. */
+interface TieWay extends Pick<Tie, 'id' | 'path'>, Pick<TieRule, 'stiffness' | 'slack'> {
+  readonly standingMm: number;
+  /** What the pose takes of its slack. */
+  readonly takenMm: number;
+}
+
+const keptWays = new WeakMap<FrameNodes, readonly TieWay[]>();
+
+/** The same for every draw, so kept with the nodes, which are kept with the placing. */
+const waysOf = (marks: FootMarks, nodes: FrameNodes, placing: Placing): readonly TieWay[] => {
+  const known = keptWays.get(nodes);
+  if (known) return known;
+  const ways = rulesOf(marks).map(({ id, path, on, stiffness, slack }): TieWay => {
+    const whole = on === undefined ? path : [...path, on];
+    const standingMm = pathLength(whole.map((place) => ({ at: placing.standing(place) })));
+    const longer = pathLength(whole.map((place) => ({ at: placing.point(place) }))) - standingMm;
+    return {
+      id,
+      path: path.map((place) => ({ node: nodes.nodeOf(place), at: placing.point(place) })),
+      stiffness,
+      slack,
+      standingMm,
+      takenMm: id.startsWith('fascia') ? longer : Math.min(longer, 0),
+    };
+  });
+  keptWays.set(nodes, ways);
+  return ways;
+};
+
 /**
  * Ties in a pose. Their slack is told for the standing foot, and a foot of another form has grown its ties to fit: what the pose adds
  * to their way is taken from it where toes bent back draw the fascia round the heads (the windlass), what it spares is added. No pose
  * pulls at a ligament: where bones were posed a millimetre apart, that is the drawing of the pose, which is taken as unloaded.
  */
 export const tiesOf = (marks: FootMarks, nodes: FrameNodes, f: FrameFigures, placing: Placing): readonly Tie[] =>
-  rulesOf(marks, f).map(({ id, path, on, stiffness, slack }) => {
-    const here = path.map((place) => ({ node: nodes.nodeOf(place), at: placing.point(place) }));
-    const whole = on === undefined ? path : [...path, on];
-    const standing = pathLength(whole.map((place) => ({ at: placing.standing(place) })));
-    const longer = pathLength(whole.map((place) => ({ at: placing.point(place) }))) - standing;
-    const told = slack * standing;
-    const taken = id.startsWith('fascia') ? longer : Math.min(longer, 0);
-    return { id, path: here, stiffness, slackMm: told - taken };
-  });
+  waysOf(marks, nodes, placing).map(({ id, path, stiffness, slack, standingMm, takenMm }) => ({
+    id,
+    path,
+    stiffness: stiffness(f),
+    slackMm: f[slack] * standingMm - takenMm,
+  }));
 
-/** The same ways on the standing foot, to be drawn. The figures do not change them. */
+/** The same ways on the standing foot, to be drawn. */
 export const tiePaths = (marks: FootMarks): ReadonlyMap<string, readonly OnBone[]> =>
-  new Map(rulesOf(marks, NO_FIGURES).map(({ id, path }) => [id, path]));
-
-const NO_FIGURES = Object.fromEntries(FRAME_FIGURES.map((name) => [name, 0])) as FrameFigures;
+  new Map(rulesOf(marks).map(({ id, path }) => [id, path]));
 
 const slopesOf = (pad: PadName, f: FrameFigures): readonly (readonly [stiffness: number, gapMm: number])[] => {
   if (pad === 'firstToe') return [[f.toePad, 0]];
