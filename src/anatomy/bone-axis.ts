@@ -4,6 +4,7 @@
  */
 import type { BoneId } from '../ids';
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../units';
+import { keptByBone } from './kept';
 import { meshCentroid, principalExtents, verticesOf } from './mesh';
 import type { BoneAxis, Foot, Mesh } from './types';
 
@@ -16,7 +17,8 @@ export const meshOf = (foot: Foot, bone: BoneId): Mesh => {
   return mesh;
 };
 
-export const boneAxis = (foot: Foot, bone: BoneId): BoneAxis => {
+/** The long axis of a bone of the foot. */
+export const boneAxis = keptByBone((foot, bone): BoneAxis => {
   const mesh = meshOf(foot, bone);
   const { axis } = principalExtents(mesh);
   const dorsal = normalize(subtract(DORSAL, scale(axis, dot(DORSAL, axis))));
@@ -30,7 +32,7 @@ export const boneAxis = (foot: Foot, bone: BoneId): BoneAxis => {
   const centroid = meshCentroid(mesh);
   const origin = add(centroid, scale(axis, low - dot(centroid, axis)));
   return { origin, axis, dorsal, lateral, lengthMm: high - low };
-};
+});
 
 /** Distance of p from the proximal end of the bone, along its axis. */
 export const stationOf = (axis: BoneAxis, p: Vec3): number =>

@@ -7,6 +7,7 @@
 import { type BoneId, idOf, type JointId, type RegionId } from '../ids';
 import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../units';
 import { boneAxis, meshOf, stationOf } from './bone-axis';
+import { keptByBone } from './kept';
 import { meshCentroid, verticesOf } from './mesh';
 import { carried } from './places';
 import type { PartRule } from './region-schema';
@@ -40,10 +41,10 @@ const axisAlong = (foot: Foot, bone: BoneId, told: Vec3): BoneAxis => {
 };
 
 /** The way along which a bone's parts lie and breaks are placed: told for it, or its long axis. */
-export const partAxis = (foot: Foot, bone: BoneId): BoneAxis => {
+export const partAxis = keptByBone((foot, bone): BoneAxis => {
   const along = ruleOf(foot, bone)?.along;
   return along === undefined ? boneAxis(foot, bone) : axisAlong(foot, bone, along);
-};
+});
 
 const borderAt = (foot: Foot, rule: PartRule, axis: BoneAxis, to: PartRule['parts'][number]['to']): number => {
   if (typeof to === 'number') return to * axis.lengthMm;
@@ -56,7 +57,7 @@ const borderAt = (foot: Foot, rule: PartRule, axis: BoneAxis, to: PartRule['part
 };
 
 /** The parts of a bone, in order along `partAxis`; none where the content names none. Throws RangeError when a border is out of order. */
-export const partsOf = (foot: Foot, bone: BoneId): readonly Zone[] => {
+export const partsOf = keptByBone((foot, bone): readonly Zone[] => {
   if (bone === 'metatarsal5') return zonesOf(foot);
   const rule = ruleOf(foot, bone);
   if (rule === undefined) return [];
@@ -69,7 +70,7 @@ export const partsOf = (foot: Foot, bone: BoneId): readonly Zone[] => {
     fromMm = toMm;
     return part;
   });
-};
+});
 
 /**
  * The part in which a point of a bone lies, then those whose border is less than `nearMm` away along the bone. None where the bone

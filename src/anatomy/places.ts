@@ -3,9 +3,9 @@
  * shape, pose, side and number of facets. Directions go along with the bone; a place is where a straight way leaves the surface.
  */
 import type { BoneId } from '../ids';
-import { add, cross, dot, normalize, scale, subtract, type Vec3 } from '../units';
+import { add, dot, normalize, scale, subtract, type Vec3 } from '../units';
 import { boneAxis, fromBone, inBone, meshOf } from './bone-axis';
-import { meshCentroid, vertexOf } from './mesh';
+import { meshCentroid } from './mesh';
 import type { Place } from './region-schema';
 import { sliceMesh } from './slice';
 import { moveDirection, STILL } from './stance/motion';
@@ -26,24 +26,29 @@ export const scaleOn = (foot: Foot, bone: BoneId): number => {
 
 /** The first point at which a straight way from `from` leaves the solid. Null when it never does: the way misses the bone. */
 export const exitOf = (mesh: Mesh, from: Vec3, way: Vec3): Vec3 | null => {
-  const d = normalize(way);
+  const [dx, dy, dz] = normalize(way);
+  const { positions: at, indices } = mesh;
   let nearest = Number.POSITIVE_INFINITY;
-  for (let t = 0; t < mesh.indices.length; t += 3) {
-    const [a, b, c] = [0, 1, 2].map((e) => vertexOf(mesh, mesh.indices[t + e] ?? 0)) as [Vec3, Vec3, Vec3];
-    const [ab, ac] = [subtract(b, a), subtract(c, a)];
-    const across = cross(d, ac);
+  // Some thousand triangles for each of a hundred places: in numbers, without a vector for every corner.
+  for (let t = 0; t < indices.length; t += 3) {
+    const [a, b, c] = [3 * (indices[t] as number), 3 * (indices[t + 1] as number), 3 * (indices[t + 2] as number)];
+    const [ax, ay, az] = [at[a] as number, at[a + 1] as number, at[a + 2] as number];
+    const [bx, by, bz] = [(at[b] as number) - ax, (at[b + 1] as number) - ay, (at[b + 2] as number) - az];
+    const [cx, cy, cz] = [(at[c] as number) - ax, (at[c + 1] as number) - ay, (at[c + 2] as number) - az];
+    const [px, py, pz] = [dy * cz - dz * cy, dz * cx - dx * cz, dx * cy - dy * cx];
     // Positive where the way runs against the outward normal, that is, into the solid.
-    const into = dot(ab, across);
+    const into = bx * px + by * py + bz * pz;
     if (into >= 0) continue;
-    const s = subtract(from, a);
-    const u = dot(s, across) / into;
-    const q = cross(s, ab);
-    const v = dot(d, q) / into;
-    if (u < -1e-9 || v < -1e-9 || u + v > 1 + 1e-9) continue;
-    const along = dot(ac, q) / into;
+    const [sx, sy, sz] = [from[0] - ax, from[1] - ay, from[2] - az];
+    const u = (sx * px + sy * py + sz * pz) / into;
+    if (u < -1e-9 || u > 1 + 1e-9) continue;
+    const [qx, qy, qz] = [sy * bz - sz * by, sz * bx - sx * bz, sx * by - sy * bx];
+    const v = (dx * qx + dy * qy + dz * qz) / into;
+    if (v < -1e-9 || u + v > 1 + 1e-9) continue;
+    const along = (cx * qx + cy * qy + cz * qz) / into;
     if (along > 1e-9) nearest = Math.min(nearest, along);
   }
-  return Number.isFinite(nearest) ? add(from, scale(d, nearest)) : null;
+  return Number.isFinite(nearest) ? add(from, scale([dx, dy, dz], nearest)) : null;
 };
 
 /** Centroid of the largest loop in which the plane at a station cuts a bone. */

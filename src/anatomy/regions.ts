@@ -6,6 +6,7 @@
 import { type BoneId, idOf, type RegionId } from '../ids';
 import { cross, dot, length, normalize, scale, subtract, type Vec3 } from '../units';
 import { boneAxis, fromBone, meshOf, stationOf } from './bone-axis';
+import { keptByFoot } from './kept';
 import { meshCentroid, verticesOf } from './mesh';
 import { partAxis, partsOf } from './parts';
 import { carried, placeOn, scaleOn, sectionMiddle } from './places';
@@ -122,7 +123,7 @@ export const placesOf = (foot: Foot, bone: BoneId): readonly Region[] =>
     .map((rule) => patchRegion(foot, rule, (id) => boneAxis(foot, id)));
 
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
-export const regionsOf = (foot: Foot): Region[] => {
+export const regionsOf = keptByFoot((foot): readonly Region[] => {
   const axes = new Map<BoneId, BoneAxis>();
   const axisOf = (bone: BoneId): BoneAxis => {
     const axis = axes.get(bone) ?? boneAxis(foot, bone);
@@ -145,4 +146,4 @@ export const regionsOf = (foot: Foot): Region[] => {
         : bandAlong(foot, rule, rule.across.axis),
     ),
   ];
-};
+});

@@ -8,6 +8,7 @@
 import { type BoneId, idOf, type JointId, type RegionId } from '../ids';
 import { cross, dot, type Vec3 } from '../units';
 import { boneAxis, fromBone, inBone, meshOf, stationOf } from './bone-axis';
+import { keptByFoot } from './kept';
 import { MT5 } from './region-names';
 import { sliceMesh } from './slice';
 import type { BoneAxis, Foot, Joint, Zone } from './types';
@@ -60,7 +61,7 @@ export const endLength = (foot: Foot, bone: BoneId, axis: BoneAxis, end: 'near' 
   return widest;
 };
 
-export const zonesOf = (foot: Foot): Zone[] => {
+export const zonesOf = keptByFoot((foot): readonly Zone[] => {
   const axis = boneAxis(foot, 'metatarsal5');
   const [proximal, distal] = facetStretch(foot, INTERMETATARSAL_45);
   const borders: [RegionId, number][] = [
@@ -77,7 +78,7 @@ export const zonesOf = (foot: Foot): Zone[] => {
     fromMm = toMm;
     return zone;
   });
-};
+});
 
 /** The zone a station lies in; a border belongs to the zone distal to it. Null off the bone. */
 export const zoneAt = (zones: readonly Zone[], sMm: number): RegionId | null => {
