@@ -3,7 +3,7 @@
  * read, not even between two frames. Everything that assistive technology could read is written down at each change of the page.
  */
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { chipOf, explained, open } from './walk';
 
 /** All that can be read now: texts, spoken names, values of fields, and the labels in the picture. */
@@ -89,7 +89,7 @@ const openExample = async (page: Page, name: string) => {
   await page.locator('.panel').getByRole('button', { name }).click();
 };
 
-test('the watch itself sees what is left standing', async ({ page, appUrl }) => {
+test('the watch itself sees what is left standing', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-dancer');
   await drawn(page);
   await watch(page);
@@ -121,7 +121,7 @@ test('sentence, stamps, side, labels, chosen bone and what-if go at once', async
   await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
 });
 
-test('a handed page loses its picture and its tick with its case', async ({ page, appUrl }) => {
+test('a handed page loses its picture and its tick with its case', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-dancer&view=hand');
   await page.getByLabel('I have read this page').check();
   await expect(page.locator('.sheet canvas')).toBeVisible();
@@ -144,7 +144,7 @@ test('a handed page loses its picture and its tick with its case', async ({ page
   await expect(page.getByLabel('I have read this page')).not.toBeChecked();
 });
 
-test('a form that was open on a claim of one case is closed with it', async ({ page, appUrl }) => {
+test('a form that was open on a claim of one case is closed with it', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-dancer&view=known');
   await page.getByRole('button', { name: 'Change: Side' }).click();
   await expect(page.locator('.claim-form')).toBeVisible();
@@ -171,25 +171,26 @@ test('a new explanation begun from the form of another is empty', async ({ page,
   await expect(page.getByRole('radio', { name: 'Told by the person' })).toBeChecked();
 });
 
-test('an own case that was kept is the first thing on the screen, not an invented one before it', async ({
-  page,
-  appUrl,
-}) => {
-  await open(page, appUrl, '#view=new');
-  await chipOf(page, /Which side/, 'Left').click();
-  await page.waitForTimeout(700);
-  await page.addInitScript(() => {
-    const lines: string[] = [];
-    Object.assign(window, { lines });
-    new MutationObserver(() => {
-      const line = document.querySelector('.case-line')?.textContent;
-      if (line) lines.push(line);
-    }).observe(document, { subtree: true, childList: true, characterData: true });
-  });
-  await page.goto('about:blank');
-  await open(page, appUrl);
-  await expect(page.locator('.case-line')).toContainText('Your case: left foot');
-  const lines = (await page.evaluate(() => Reflect.get(window, 'lines'))) as string[];
-  expect(lines.length).toBeGreaterThan(0);
-  expect(lines.filter((line) => line.includes('Invented'))).toEqual([]);
-});
+test(
+  'an own case that was kept is the first thing on the screen, not an invented one before it',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl, '#view=new');
+    await chipOf(page, /Which side/, 'Left').click();
+    await page.waitForTimeout(700);
+    await page.addInitScript(() => {
+      const lines: string[] = [];
+      Object.assign(window, { lines });
+      new MutationObserver(() => {
+        const line = document.querySelector('.case-line')?.textContent;
+        if (line) lines.push(line);
+      }).observe(document, { subtree: true, childList: true, characterData: true });
+    });
+    await page.goto('about:blank');
+    await open(page, appUrl);
+    await expect(page.locator('.case-line')).toContainText('Your case: left foot');
+    const lines = (await page.evaluate(() => Reflect.get(window, 'lines'))) as string[];
+    expect(lines.length).toBeGreaterThan(0);
+    expect(lines.filter((line) => line.includes('Invented'))).toEqual([]);
+  },
+);

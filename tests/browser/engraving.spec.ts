@@ -1,5 +1,6 @@
 /** The engraving measured on its own pixels, under the fixed software renderer. What is allowed is in the design's look document. */
 import { expect, type Page, test } from '@playwright/test';
+import { LONG_RUN } from './fixtures';
 import { openPlatePage } from './plate-page/open-page';
 import type { Calm, Ink } from './plate-page/plate-page';
 
@@ -63,21 +64,26 @@ for (const look of process.env.UNDERFOOT_LONG ? ['paper', 'slate', 'contrast'] :
 const INK_WITHIN = 0.014;
 /** The edge of a hatch line falls anywhere within a pixel of its six. Seen: 0.018, where two hatches cross. */
 const HATCH_WITHIN = 0.02;
-test('dots lay down the ink they are asked for, from near and from afar, on round bones and flat ones', async () => {
-  for (const share of [0.082, 0.163, 0.272]) {
-    for (const bone of ['metatarsal5', 'calcaneus'] as const) {
-      for (const mmPerPx of [0.2, 0.34]) {
-        const got = await ink('blood', share, bone, mmPerPx, -66);
-        expect(got.pixels).toBeGreaterThan(2000);
-        expect(Math.abs(got.share - share), `${share} on ${bone} at ${mmPerPx} mm a pixel: ${got.share}`).toBeLessThan(
-          INK_WITHIN,
-        );
+test(
+  'dots lay down the ink they are asked for, from near and from afar, on round bones and flat ones',
+  LONG_RUN,
+  async () => {
+    for (const share of [0.082, 0.163, 0.272]) {
+      for (const bone of ['metatarsal5', 'calcaneus'] as const) {
+        for (const mmPerPx of [0.2, 0.34]) {
+          const got = await ink('blood', share, bone, mmPerPx, -66);
+          expect(got.pixels).toBeGreaterThan(2000);
+          expect(
+            Math.abs(got.share - share),
+            `${share} on ${bone} at ${mmPerPx} mm a pixel: ${got.share}`,
+          ).toBeLessThan(INK_WITHIN);
+        }
       }
     }
-  }
-});
+  },
+);
 
-test('hatch lays down a quarter of ink, crossed hatch what two hatches leave', async () => {
+test('hatch lays down a quarter of ink, crossed hatch what two hatches leave', LONG_RUN, async () => {
   for (const mmPerPx of [0.15, 0.34]) {
     for (const [zone, share] of [
       [1, 0.25],

@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { readContent } from '../../src/cli/read-content';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { withoutPicture } from './walk';
 
 const { cards } = readContent();
@@ -87,30 +87,31 @@ test('every card opens under its own address: danger sign first, sources, and no
   await expect(field(page)).toBeVisible();
 });
 
-test('bone and part from the lists, by keyboard, give what a tap gives, and the part is named as why', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await page.goto(`${appUrl}#view=find&reader=study`);
-  const bone = page.getByLabel('Or a bone');
-  await bone.focus();
-  // Down the list key by key: letters typed far apart, as on a busy machine, begin a new word each.
-  for (let down = 0; down < 60 && (await bone.inputValue()) !== 'metatarsal5'; down++)
-    await page.keyboard.press('ArrowDown');
-  await expect(bone).toHaveValue('metatarsal5');
-  const part = page.getByLabel('Part of it');
-  await part.selectOption({ label: 'zone 3, proximal shaft' });
-  await expect(page.locator('.seek-hit').first()).toContainText('zone 3');
-  await expect(page.locator('.seek-why').first()).toContainText('zone 3, proximal shaft');
-  await expect(page.getByText('Place: fifth metatarsal, zone 3, proximal shaft')).toBeVisible();
-  expect(await violations(page)).toEqual([]);
-  await bone.selectOption({ label: 'cuboid' });
-  await expect(page.getByText('Place: cuboid')).toBeVisible();
-  await page.getByRole('button', { name: 'Take the place back' }).press('Enter');
-  await expect(bone).toHaveValue('');
-  await expect(part).toHaveCount(0);
-});
+test(
+  'bone and part from the lists, by keyboard, give what a tap gives, and the part is named as why',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await page.goto(`${appUrl}#view=find&reader=study`);
+    const bone = page.getByLabel('Or a bone');
+    await bone.focus();
+    // Down the list key by key: letters typed far apart, as on a busy machine, begin a new word each.
+    for (let down = 0; down < 60 && (await bone.inputValue()) !== 'metatarsal5'; down++)
+      await page.keyboard.press('ArrowDown');
+    await expect(bone).toHaveValue('metatarsal5');
+    const part = page.getByLabel('Part of it');
+    await part.selectOption({ label: 'zone 3, proximal shaft' });
+    await expect(page.locator('.seek-hit').first()).toContainText('zone 3');
+    await expect(page.locator('.seek-why').first()).toContainText('zone 3, proximal shaft');
+    await expect(page.getByText('Place: fifth metatarsal, zone 3, proximal shaft')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await bone.selectOption({ label: 'cuboid' });
+    await expect(page.getByText('Place: cuboid')).toBeVisible();
+    await page.getByRole('button', { name: 'Take the place back' }).press('Enter');
+    await expect(bone).toHaveValue('');
+    await expect(part).toHaveCount(0);
+  },
+);
 
 test('what is not so, what is asked, and a code that is none of these are told; what is typed stays plain text', async ({
   page,

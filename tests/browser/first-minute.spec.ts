@@ -4,7 +4,7 @@
  */
 import type { Page } from '@playwright/test';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 // Most of these tests are of words; drawing the foot without a graphics card is most of their cost: they go without a picture.
 import { CASE, chipOf, chooseFile, explained, open, withoutBands, withoutPicture } from './walk';
 
@@ -156,19 +156,23 @@ test('the walk goes from heel to toe by keys, each stop one cut of the camera wh
   await expect(title(page)).toHaveText('Underfoot');
 });
 
-test('the walk shows nothing of an open case, and gives it back when it is left', async ({ page, appUrl }) => {
-  await open(page, appUrl, '#demo=demo-dancer&reader=study');
-  await expect(page.locator('.stage-overlay')).toContainText('In this part');
-  await page.getByRole('link', { name: 'Walk from heel to toe' }).click();
-  await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
-  await expect(page.locator('.stage-overlay')).toContainText('Calcaneus');
-  await expect(page.locator('.stage-overlay')).not.toContainText('In this part');
-  await expect(page.locator('.stage figcaption')).not.toContainText('Left');
-  await page.getByRole('button', { name: 'Leave the walk' }).click();
-  await expect(title(page)).toHaveText('Where is it?');
-  await expect(page.locator('.stage-overlay')).toContainText('In this part');
-  await expect(page.locator('.bone-card')).toHaveCount(0);
-});
+test(
+  'the walk shows nothing of an open case, and gives it back when it is left',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl, '#demo=demo-dancer&reader=study');
+    await expect(page.locator('.stage-overlay')).toContainText('In this part');
+    await page.getByRole('link', { name: 'Walk from heel to toe' }).click();
+    await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
+    await expect(page.locator('.stage-overlay')).toContainText('Calcaneus');
+    await expect(page.locator('.stage-overlay')).not.toContainText('In this part');
+    await expect(page.locator('.stage figcaption')).not.toContainText('Left');
+    await page.getByRole('button', { name: 'Leave the walk' }).click();
+    await expect(title(page)).toHaveText('Where is it?');
+    await expect(page.locator('.stage-overlay')).toContainText('In this part');
+    await expect(page.locator('.bone-card')).toHaveCount(0);
+  },
+);
 
 test('the walk goes on in words where no picture can be drawn', async ({ page, appUrl }) => {
   await withoutPicture(page);
@@ -178,37 +182,41 @@ test('the walk goes on in words where no picture can be drawn', async ({ page, a
   await expect(page.locator('.one-sentence')).not.toBeEmpty();
 });
 
-test('keys and hands open by ? and by a button, close by Escape, and give the focus back', async ({ page, appUrl }) => {
-  await open(page, appUrl);
-  await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
-  const dialog = page.getByRole('dialog', { name: 'Keys and hands' });
-  await page.locator('.stage-picture').focus();
-  await page.keyboard.press('?');
-  await expect(dialog).toBeVisible();
-  expect(await violations(page)).toEqual([]);
-  await page.keyboard.press('Escape');
-  await expect(dialog).toBeHidden();
-  await expect(page.locator('.stage-picture')).toBeFocused();
+test(
+  'keys and hands open by ? and by a button, close by Escape, and give the focus back',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl);
+    await expect(page.locator('.stage[data-ready="true"]')).toBeVisible();
+    const dialog = page.getByRole('dialog', { name: 'Keys and hands' });
+    await page.locator('.stage-picture').focus();
+    await page.keyboard.press('?');
+    await expect(dialog).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await expect(dialog).toBeHidden();
+    await expect(page.locator('.stage-picture')).toBeFocused();
 
-  const button = page.getByRole('button', { name: 'Keys and hands' });
-  // The browser tells of the closing a task later than it closes: a press in between would open what is then told as closed.
-  await expect(async () => {
-    await button.press('Enter');
-    await expect(dialog).toBeVisible({ timeout: 2000 });
-  }).toPass({ timeout: 20_000 });
-  await dialog.getByLabel('The key ? opens this').press('Space');
-  await dialog.getByRole('button', { name: 'Close' }).press('Enter');
-  await expect(button).toBeFocused();
-  // Turned off, the key is the picture's alone.
-  await page.keyboard.press('?');
-  await expect(dialog).toBeHidden();
-  await page.locator('.stage-picture').focus();
-  await expect(page.locator('.stage-picture')).toBeFocused();
-  await page.keyboard.press('?');
-  await expect(dialog).toBeVisible();
-});
+    const button = page.getByRole('button', { name: 'Keys and hands' });
+    // The browser tells of the closing a task later than it closes: a press in between would open what is then told as closed.
+    await expect(async () => {
+      await button.press('Enter');
+      await expect(dialog).toBeVisible({ timeout: 2000 });
+    }).toPass({ timeout: 20_000 });
+    await dialog.getByLabel('The key ? opens this').press('Space');
+    await dialog.getByRole('button', { name: 'Close' }).press('Enter');
+    await expect(button).toBeFocused();
+    // Turned off, the key is the picture's alone.
+    await page.keyboard.press('?');
+    await expect(dialog).toBeHidden();
+    await page.locator('.stage-picture').focus();
+    await expect(page.locator('.stage-picture')).toBeFocused();
+    await page.keyboard.press('?');
+    await expect(dialog).toBeVisible();
+  },
+);
 
-test('? is a sign like any other where text is typed', async ({ page, appUrl }) => {
+test('? is a sign like any other where text is typed', LONG_RUN, async ({ page, appUrl }) => {
   await withoutPicture(page);
   await open(page, appUrl, '#view=known');
   await page.getByRole('button', { name: 'Add a claim' }).click();
@@ -218,24 +226,25 @@ test('? is a sign like any other where text is typed', async ({ page, appUrl }) 
   await expect(page.getByRole('dialog')).toHaveCount(0);
 });
 
-test('a page with nothing on it yet says what would be there and leads to the one next step', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await open(page, appUrl, '#view=new');
-  for (const view of ['explain', 'known', 'say', 'hand', 'ask', 'show']) {
-    await page.goto(`${appUrl}#view=${view}`);
-    if (view === 'ask') await page.getByRole('radio', { name: 'Three for the patient' }).check();
-    const nothing = page.locator('.nothing-yet');
-    await expect(nothing, view).toHaveCount(1);
-    await expect(nothing.getByRole('link', { name: 'Say what is known' })).toBeVisible();
-    if (AXED.has(view)) expect(await violations(page), view).toEqual([]);
-  }
-  await expect(page.locator('.sheet, .script')).toHaveCount(0);
-  await page.getByRole('link', { name: 'Say what is known' }).click();
-  await expect(title(page)).toHaveText('What do you know?');
-});
+test(
+  'a page with nothing on it yet says what would be there and leads to the one next step',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl, '#view=new');
+    for (const view of ['explain', 'known', 'say', 'hand', 'ask', 'show']) {
+      await page.goto(`${appUrl}#view=${view}`);
+      if (view === 'ask') await page.getByRole('radio', { name: 'Three for the patient' }).check();
+      const nothing = page.locator('.nothing-yet');
+      await expect(nothing, view).toHaveCount(1);
+      await expect(nothing.getByRole('link', { name: 'Say what is known' })).toBeVisible();
+      if (AXED.has(view)) expect(await violations(page), view).toEqual([]);
+    }
+    await expect(page.locator('.sheet, .script')).toHaveCount(0);
+    await page.getByRole('link', { name: 'Say what is known' }).click();
+    await expect(title(page)).toHaveText('What do you know?');
+  },
+);
 
 test('a link that asks for what is not here is answered, and nothing is lost', async ({ page, appUrl }) => {
   await withoutPicture(page);

@@ -5,6 +5,9 @@ import { test as base, expect } from '@playwright/test';
 
 export { expect };
 
+/** Of a test that only `npm run test:long` runs: the same rule once more on another size, case or look, or a corner of one. */
+export const LONG_RUN = { tag: '@long' };
+
 export const test = base.extend<{ appUrl: string; strict: undefined }>({
   // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the fixture's needs from this pattern
   appUrl: async ({}, use) => {

@@ -1,6 +1,6 @@
 /** The focus goes on at a sensible place where something vanishes, and what takes a while says so. */
 import { readFileSync } from 'node:fs';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import {
   chooseFile,
   framesLater,
@@ -33,23 +33,24 @@ test('dropping the what-if leads to the heading, from the banner and from the fo
   await expect(heading(page)).toBeFocused();
 });
 
-test('back to the foot of the case keeps the focus on its button, which then has nothing to do', async ({
-  page,
-  appUrl,
-}) => {
-  await open(page, appUrl);
-  await page.getByText('The foot itself: shape, pose, measures').click();
-  await page.getByRole('slider', { name: 'Arch' }).press('End');
-  await expect(page.locator('.what-if-banner')).toBeVisible();
-  const back = page.getByRole('button', { name: 'Back to the foot of the case' });
-  await expect(back).toBeEnabled();
-  await pressByKey(page, back);
-  await expect(page.locator('.what-if-banner')).toHaveCount(0);
-  await expect(back).toBeDisabled();
-  // The browser takes the focus from a disabled button with the next frame.
-  await framesLater(page);
-  await expect(back).toBeFocused();
-});
+test(
+  'back to the foot of the case keeps the focus on its button, which then has nothing to do',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl);
+    await page.getByText('The foot itself: shape, pose, measures').click();
+    await page.getByRole('slider', { name: 'Arch' }).press('End');
+    await expect(page.locator('.what-if-banner')).toBeVisible();
+    const back = page.getByRole('button', { name: 'Back to the foot of the case' });
+    await expect(back).toBeEnabled();
+    await pressByKey(page, back);
+    await expect(page.locator('.what-if-banner')).toHaveCount(0);
+    await expect(back).toBeDisabled();
+    // The browser takes the focus from a disabled button with the next frame.
+    await framesLater(page);
+    await expect(back).toBeFocused();
+  },
+);
 
 const handball = readFileSync(new URL('../../content/cases/handball-zone-2.case.json', import.meta.url), 'utf8');
 
@@ -98,73 +99,76 @@ test('the only claim removed leads to the heading', async ({ page, appUrl }) => 
   await expect(heading(page)).toBeFocused();
 });
 
-test('adding a claim starts in its first field, changing one in the first that can be changed', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await open(page, appUrl, '#view=known');
-  await pressByKey(page, page.getByRole('button', { name: 'Add a claim' }));
-  await expect(page.getByLabel('About')).toBeFocused();
-  await pressByKey(page, page.getByRole('button', { name: 'Leave it' }));
-  await expect(heading(page)).toBeFocused();
-  await pressByKey(page, page.getByRole('button', { name: /^Change/ }).first());
-  await expect(page.getByLabel('About')).toBeDisabled();
-  await expect(page.locator('.claim-form :is(select, input):not(:disabled)').first()).toBeFocused();
-});
+test(
+  'adding a claim starts in its first field, changing one in the first that can be changed',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl, '#view=known');
+    await pressByKey(page, page.getByRole('button', { name: 'Add a claim' }));
+    await expect(page.getByLabel('About')).toBeFocused();
+    await pressByKey(page, page.getByRole('button', { name: 'Leave it' }));
+    await expect(heading(page)).toBeFocused();
+    await pressByKey(page, page.getByRole('button', { name: /^Change/ }).first());
+    await expect(page.getByLabel('About')).toBeDisabled();
+    await expect(page.locator('.claim-form :is(select, input):not(:disabled)').first()).toBeFocused();
+  },
+);
 
-test('however the question before wiping is closed, the focus goes back to the button of the case', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await open(page, appUrl);
-  const button = page.locator('.bar-case');
-  const dialog = page.getByRole('dialog', { name: 'Finish?' });
-  const ask = async (): Promise<void> => {
-    await pressByKey(page, button);
-    await pressByKey(page, page.getByRole('button', { name: 'Finish and remove everything' }));
-    await expect(dialog).toBeVisible();
-  };
-  await ask();
-  await page.keyboard.press('Escape');
-  await expect(dialog).toBeHidden();
-  await expect(button).toBeFocused();
-  await ask();
-  await pressByKey(page, dialog.getByRole('button', { name: 'Go on working' }));
-  await expect(dialog).toBeHidden();
-  await expect(button).toBeFocused();
-  await ask();
-  await pressByKey(page, dialog.getByRole('button', { name: 'Remove everything' }));
-  await expect(heading(page)).toHaveText('Underfoot');
-  await expect(heading(page)).toBeFocused();
-});
+test(
+  'however the question before wiping is closed, the focus goes back to the button of the case',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl);
+    const button = page.locator('.bar-case');
+    const dialog = page.getByRole('dialog', { name: 'Finish?' });
+    const ask = async (): Promise<void> => {
+      await pressByKey(page, button);
+      await pressByKey(page, page.getByRole('button', { name: 'Finish and remove everything' }));
+      await expect(dialog).toBeVisible();
+    };
+    await ask();
+    await page.keyboard.press('Escape');
+    await expect(dialog).toBeHidden();
+    await expect(button).toBeFocused();
+    await ask();
+    await pressByKey(page, dialog.getByRole('button', { name: 'Go on working' }));
+    await expect(dialog).toBeHidden();
+    await expect(button).toBeFocused();
+    await ask();
+    await pressByKey(page, dialog.getByRole('button', { name: 'Remove everything' }));
+    await expect(heading(page)).toHaveText('Underfoot');
+    await expect(heading(page)).toBeFocused();
+  },
+);
 
 for (const [name, address] of [
   ['the start page', '#view=start'],
   ['the explain page', '#question=where'],
 ] as const) {
-  test(`an error that is read leads on to the heading of ${name}; the size told is the file's own`, async ({
-    page,
-    appUrl,
-  }) => {
-    await withoutPicture(page);
-    await page.goto(`${appUrl}${address}`);
-    const big = Buffer.alloc(5 * 1024 * 1024, 32);
-    if (address === '#view=start')
-      await page
-        .locator('input[type="file"]')
-        .setInputFiles({ name: 'x.case.json', mimeType: 'application/json', buffer: big });
-    else await chooseFile(page, big);
-    const problem = page.locator('.problem');
-    await expect(problem).toContainText('The file is 5 MB. A case file is never larger than 2 MB.');
-    await pressByKey(page, problem.getByRole('button', { name: 'All right' }));
-    await expect(problem).toHaveCount(0);
-    await expect(heading(page)).toBeFocused();
-  });
+  test(
+    `an error that is read leads on to the heading of ${name}; the size told is the file's own`,
+    name === 'the start page' ? {} : LONG_RUN,
+    async ({ page, appUrl }) => {
+      await withoutPicture(page);
+      await page.goto(`${appUrl}${address}`);
+      const big = Buffer.alloc(5 * 1024 * 1024, 32);
+      if (address === '#view=start')
+        await page
+          .locator('input[type="file"]')
+          .setInputFiles({ name: 'x.case.json', mimeType: 'application/json', buffer: big });
+      else await chooseFile(page, big);
+      const problem = page.locator('.problem');
+      await expect(problem).toContainText('The file is 5 MB. A case file is never larger than 2 MB.');
+      await pressByKey(page, problem.getByRole('button', { name: 'All right' }));
+      await expect(problem).toHaveCount(0);
+      await expect(heading(page)).toBeFocused();
+    },
+  );
 }
 
-test('strokes wiped or taken back lead to the tool in the hand', async ({ page, appUrl }) => {
+test('strokes wiped or taken back lead to the tool in the hand', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl);
   const pen = page.getByRole('button', { name: 'Draw on the bones' });
   await pen.click();
@@ -204,25 +208,29 @@ test('the ends of the walk and of the patient screen keep the focus', async ({ p
   await expect(before).toBeFocused();
 });
 
-test('a page to hand over is not printed before its picture is drawn, and says so', async ({ page, appUrl }) => {
-  await page.addInitScript(() => {
-    const make = window.createImageBitmap.bind(window);
-    const held = new Promise<void>((letGo) => Object.assign(window, { letGo }));
-    Object.assign(window, { createImageBitmap: (blob: Blob) => held.then(() => make(blob)) });
-  });
-  await open(page, appUrl, '#view=hand');
-  const print = page.getByRole('button', { name: 'Print' });
-  await page.getByLabel('I have read this page').check();
-  await expect(page.locator('.sheet-figure')).toHaveText('The picture is being drawn.');
-  await expect(page.locator('.sheet canvas')).toBeHidden();
-  await expect(page.locator('.hand-controls [role="status"]')).toHaveText('The picture is being drawn.');
-  await expect(print).toBeDisabled();
-  await page.evaluate(() => Reflect.get(window, 'letGo')());
-  await expect(page.locator('.sheet canvas[data-drawn="true"]')).toBeVisible({ timeout: 40_000 });
-  await expect(page.locator('.sheet-no-figure')).toHaveCount(0);
-  await expect(page.locator('.hand-controls [role="status"]')).toHaveText('The picture is drawn.');
-  await expect(print).toBeEnabled();
-});
+test(
+  'a page to hand over is not printed before its picture is drawn, and says so',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await page.addInitScript(() => {
+      const make = window.createImageBitmap.bind(window);
+      const held = new Promise<void>((letGo) => Object.assign(window, { letGo }));
+      Object.assign(window, { createImageBitmap: (blob: Blob) => held.then(() => make(blob)) });
+    });
+    await open(page, appUrl, '#view=hand');
+    const print = page.getByRole('button', { name: 'Print' });
+    await page.getByLabel('I have read this page').check();
+    await expect(page.locator('.sheet-figure')).toHaveText('The picture is being drawn.');
+    await expect(page.locator('.sheet canvas')).toBeHidden();
+    await expect(page.locator('.hand-controls [role="status"]')).toHaveText('The picture is being drawn.');
+    await expect(print).toBeDisabled();
+    await page.evaluate(() => Reflect.get(window, 'letGo')());
+    await expect(page.locator('.sheet canvas[data-drawn="true"]')).toBeVisible({ timeout: 40_000 });
+    await expect(page.locator('.sheet-no-figure')).toHaveCount(0);
+    await expect(page.locator('.hand-controls [role="status"]')).toHaveText('The picture is drawn.');
+    await expect(print).toBeEnabled();
+  },
+);
 
 const NO_PICTURE = 'This device could not draw the picture. The page has none.';
 test('a page whose picture cannot be drawn says so and can be printed', async ({ page, appUrl }) => {
@@ -237,7 +245,7 @@ test('a page whose picture cannot be drawn says so and can be printed', async ({
   await expect(page.locator('.sheet-no-figure')).toBeVisible();
 });
 
-test('a still says that it is being made, and its button keeps the focus', async ({ page, appUrl }) => {
+test('a still says that it is being made, and its button keeps the focus', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=say&question=why');
   await expect(page.locator('.stage[data-ready]')).toBeVisible();
   await listen(page);
@@ -249,7 +257,7 @@ test('a still says that it is being made, and its button keeps the focus', async
   await expect(page.getByText('The still is being made…')).toHaveCount(0);
 });
 
-test('a model says that it is being made, and the other waits', async ({ page, appUrl }) => {
+test('a model says that it is being made, and the other waits', LONG_RUN, async ({ page, appUrl }) => {
   test.setTimeout(240_000);
   await open(page, appUrl);
   await page.getByText('The foot itself: shape, pose, measures').click();

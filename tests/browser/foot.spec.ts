@@ -7,7 +7,7 @@ import { assembleFoot, DEFAULT_FOOT, decodeGlb } from '../../src/anatomy';
 import { radiographicAngles } from '../../src/anatomy/angles';
 import { anglesSchema } from '../../src/anatomy/angles/schema';
 import { readShape } from '../../src/cli/read-shape';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 
 const FINE_MODEL = new URL('../../public/models/foot-right-fine.glb', import.meta.url);
 
@@ -44,64 +44,66 @@ test('a slider moves the picture as a what-if, by keyboard, and one button takes
   await expect(pitch).toContainText(/2[0-5] degrees/, { timeout: 60_000 });
 });
 
-test('a measure is drawn with its value, its usual values and their sources, a limit as a limit', async ({
-  page,
-  appUrl,
-}) => {
-  await openFoot(page, appUrl);
-  const lines = page.locator('.stage-picture svg text', { hasText: /^-?\d+°$/ });
-  await expect(lines).toHaveCount(0);
-  const button = page.getByRole('button', { name: /bend along the inner arch/ });
-  await button.click();
-  await expect(button).toHaveAttribute('aria-pressed', 'true');
-  await page.waitForSelector(READY);
-  await expect(lines).toHaveCount(1);
-  const measures = page.locator('.measures');
-  await expect(measures).toContainText('-4 degrees to 4 degrees');
-  await expect(measures).toContainText('(seen in its abstract)');
-  // Words of the trade are for those who study it.
-  await expect(measures).not.toContainText('How well readers agree:');
-  await expect(measures).not.toContainText('talus');
-  await button.click();
-  await expect(lines).toHaveCount(0);
-  // A limit is told as a limit and never as a usual value.
-  await page.getByRole('button', { name: /outward set of the big toe/ }).click();
-  await expect(measures).toContainText('below 15 degrees: adults.');
-  await expect(measures).toContainText('15.7 degrees on average: women.');
-});
+test(
+  'a measure is drawn with its value, its usual values and their sources, a limit as a limit',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await openFoot(page, appUrl);
+    const lines = page.locator('.stage-picture svg text', { hasText: /^-?\d+°$/ });
+    await expect(lines).toHaveCount(0);
+    const button = page.getByRole('button', { name: /bend along the inner arch/ });
+    await button.click();
+    await expect(button).toHaveAttribute('aria-pressed', 'true');
+    await page.waitForSelector(READY);
+    await expect(lines).toHaveCount(1);
+    const measures = page.locator('.measures');
+    await expect(measures).toContainText('-4 degrees to 4 degrees');
+    await expect(measures).toContainText('(seen in its abstract)');
+    // Words of the trade are for those who study it.
+    await expect(measures).not.toContainText('How well readers agree:');
+    await expect(measures).not.toContainText('talus');
+    await button.click();
+    await expect(lines).toHaveCount(0);
+    // A limit is told as a limit and never as a usual value.
+    await page.getByRole('button', { name: /outward set of the big toe/ }).click();
+    await expect(measures).toContainText('below 15 degrees: adults.');
+    await expect(measures).toContainText('15.7 degrees on average: women.');
+  },
+);
 
-test('a foot of another length is fitted again, but not under the hand that holds the slider', async ({
-  page,
-  appUrl,
-}) => {
-  // A foot is built and measured beside a picture drawn by the same processor: alone 1 to 3 minutes on a busy machine of two cores.
-  test.setTimeout(300_000);
-  await openFoot(page, appUrl);
-  /** World mm of a pixel, by the scale bar. */
-  const scaleMm = (): Promise<number> =>
-    page.locator('.stage-scale').evaluate((bar) => {
-      const px = Number(bar.querySelector('svg')?.getAttribute('width')) - 2;
-      return Number.parseFloat(bar.textContent ?? '') / px;
-    });
-  // A press of the key, so that the whole foot is what the picture shows.
-  const near = await scaleMm();
-  await page.locator('.stage-picture').press('1');
-  await expect.poll(scaleMm).toBeGreaterThan(1.5 * near);
-  const usual = await scaleMm();
-  const slider = page.getByRole('slider', { name: 'Length of the foot' });
-  await slider.scrollIntoViewIfNeeded();
-  const box = await slider.boundingBox();
-  if (box === null) throw new Error('no slider');
-  const before = await frames(page);
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width - 2, box.y + box.height / 2, { steps: 5 });
-  await expect.poll(() => frames(page), { timeout: 30_000 }).toBeGreaterThan(before);
-  await page.waitForTimeout(2500);
-  expect(await scaleMm()).toBeCloseTo(usual, 3);
-  await page.mouse.up();
-  await expect.poll(async () => (await scaleMm()) / usual, { timeout: 90_000 }).toBeGreaterThan(1.15);
-});
+test(
+  'a foot of another length is fitted again, but not under the hand that holds the slider',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    // A foot is built and measured beside a picture drawn by the same processor: alone 1 to 3 minutes on a busy machine of two cores.
+    test.setTimeout(300_000);
+    await openFoot(page, appUrl);
+    /** World mm of a pixel, by the scale bar. */
+    const scaleMm = (): Promise<number> =>
+      page.locator('.stage-scale').evaluate((bar) => {
+        const px = Number(bar.querySelector('svg')?.getAttribute('width')) - 2;
+        return Number.parseFloat(bar.textContent ?? '') / px;
+      });
+    // A press of the key, so that the whole foot is what the picture shows.
+    const near = await scaleMm();
+    await page.locator('.stage-picture').press('1');
+    await expect.poll(scaleMm).toBeGreaterThan(1.5 * near);
+    const usual = await scaleMm();
+    const slider = page.getByRole('slider', { name: 'Length of the foot' });
+    await slider.scrollIntoViewIfNeeded();
+    const box = await slider.boundingBox();
+    if (box === null) throw new Error('no slider');
+    const before = await frames(page);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width - 2, box.y + box.height / 2, { steps: 5 });
+    await expect.poll(() => frames(page), { timeout: 30_000 }).toBeGreaterThan(before);
+    await page.waitForTimeout(2500);
+    expect(await scaleMm()).toBeCloseTo(usual, 3);
+    await page.mouse.up();
+    await expect.poll(async () => (await scaleMm()) / usual, { timeout: 90_000 }).toBeGreaterThan(1.15);
+  },
+);
 
 /** Lines of the chosen measure and the picture they lie in, px of the screen. */
 const linesOnScreen = (page: Page): Promise<{ lines: DOMRect[]; picture: DOMRect }> =>
@@ -111,7 +113,7 @@ const linesOnScreen = (page: Page): Promise<{ lines: DOMRect[]; picture: DOMRect
     return { lines, picture: box(document.querySelector('.stage-picture')) };
   });
 
-test('on a phone a chosen measure is brought into view, whichever it is', async ({ page, appUrl }) => {
+test('on a phone a chosen measure is brought into view, whichever it is', LONG_RUN, async ({ page, appUrl }) => {
   test.setTimeout(180_000);
   await page.setViewportSize({ width: 390, height: 844 });
   await openFoot(page, appUrl);
@@ -140,7 +142,7 @@ test('on a phone a chosen measure is brought into view, whichever it is', async 
   }
 });
 
-test('those who study see how a measure is drawn and how well readers agree', async ({ page, appUrl }) => {
+test('those who study see how a measure is drawn and how well readers agree', LONG_RUN, async ({ page, appUrl }) => {
   await openFoot(page, appUrl, 'study');
   await page.getByRole('button', { name: /lateral talus-first metatarsal angle/ }).click();
   const measures = page.locator('.measures');
@@ -148,28 +150,29 @@ test('those who study see how a measure is drawn and how well readers agree', as
   await expect(measures).toContainText('How well readers agree:');
 });
 
-test('what is shown is what the fine surface of the shipped foot measures, in the list and in the picture', async ({
-  page,
-  appUrl,
-}) => {
-  const model = decodeGlb(new Uint8Array(await readFile(FINE_MODEL)));
-  const foot = assembleFoot(readShape(), DEFAULT_FOOT, 'standing', { ...model, level: 'fine' });
-  const measures = v.parse(anglesSchema, readShape().angles);
-  await openFoot(page, appUrl);
-  await expect(page.locator('.measures[data-state="current"]')).toBeAttached({ timeout: 45_000 });
-  for (const { id, value, unit } of radiographicAngles(foot)) {
-    const name = measures.find((measure) => measure.id === id)?.name ?? id;
-    const figure = unit === 'deg' ? Math.round(value) : unit === 'share' ? Math.round(100 * value) : value.toFixed(1);
-    const button = page.locator('.measure', { has: page.getByText(name, { exact: true }) });
-    await expect(button.locator('.number'), id).toHaveText(
-      new RegExp(`^${String(figure).replace(/^-0$/, '0')} (degrees|mm|%)$`),
-    );
-  }
-  const button = page.getByRole('button', { name: /^tilt of the heel bone/ });
-  await button.click();
-  const inList = (await button.locator('.number').textContent())?.replace(' degrees', '°');
-  await expect(page.locator('.stage-picture svg text', { hasText: /^-?\d+°$/ })).toHaveText(String(inList));
-});
+test(
+  'what is shown is what the fine surface of the shipped foot measures, in the list and in the picture',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    const model = decodeGlb(new Uint8Array(await readFile(FINE_MODEL)));
+    const foot = assembleFoot(readShape(), DEFAULT_FOOT, 'standing', { ...model, level: 'fine' });
+    const measures = v.parse(anglesSchema, readShape().angles);
+    await openFoot(page, appUrl);
+    await expect(page.locator('.measures[data-state="current"]')).toBeAttached({ timeout: 45_000 });
+    for (const { id, value, unit } of radiographicAngles(foot)) {
+      const name = measures.find((measure) => measure.id === id)?.name ?? id;
+      const figure = unit === 'deg' ? Math.round(value) : unit === 'share' ? Math.round(100 * value) : value.toFixed(1);
+      const button = page.locator('.measure', { has: page.getByText(name, { exact: true }) });
+      await expect(button.locator('.number'), id).toHaveText(
+        new RegExp(`^${String(figure).replace(/^-0$/, '0')} (degrees|mm|%)$`),
+      );
+    }
+    const button = page.getByRole('button', { name: /^tilt of the heel bone/ });
+    await button.click();
+    const inList = (await button.locator('.number').textContent())?.replace(' degrees', '°');
+    await expect(page.locator('.stage-picture svg text', { hasText: /^-?\d+°$/ })).toHaveText(String(inList));
+  },
+);
 
 const LEAVING: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ['closing the fold', (page) => page.getByText('The foot itself: shape, pose, measures').click()],
@@ -177,30 +180,34 @@ const LEAVING: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ['opening another page', (page) => page.getByRole('link', { name: 'Say it' }).click()],
 ];
 for (const [how, leave] of LEAVING) {
-  test(`${how} leaves no pose, no extra bone and no lines in the picture`, async ({ page, appUrl }) => {
-    await openFoot(page, appUrl);
-    const texts = page.locator('.stage-picture svg text');
-    await page.getByRole('button', { name: /tilt of the heel bone/ }).click();
-    await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(1, { timeout: 45_000 });
-    await page.getByRole('radio', { name: 'Heel raised' }).check();
-    // Such films are taken standing: no value of another pose beside their norms.
-    await expect(page.getByText('Such films are taken standing.')).toBeVisible();
-    await page.getByRole('button', { name: 'an extra bone behind the ankle' }).click();
-    const caption = page.locator('.stage figcaption');
-    await expect(caption).toContainText('Heel raised.', { timeout: 45_000 });
-    const inWords = page.locator('#picture-words');
-    await expect(inWords).toContainText('Heel raised. Also drawn, and not a break: an extra bone behind the ankle.');
-    await expect(texts.filter({ hasText: 'An extra bone behind the ankle' })).toHaveCount(1);
-    await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(0);
-    await leave(page);
-    await expect(caption).not.toContainText('Heel raised.');
-    await expect(inWords).not.toContainText('Also drawn');
-    await expect(texts.filter({ hasText: 'An extra bone behind the ankle' })).toHaveCount(0);
-    await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(0);
-  });
+  test(
+    `${how} leaves no pose, no extra bone and no lines in the picture`,
+    how === 'opening another page' ? {} : LONG_RUN,
+    async ({ page, appUrl }) => {
+      await openFoot(page, appUrl);
+      const texts = page.locator('.stage-picture svg text');
+      await page.getByRole('button', { name: /tilt of the heel bone/ }).click();
+      await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(1, { timeout: 45_000 });
+      await page.getByRole('radio', { name: 'Heel raised' }).check();
+      // Such films are taken standing: no value of another pose beside their norms.
+      await expect(page.getByText('Such films are taken standing.')).toBeVisible();
+      await page.getByRole('button', { name: 'an extra bone behind the ankle' }).click();
+      const caption = page.locator('.stage figcaption');
+      await expect(caption).toContainText('Heel raised.', { timeout: 45_000 });
+      const inWords = page.locator('#picture-words');
+      await expect(inWords).toContainText('Heel raised. Also drawn, and not a break: an extra bone behind the ankle.');
+      await expect(texts.filter({ hasText: 'An extra bone behind the ankle' })).toHaveCount(1);
+      await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(0);
+      await leave(page);
+      await expect(caption).not.toContainText('Heel raised.');
+      await expect(inWords).not.toContainText('Also drawn');
+      await expect(texts.filter({ hasText: 'An extra bone behind the ankle' })).toHaveCount(0);
+      await expect(texts.filter({ hasText: /^-?\d+°$/ })).toHaveCount(0);
+    },
+  );
 }
 
-test('a still is of the standing foot, whatever was tried a moment before', async ({ page, appUrl }) => {
+test('a still is of the standing foot, whatever was tried a moment before', LONG_RUN, async ({ page, appUrl }) => {
   const still = async (): Promise<Buffer> => {
     const coming = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Download a still' }).click();
@@ -229,15 +236,19 @@ test('what can be taken for a fracture is drawn beside its bone, with how a frac
   await expect.poll(triangles).toBeGreaterThan(before);
 });
 
-test('held in another way the picture moves and the page says what the words are about', async ({ page, appUrl }) => {
-  await openFoot(page, appUrl);
-  const before = await frames(page);
-  const still = await picture(page);
-  await page.getByRole('radio', { name: 'Heel raised' }).check();
-  await expect(page.getByText('Only the picture moves. The words are about the standing foot.')).toBeVisible();
-  await expect.poll(() => frames(page), { timeout: 20_000 }).toBeGreaterThan(before);
-  await expect.poll(async () => Buffer.compare(still, await picture(page)) === 0, { timeout: 20_000 }).toBe(false);
-});
+test(
+  'held in another way the picture moves and the page says what the words are about',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await openFoot(page, appUrl);
+    const before = await frames(page);
+    const still = await picture(page);
+    await page.getByRole('radio', { name: 'Heel raised' }).check();
+    await expect(page.getByText('Only the picture moves. The words are about the standing foot.')).toBeVisible();
+    await expect.poll(() => frames(page), { timeout: 20_000 }).toBeGreaterThan(before);
+    await expect.poll(async () => Buffer.compare(still, await picture(page)) === 0, { timeout: 20_000 }).toBe(false);
+  },
+);
 
 /** Corners of the triangles of a binary STL, 9 numbers each. */
 const trianglesOf = (bytes: Buffer): Float32Array[] =>
@@ -246,7 +257,7 @@ const trianglesOf = (bytes: Buffer): Float32Array[] =>
     return Float32Array.from({ length: 9 }, (_, k) => bytes.readFloatLE(at + 4 * k));
   });
 
-test('the file for printing is closed and of true size', async ({ page, appUrl }) => {
+test('the file for printing is closed and of true size', LONG_RUN, async ({ page, appUrl }) => {
   await openFoot(page, appUrl);
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'For printing (STL, true size)' }).click();

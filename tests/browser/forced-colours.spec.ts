@@ -1,7 +1,7 @@
 /** In forced colours (Windows: high contrast) what is chosen is told apart from what is not: by its ground, on a screenshot. */
 import type { Locator, Page } from '@playwright/test';
 import { readPng } from '../tools/picture-difference';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { chipOf, open } from './walk';
 
 /** The colour that most of a part of the screen has; `rows`: only of its first rows. */
@@ -20,7 +20,7 @@ const differ = async (chosen: Locator, other: Locator, rows?: number): Promise<v
   await expect.poll(async () => (await ground(chosen, rows)) !== (await ground(other, rows))).toBe(true);
 };
 
-test('in forced colours what is chosen looks otherwise than what is not', async ({ page, appUrl }) => {
+test('in forced colours what is chosen looks otherwise than what is not', LONG_RUN, async ({ page, appUrl }) => {
   await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
   await page.setViewportSize({ width: 1440, height: 900 });
   await open(page, appUrl, '#question=how');

@@ -1,7 +1,7 @@
 /** What is kept, for how long, and that one control loses all of it; a bad file changes nothing. */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { chooseFile, explained, open, openFile, withoutPicture } from './walk';
 
 const handball = readFileSync(new URL('../../content/cases/handball-zone-2.case.json', import.meta.url), 'utf8');
@@ -72,22 +72,26 @@ const bad: readonly (readonly [string, string | Buffer])[] = [
   ],
   ['a file of 40 MB', Buffer.alloc(40 * 1024 * 1024, 32)],
 ];
-test('a bad file is refused with what, where and a remedy, whatever is wrong with it', async ({ page, appUrl }) => {
-  await withoutPicture(page);
-  await open(page, appUrl, '#view=known');
-  const before = await page.locator('.claim-list').textContent();
-  const problem = page.locator('.problem');
-  for (const [name, text] of bad) {
-    expect(String(text).slice(0, 4000), name).not.toBe(handball.slice(0, 4000));
-    await chooseFile(page, text);
-    await expect(problem, name).toBeVisible();
-    await expect(problem, name).toContainText('Nothing was changed');
-    expect(await problem.locator('p').count(), name).toBeGreaterThanOrEqual(3);
-    expect(await page.locator('.claim-list').textContent(), name).toBe(before);
-    await problem.getByRole('button', { name: 'All right' }).click();
-    await expect(problem, name).toBeHidden();
-  }
-});
+test(
+  'a bad file is refused with what, where and a remedy, whatever is wrong with it',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl, '#view=known');
+    const before = await page.locator('.claim-list').textContent();
+    const problem = page.locator('.problem');
+    for (const [name, text] of bad) {
+      expect(String(text).slice(0, 4000), name).not.toBe(handball.slice(0, 4000));
+      await chooseFile(page, text);
+      await expect(problem, name).toBeVisible();
+      await expect(problem, name).toContainText('Nothing was changed');
+      expect(await problem.locator('p').count(), name).toBeGreaterThanOrEqual(3);
+      expect(await page.locator('.claim-list').textContent(), name).toBe(before);
+      await problem.getByRole('button', { name: 'All right' }).click();
+      await expect(problem, name).toBeHidden();
+    }
+  },
+);
 
 const stores = (page: Page) =>
   page.evaluate(async () => ({
@@ -183,51 +187,56 @@ const worked = (() => {
   };
 })();
 
-test('how it ended is said with its day, its endpoint and its result, and read back', async ({ page, appUrl }) => {
-  await open(page, appUrl, '#view=known');
-  await page.getByRole('button', { name: 'Add a claim' }).click();
-  await page.getByLabel('About').selectOption({ label: 'How it ended' });
-  await page.getByLabel('What was waited for?').selectOption('match play');
-  await page.getByLabel('On which day?').fill('2026-10-05');
-  await page.getByRole('button', { name: 'Add this claim' }).click();
-  await expect(page.locator('.claim-form [role="alert"]')).toBeVisible();
-  await page.getByLabel('Was it reached?').selectOption({ label: 'Given up' });
-  await page.getByRole('button', { name: 'Add this claim' }).click();
-  const added = current(page).filter({ hasText: 'How it ended' });
-  await expect(added).toContainText('the return to matches was given up');
-  await added.getByRole('button', { name: 'Change: How it ended' }).click();
-  await expect(page.getByLabel('What was waited for?')).toHaveValue('match play');
-  await expect(page.getByLabel('On which day?')).toHaveValue('2026-10-05');
-  await page.getByLabel('Was it reached?').selectOption({ label: 'Reached' });
-  await page.getByRole('button', { name: 'Replace the claim' }).click();
-  await expect(added).toContainText('the first match was played');
-});
+test(
+  'how it ended is said with its day, its endpoint and its result, and read back',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl, '#view=known');
+    await page.getByRole('button', { name: 'Add a claim' }).click();
+    await page.getByLabel('About').selectOption({ label: 'How it ended' });
+    await page.getByLabel('What was waited for?').selectOption('match play');
+    await page.getByLabel('On which day?').fill('2026-10-05');
+    await page.getByRole('button', { name: 'Add this claim' }).click();
+    await expect(page.locator('.claim-form [role="alert"]')).toBeVisible();
+    await page.getByLabel('Was it reached?').selectOption({ label: 'Given up' });
+    await page.getByRole('button', { name: 'Add this claim' }).click();
+    const added = current(page).filter({ hasText: 'How it ended' });
+    await expect(added).toContainText('the return to matches was given up');
+    await added.getByRole('button', { name: 'Change: How it ended' }).click();
+    await expect(page.getByLabel('What was waited for?')).toHaveValue('match play');
+    await expect(page.getByLabel('On which day?')).toHaveValue('2026-10-05');
+    await page.getByLabel('Was it reached?').selectOption({ label: 'Reached' });
+    await page.getByRole('button', { name: 'Replace the claim' }).click();
+    await expect(added).toContainText('the first match was played');
+  },
+);
 
-test('what stands beside the claims is downloaded with them, survives a reload, and is gone with Finish', async ({
-  page,
-  appUrl,
-}) => {
-  await open(page, appUrl, '#view=known');
-  await openFile(page, JSON.stringify(worked));
-  await page.goto(`${appUrl}#view=known`);
-  const ended = current(page).filter({ hasText: 'the return to training was given up' });
-  await expect(ended).toHaveCount(1);
-  await expect.poll(() => kept(page)).toContain('away match');
-  await page.reload();
-  await expect(ended).toHaveCount(1);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.locator('.note').getByRole('button', { name: 'Download the case file' }).click(),
-  ]);
-  expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toEqual(worked);
-  await page.locator('.bar-case').click();
-  await page.getByRole('button', { name: 'Finish and remove everything' }).click();
-  await page.getByRole('button', { name: 'Remove everything', exact: true }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Underfoot');
-  await expect.poll(() => stores(page)).toEqual({ databases: [], local: 0, session: 0, caches: 0 });
-});
+test(
+  'what stands beside the claims is downloaded with them, survives a reload, and is gone with Finish',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl, '#view=known');
+    await openFile(page, JSON.stringify(worked));
+    await page.goto(`${appUrl}#view=known`);
+    const ended = current(page).filter({ hasText: 'the return to training was given up' });
+    await expect(ended).toHaveCount(1);
+    await expect.poll(() => kept(page)).toContain('away match');
+    await page.reload();
+    await expect(ended).toHaveCount(1);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.locator('.note').getByRole('button', { name: 'Download the case file' }).click(),
+    ]);
+    expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toEqual(worked);
+    await page.locator('.bar-case').click();
+    await page.getByRole('button', { name: 'Finish and remove everything' }).click();
+    await page.getByRole('button', { name: 'Remove everything', exact: true }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Underfoot');
+    await expect.poll(() => stores(page)).toEqual({ databases: [], local: 0, session: 0, caches: 0 });
+  },
+);
 
-test('a case file of version 1 still opens, with its claims', async ({ page, appUrl }) => {
+test('a case file of version 1 still opens, with its claims', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=known');
   const { forecasts: _, fixtures: __, clinic: ___, ...old } = worked;
   await openFile(page, JSON.stringify({ ...old, version: 1, claims: old.claims.slice(0, 1) }));

@@ -1,6 +1,6 @@
 /** The key beside a picture has the picture's own signs: the same pitch, the same break, and none that can be taken for another. */
 import type { Locator, Page } from '@playwright/test';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { framesLater, open, withoutBands, withoutPicture } from './walk';
 
 type XY = readonly [x: number, y: number];
@@ -71,16 +71,17 @@ const expectZoneHatch = async (items: Locator, pictureScale: number): Promise<vo
 const ready = (page: Page): Promise<void> =>
   expect(page.locator('.stage[data-ready="true"]')).toBeAttached({ timeout: 45_000 });
 
-test('zones are hatched in the key as on the bone: six pixels across the lines, a quarter of it ink', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await open(page, appUrl, '#demo=demo-handball&question=where');
-  await expectZoneHatch(page.locator('.legend-box .legend'), 1);
-  await open(page, appUrl, '#demo=demo-handball&view=show&question=where');
-  await expectZoneHatch(page.locator('.legend-short .legend'), 1);
-});
+test(
+  'zones are hatched in the key as on the bone: six pixels across the lines, a quarter of it ink',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl, '#demo=demo-handball&question=where');
+    await expectZoneHatch(page.locator('.legend-box .legend'), 1);
+    await open(page, appUrl, '#demo=demo-handball&view=show&question=where');
+    await expectZoneHatch(page.locator('.legend-short .legend'), 1);
+  },
+);
 
 /** The ring in the picture is the one line of forty pieces: `ringPoints` in src/stage/overlay/shapes.ts. */
 const ringInPicture = (page: Page): Promise<boolean> =>
@@ -88,26 +89,27 @@ const ringInPicture = (page: Page): Promise<boolean> =>
     .locator('.stage-overlay path')
     .evaluateAll((paths) => paths.some((path) => path.getAttribute('d')?.match(/L/g)?.length === 40));
 
-test('the key of the break is the sign in the picture, and goes over to the ring where the picture does', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutBands(page);
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  const key = page.locator('.legend-box .break-signs');
-  await open(page, appUrl, '#demo=demo-handball&question=how');
-  await ready(page);
-  expect(await ringInPicture(page)).toBe(false);
-  await expect(key.locator('.saw')).toHaveCount(1);
-  await expect(key.locator('.ring')).toHaveCount(0);
-  await expect(key).toHaveText('the break, somewhere in this part');
-  for (let press = 0; press < 9; press += 1) await page.getByRole('button', { name: 'Farther away' }).click();
-  await ready(page);
-  expect(await ringInPicture(page)).toBe(true);
-  await expect(key.locator('.ring')).toHaveCount(1);
-  await expect(key.locator('.saw')).toHaveCount(0);
-  await expect(key).toHaveText('the break is in this part');
-});
+test(
+  'the key of the break is the sign in the picture, and goes over to the ring where the picture does',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutBands(page);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const key = page.locator('.legend-box .break-signs');
+    await open(page, appUrl, '#demo=demo-handball&question=how');
+    await ready(page);
+    expect(await ringInPicture(page)).toBe(false);
+    await expect(key.locator('.saw')).toHaveCount(1);
+    await expect(key.locator('.ring')).toHaveCount(0);
+    await expect(key).toHaveText('the break, somewhere in this part');
+    for (let press = 0; press < 9; press += 1) await page.getByRole('button', { name: 'Farther away' }).click();
+    await ready(page);
+    expect(await ringInPicture(page)).toBe(true);
+    await expect(key.locator('.ring')).toHaveCount(1);
+    await expect(key.locator('.saw')).toHaveCount(0);
+    await expect(key).toHaveText('the break is in this part');
+  },
+);
 
 test('a confirmed break is solid in the key, a reported one hollow, a what-if dashed', async ({ page, appUrl }) => {
   const key = page.locator('.legend-box .break-signs');
@@ -126,98 +128,106 @@ test('a confirmed break is solid in the key, a reported one hollow, a what-if da
   await expect(key).toHaveText('the break, what if');
 });
 
-test('where the model says nothing, the key is of bent and broken strokes, and no zone hatch', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await withoutBands(page);
-  await open(page, appUrl, '#demo=demo-handball&question=how');
-  const item = page.locator('.legend li').filter({ hasText: 'the model says nothing here' });
-  await expect(page.locator('.legend .hatch')).toHaveCount(0);
-  const strokes = strokesOf((await item.locator('.broken').getAttribute('d')) ?? '');
-  expect(strokes.length).toBeGreaterThan(6);
-  for (const stroke of strokes) {
-    expect(stroke).toHaveLength(3);
-    const turns = stroke.slice(1).map(([x, y], i) => Math.atan2(y - (stroke[i]?.[1] ?? 0), x - (stroke[i]?.[0] ?? 0)));
-    expect(Math.abs((turns[1] ?? 0) - (turns[0] ?? 0))).toBeGreaterThan(0.3);
-    // A line of a zone runs from edge to edge, 20 px high.
-    const heights = stroke.map(([, y]) => y);
-    expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(10);
-  }
-});
+test(
+  'where the model says nothing, the key is of bent and broken strokes, and no zone hatch',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await withoutBands(page);
+    await open(page, appUrl, '#demo=demo-handball&question=how');
+    const item = page.locator('.legend li').filter({ hasText: 'the model says nothing here' });
+    await expect(page.locator('.legend .hatch')).toHaveCount(0);
+    const strokes = strokesOf((await item.locator('.broken').getAttribute('d')) ?? '');
+    expect(strokes.length).toBeGreaterThan(6);
+    for (const stroke of strokes) {
+      expect(stroke).toHaveLength(3);
+      const turns = stroke
+        .slice(1)
+        .map(([x, y], i) => Math.atan2(y - (stroke[i]?.[1] ?? 0), x - (stroke[i]?.[0] ?? 0)));
+      expect(Math.abs((turns[1] ?? 0) - (turns[0] ?? 0))).toBeGreaterThan(0.3);
+      // A line of a zone runs from edge to edge, 20 px high.
+      const heights = stroke.map(([, y]) => y);
+      expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(10);
+    }
+  },
+);
 
 /** look.md, section 4: captions and legends at least 13 px. */
 const LEAST_LETTERS_PX = 13;
 
 for (const view of ['explain', 'show'] as const) {
-  test(`letters of the stress ramp can be read at 1024 and at 320, ${view}`, async ({ page, appUrl }) => {
-    await withoutPicture(page);
-    await withoutBands(page);
-    await open(page, appUrl, `#demo=demo-handball&question=how&reader=study&view=${view}`);
-    for (const [width, height] of [
-      [1024, 768],
-      [320, 640],
-    ] as const) {
-      await page.setViewportSize({ width, height });
-      await framesLater(page);
-      const ramp = page.locator('.ramp');
-      // None and most: multiples of walking stand at the borders only where the bands of both allow a size, which they do in no case here.
-      await expect(ramp.locator('text')).toHaveCount(2);
-      const read = await ramp.evaluate((svg) => {
-        const scale = (svg as SVGSVGElement).getScreenCTM()?.a ?? Number.NaN;
-        const frame = svg.getBoundingClientRect();
-        return [...svg.querySelectorAll('text')].map((text) => {
-          const box = text.getBoundingClientRect();
-          return {
-            px: Number.parseFloat(getComputedStyle(text).fontSize) * scale,
-            from: box.left - frame.left,
-            to: box.right - frame.left,
-            beyond: Math.max(box.right - frame.right, box.bottom - frame.bottom, frame.left - box.left),
-          };
+  test(
+    `letters of the stress ramp can be read at 1024 and at 320, ${view}`,
+    view === 'explain' ? {} : LONG_RUN,
+    async ({ page, appUrl }) => {
+      await withoutPicture(page);
+      await withoutBands(page);
+      await open(page, appUrl, `#demo=demo-handball&question=how&reader=study&view=${view}`);
+      for (const [width, height] of [
+        [1024, 768],
+        [320, 640],
+      ] as const) {
+        await page.setViewportSize({ width, height });
+        await framesLater(page);
+        const ramp = page.locator('.ramp');
+        // None and most: multiples of walking stand at the borders only where the bands of both allow a size, which they do in no case here.
+        await expect(ramp.locator('text')).toHaveCount(2);
+        const read = await ramp.evaluate((svg) => {
+          const scale = (svg as SVGSVGElement).getScreenCTM()?.a ?? Number.NaN;
+          const frame = svg.getBoundingClientRect();
+          return [...svg.querySelectorAll('text')].map((text) => {
+            const box = text.getBoundingClientRect();
+            return {
+              px: Number.parseFloat(getComputedStyle(text).fontSize) * scale,
+              from: box.left - frame.left,
+              to: box.right - frame.left,
+              beyond: Math.max(box.right - frame.right, box.bottom - frame.bottom, frame.left - box.left),
+            };
+          });
         });
-      });
-      for (const [i, text] of read.entries()) {
-        // The scale of a drawing laid out in whole pixels is off by less than half a pixel of its width.
-        expect(text.px).toBeGreaterThanOrEqual(LEAST_LETTERS_PX * 0.998);
-        expect(text.beyond).toBeLessThanOrEqual(0.5);
-        if (i < 7) expect(text.from).toBeGreaterThan(read[i - 1]?.to ?? -1);
+        for (const [i, text] of read.entries()) {
+          // The scale of a drawing laid out in whole pixels is off by less than half a pixel of its width.
+          expect(text.px).toBeGreaterThanOrEqual(LEAST_LETTERS_PX * 0.998);
+          expect(text.beyond).toBeLessThanOrEqual(0.5);
+          if (i < 7) expect(text.from).toBeGreaterThan(read[i - 1]?.to ?? -1);
+        }
       }
-    }
-  });
+    },
+  );
 }
 
-test('the figure of the handout has its key, at the scale of the figure, whole and in black', async ({
-  page,
-  appUrl,
-}) => {
-  await page.setViewportSize({ width: 1280, height: 900 });
-  for (const demo of ['demo-handball', 'demo-hill-runner'] as const) {
-    await open(page, appUrl, `#view=hand&demo=${demo}`);
-    const canvas = page.locator('.sheet canvas[data-drawn="true"]');
-    await expect(canvas).toBeVisible({ timeout: 40_000 });
-    for (const media of ['screen', 'print'] as const) {
-      await page.emulateMedia({ media });
-      const key = page.locator('.sheet-key');
-      // src/render/figure.ts draws 680 by 300 px; what is shown of it keeps its shape within its place.
-      const scale = await canvas.evaluate((each) =>
-        Math.min(each.getBoundingClientRect().width / 680, each.getBoundingClientRect().height / 300),
-      );
-      await expectZoneHatch(key, scale);
-      // Looked at: the hill runner's bone is thin where it is broken, so that both its pictures have the ring.
-      await expect(key.locator('.break-signs .ring')).toHaveCount(1);
-      await expect(key.locator('.saw')).toHaveCount(demo === 'demo-handball' ? 1 : 0);
-      const cut = await key.evaluate((list) => {
-        const inside = list.getBoundingClientRect();
-        const boxes = [...list.querySelectorAll('li, svg')].map((each) => each.getBoundingClientRect());
-        return Math.max(...boxes.map((box) => Math.max(box.bottom - inside.bottom, box.right - inside.right)));
-      });
-      expect(cut).toBeLessThanOrEqual(0.5);
-      const colours = await key
-        .locator('path')
-        .evaluateAll((paths) => paths.map((path) => getComputedStyle(path).stroke));
-      expect(new Set(colours.filter((colour) => colour !== 'rgb(255, 255, 255)'))).toEqual(new Set(['rgb(0, 0, 0)']));
+test(
+  'the figure of the handout has its key, at the scale of the figure, whole and in black',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    for (const demo of ['demo-handball', 'demo-hill-runner'] as const) {
+      await open(page, appUrl, `#view=hand&demo=${demo}`);
+      const canvas = page.locator('.sheet canvas[data-drawn="true"]');
+      await expect(canvas).toBeVisible({ timeout: 40_000 });
+      for (const media of ['screen', 'print'] as const) {
+        await page.emulateMedia({ media });
+        const key = page.locator('.sheet-key');
+        // src/render/figure.ts draws 680 by 300 px; what is shown of it keeps its shape within its place.
+        const scale = await canvas.evaluate((each) =>
+          Math.min(each.getBoundingClientRect().width / 680, each.getBoundingClientRect().height / 300),
+        );
+        await expectZoneHatch(key, scale);
+        // Looked at: the hill runner's bone is thin where it is broken, so that both its pictures have the ring.
+        await expect(key.locator('.break-signs .ring')).toHaveCount(1);
+        await expect(key.locator('.saw')).toHaveCount(demo === 'demo-handball' ? 1 : 0);
+        const cut = await key.evaluate((list) => {
+          const inside = list.getBoundingClientRect();
+          const boxes = [...list.querySelectorAll('li, svg')].map((each) => each.getBoundingClientRect());
+          return Math.max(...boxes.map((box) => Math.max(box.bottom - inside.bottom, box.right - inside.right)));
+        });
+        expect(cut).toBeLessThanOrEqual(0.5);
+        const colours = await key
+          .locator('path')
+          .evaluateAll((paths) => paths.map((path) => getComputedStyle(path).stroke));
+        expect(new Set(colours.filter((colour) => colour !== 'rgb(255, 255, 255)'))).toEqual(new Set(['rgb(0, 0, 0)']));
+      }
+      await page.emulateMedia({ media: 'screen' });
     }
-    await page.emulateMedia({ media: 'screen' });
-  }
-});
+  },
+);

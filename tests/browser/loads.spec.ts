@@ -1,7 +1,7 @@
 /** Question 2 as it is used: sliders by keyboard, the band before greyed until the new one stands, edges, tables, and who reads what. */
 import type { Locator, Page } from '@playwright/test';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { bandsOnHold, open, withoutBands, withoutPicture } from './walk';
 
 /** Bands are some thousand frames in a worker; the picture is drawn in software beside it. */
@@ -22,97 +22,102 @@ for (const [width, height] of [
   [1440, 900],
   [390, 844],
 ] as const) {
-  test(`a step of a slider is answered at once, and what was worked out before stays greyed until the new is, at ${width}`, async ({
-    page,
-    appUrl,
-  }) => {
-    const bands = await bandsOnHold(page);
-    await withoutPicture(page);
-    await page.setViewportSize({ width, height });
-    await open(page, appUrl, `${HOW}&reader=study`);
-    await fold(page, 'What if it were otherwise?').click();
-    await fold(page, 'What raises the load here?').click();
-    const why = page.locator('.why-here');
-    await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
-    await expect(words(page)).toContainText('its size is beyond what the theory can state');
+  test(
+    `a step of a slider is answered at once, and what was worked out before stays greyed until the new is, at ${width}`,
+    width === 390 ? LONG_RUN : {},
+    async ({ page, appUrl }) => {
+      const bands = await bandsOnHold(page);
+      await withoutPicture(page);
+      await page.setViewportSize({ width, height });
+      await open(page, appUrl, `${HOW}&reader=study`);
+      await fold(page, 'What if it were otherwise?').click();
+      await fold(page, 'What raises the load here?').click();
+      const why = page.locator('.why-here');
+      await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
+      await expect(words(page)).toContainText('its size is beyond what the theory can state');
 
-    // Another movement: nothing worked out for the one before is left, and no number that would be taken back.
-    await bands.hold();
-    await page.getByRole('combobox', { name: 'Movement' }).selectOption('standing');
-    await expect(ratio(page)).toHaveAttribute('data-bands', 'none');
-    await expect(words(page)).toHaveText('Whether this pulls harder than walking is being worked out.');
-    await expect(why).toHaveAttribute('data-bands', 'none');
-    await expect(page.locator('.contributors > li')).toHaveCount(0);
-    await expect(ratio(page).locator('svg')).toHaveCount(0);
-    await bands.release();
-    await banded(page);
-    await expect(words(page)).toContainText('standing on both feet below push-off in walking');
-    await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
-    const standing = (await words(page).textContent()) ?? '';
+      // Another movement: nothing worked out for the one before is left, and no number that would be taken back.
+      await bands.hold();
+      await page.getByRole('combobox', { name: 'Movement' }).selectOption('standing');
+      await expect(ratio(page)).toHaveAttribute('data-bands', 'none');
+      await expect(words(page)).toHaveText('Whether this pulls harder than walking is being worked out.');
+      await expect(why).toHaveAttribute('data-bands', 'none');
+      await expect(page.locator('.contributors > li')).toHaveCount(0);
+      await expect(ratio(page).locator('svg')).toHaveCount(0);
+      await bands.release();
+      await banded(page);
+      await expect(words(page)).toContainText('standing on both feet below push-off in walking');
+      await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
+      const standing = (await words(page).textContent()) ?? '';
 
-    // A step of the slider: its value and the run told with it are new, what was worked out stays and says that it is of before.
-    await bands.hold();
-    const carried = page.getByRole('slider', { name: 'Load carried' });
-    await carried.focus();
-    await page.keyboard.press('End');
-    const kg = Number(await carried.inputValue());
-    expect(kg).toBeGreaterThanOrEqual(10);
-    await expect(carried).toHaveAttribute('aria-valuetext', `${kg} kg`);
-    await expect(ratio(page)).toContainText(`Load carried: ${kg} kg.`);
-    await expect(ratio(page)).toHaveAttribute('data-bands', 'before');
-    await expect(words(page)).toHaveText('Whether this pulls harder than walking is being worked out.');
-    await expect(ratio(page).locator('svg')).toHaveCount(0);
-    await expect(why).toHaveAttribute('data-bands', 'before');
-    await expect(why).toContainText('These are of the value before. The new ones are being worked out.');
-    const rows = await page.locator('.contributors > li').count();
-    expect(rows).toBeGreaterThan(3);
-    expect(await page.locator('.contributors .held').count()).toBeGreaterThan(0);
-    await bands.release();
-    await banded(page);
-    await expect(words(page)).toContainText('its size is beyond what the theory can state');
-    await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
-    await expect(page.locator('.contributors .held')).toHaveCount(0);
-    await expect(why).not.toContainText('of the value before');
+      // A step of the slider: its value and the run told with it are new, what was worked out stays and says that it is of before.
+      await bands.hold();
+      const carried = page.getByRole('slider', { name: 'Load carried' });
+      await carried.focus();
+      await page.keyboard.press('End');
+      const kg = Number(await carried.inputValue());
+      expect(kg).toBeGreaterThanOrEqual(10);
+      await expect(carried).toHaveAttribute('aria-valuetext', `${kg} kg`);
+      await expect(ratio(page)).toContainText(`Load carried: ${kg} kg.`);
+      await expect(ratio(page)).toHaveAttribute('data-bands', 'before');
+      await expect(words(page)).toHaveText('Whether this pulls harder than walking is being worked out.');
+      await expect(ratio(page).locator('svg')).toHaveCount(0);
+      await expect(why).toHaveAttribute('data-bands', 'before');
+      await expect(why).toContainText('These are of the value before. The new ones are being worked out.');
+      const rows = await page.locator('.contributors > li').count();
+      expect(rows).toBeGreaterThan(3);
+      expect(await page.locator('.contributors .held').count()).toBeGreaterThan(0);
+      await bands.release();
+      await banded(page);
+      await expect(words(page)).toContainText('its size is beyond what the theory can state');
+      await expect(why).toHaveAttribute('data-bands', 'current', { timeout: BANDS_MS });
+      await expect(page.locator('.contributors .held')).toHaveCount(0);
+      await expect(why).not.toContainText('of the value before');
 
-    // Back by its own button: the same words again, and the hand stays at the slider.
-    await page.getByRole('button', { name: 'As it was: Load carried' }).click();
-    await expect(carried).toBeFocused();
-    await banded(page);
-    await expect(words(page)).toHaveText(standing);
-  });
+      // Back by its own button: the same words again, and the hand stays at the slider.
+      await page.getByRole('button', { name: 'As it was: Load carried' }).click();
+      await expect(carried).toBeFocused();
+      await banded(page);
+      await expect(words(page)).toHaveText(standing);
+    },
+  );
 
-  test(`tables, drawings and the whole calculation break no rule of access at ${width}`, async ({ page, appUrl }) => {
-    await withoutPicture(page);
-    await page.setViewportSize({ width, height });
-    await open(page, appUrl, `${HOW}&reader=study`);
-    await banded(page);
-    for (const title of [
-      'What if it were otherwise?',
-      'What raises the load here?',
-      'How sure is this?',
-      'Forces and stress along the bone',
-      'What this model cannot say',
-    ])
-      await fold(page, title).click();
-    for (const summary of await page.locator('.contributor > summary').all()) await summary.click();
-    for (const title of ['^The section at', '^How the numbers at', '^The numbers$'])
-      await page
-        .locator('.fold-body summary')
-        .filter({ hasText: new RegExp(title) })
-        .click();
-    // Each number stands over where the draws put it.
-    await expect(page.locator('table.stations .station-band').first()).toHaveText(/^−?\d[\d.]* to −?\d[\d.]*$/);
-    // A measured strain in its own unit.
-    await expect(page.getByText(/^\d+ \(\d+ to \d+\) microstrain$/).first()).toBeAttached();
-    expect(await violations(page)).toEqual([]);
-    await page.getByRole('button', { name: 'The whole calculation, with its sources' }).click();
-    await expect(page.locator('dialog.calculation table.figures').first()).toBeVisible();
-    expect(await violations(page)).toEqual([]);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    await page.keyboard.press('Escape');
-    await expect(page.getByRole('button', { name: 'The whole calculation, with its sources' })).toBeFocused();
-  });
+  test(
+    `tables, drawings and the whole calculation break no rule of access at ${width}`,
+    LONG_RUN,
+    async ({ page, appUrl }) => {
+      await withoutPicture(page);
+      await page.setViewportSize({ width, height });
+      await open(page, appUrl, `${HOW}&reader=study`);
+      await banded(page);
+      for (const title of [
+        'What if it were otherwise?',
+        'What raises the load here?',
+        'How sure is this?',
+        'Forces and stress along the bone',
+        'What this model cannot say',
+      ])
+        await fold(page, title).click();
+      for (const summary of await page.locator('.contributor > summary').all()) await summary.click();
+      for (const title of ['^The section at', '^How the numbers at', '^The numbers$'])
+        await page
+          .locator('.fold-body summary')
+          .filter({ hasText: new RegExp(title) })
+          .click();
+      // Each number stands over where the draws put it.
+      await expect(page.locator('table.stations .station-band').first()).toHaveText(/^−?\d[\d.]* to −?\d[\d.]*$/);
+      // A measured strain in its own unit.
+      await expect(page.getByText(/^\d+ \(\d+ to \d+\) microstrain$/).first()).toBeAttached();
+      expect(await violations(page)).toEqual([]);
+      await page.getByRole('button', { name: 'The whole calculation, with its sources' }).click();
+      await expect(page.locator('dialog.calculation table.figures').first()).toBeVisible();
+      expect(await violations(page)).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(width);
+      await page.keyboard.press('Escape');
+      await expect(page.getByRole('button', { name: 'The whole calculation, with its sources' })).toBeFocused();
+    },
+  );
 }
 
 test('which edge is loaded is for the person to choose, by keyboard, and changes the answer', async ({

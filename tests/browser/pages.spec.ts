@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { PAGES } from '../../src/pages/places';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { CASE, explained, framesLater, open, withoutBands, withoutPicture } from './walk';
 
 const TITLES = [
@@ -113,26 +113,26 @@ async function openFolds(page: Page) {
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on any page, ${colorScheme}`, async ({ page, appUrl }) => {
-    test.setTimeout(300_000);
-    await page.emulateMedia({ colorScheme });
-    // What bands tell stands in the same colours: one look with them will do.
-    if (colorScheme === 'dark') await withoutBands(page);
-    // What is made of the same parts has the same colours: the dark look of all pages is for the long run.
-    const some: readonly string[] = ['start', 'explain', 'known', 'find'];
-    const all = colorScheme === 'light' || process.env.UNDERFOOT_LONG;
-    for (const view of PAGES.filter((each) => all || some.includes(each))) {
-      await open(page, appUrl, addressOf(view));
-      expect(await violations(page), view).toEqual([]);
-    }
-    // Open folds are the same words in every look: in the dark one only the long run opens them, and all of them.
-    const folded = process.env.UNDERFOOT_LONG ? ['how', 'why', 'options', 'back'] : all ? ['why', 'back'] : [];
-    for (const question of folded) {
-      await open(page, appUrl, `#question=${question}&reader=study`);
-      await openFolds(page);
-      expect(await violations(page), question).toEqual([]);
-    }
-  });
+  test(
+    `axe finds nothing on any page, ${colorScheme}`,
+    colorScheme === 'dark' ? LONG_RUN : {},
+    async ({ page, appUrl }) => {
+      test.setTimeout(300_000);
+      await page.emulateMedia({ colorScheme });
+      // What bands tell stands in the same colours: one look with them will do.
+      if (colorScheme === 'dark') await withoutBands(page);
+      for (const view of PAGES) {
+        await open(page, appUrl, addressOf(view));
+        expect(await violations(page), view).toEqual([]);
+      }
+      const folded = process.env.UNDERFOOT_LONG ? ['how', 'why', 'options', 'back'] : ['back'];
+      for (const question of folded) {
+        await open(page, appUrl, `#question=${question}&reader=study`);
+        await openFolds(page);
+        expect(await violations(page), question).toEqual([]);
+      }
+    },
+  );
 }
 
 /** Pages are opened once and looked at in every width: to open one costs more than to look at it five times. */
@@ -153,34 +153,35 @@ const acrossOf = (page: Page) =>
   }));
 
 for (const views of [PAGES.slice(0, 3), PAGES.slice(3, 6), PAGES.slice(6, 9), PAGES.slice(9)]) {
-  test(`nothing scrolls sideways, at any width and with text of twice the size, and every target is 24 px or more: ${views.join(', ')}`, async ({
-    page,
-    appUrl,
-  }) => {
-    test.setTimeout(120_000);
-    for (const view of views) {
-      await page.setViewportSize({ width: WIDTHS[0], height: 800 });
-      await open(page, appUrl, addressOf(view));
-      for (const width of WIDTHS) {
-        await page.setViewportSize({ width, height: 800 });
+  test(
+    `nothing scrolls sideways, at any width and with text of twice the size, and every target is 24 px or more: ${views.join(', ')}`,
+    views.includes('explain') ? {} : LONG_RUN,
+    async ({ page, appUrl }) => {
+      test.setTimeout(120_000);
+      for (const view of views) {
+        await page.setViewportSize({ width: WIDTHS[0], height: 800 });
+        await open(page, appUrl, addressOf(view));
+        for (const width of WIDTHS) {
+          await page.setViewportSize({ width, height: 800 });
+          await framesLater(page);
+          const measured = await acrossOf(page);
+          expect(measured.width, `${view} at ${width}`).toBeGreaterThan(width - 20);
+          expect(measured.scroll, `${view} at ${width}`).toBeLessThanOrEqual(measured.width);
+          expect(measured.small, `${view} at ${width}`).toEqual([]);
+        }
+        await page.setViewportSize({ width: 1024, height: 768 });
+        const size = (percent: string): Promise<void> =>
+          page.evaluate((given) => {
+            document.documentElement.style.fontSize = given;
+          }, percent);
+        await size('200%');
         await framesLater(page);
-        const measured = await acrossOf(page);
-        expect(measured.width, `${view} at ${width}`).toBeGreaterThan(width - 20);
-        expect(measured.scroll, `${view} at ${width}`).toBeLessThanOrEqual(measured.width);
-        expect(measured.small, `${view} at ${width}`).toEqual([]);
+        const large = await acrossOf(page);
+        expect(large.scroll, `${view}, text of twice the size`).toBeLessThanOrEqual(large.width);
+        await size('');
       }
-      await page.setViewportSize({ width: 1024, height: 768 });
-      const size = (percent: string): Promise<void> =>
-        page.evaluate((given) => {
-          document.documentElement.style.fontSize = given;
-        }, percent);
-      await size('200%');
-      await framesLater(page);
-      const large = await acrossOf(page);
-      expect(large.scroll, `${view}, text of twice the size`).toBeLessThanOrEqual(large.width);
-      await size('');
-    }
-  });
+    },
+  );
 }
 
 test('forced colours keep the current question, the chosen reader and the words', async ({ page, appUrl }) => {
@@ -246,28 +247,29 @@ test('a patient reads no unit of stress and no term of the model, on the note an
   expect(await page.locator('.note').textContent()).toMatch(trade);
 });
 
-test('the patient screen has the key of the picture that it shows, and no sign that the picture lacks', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutBands(page);
-  const key = page.locator('.legend-short');
-  const at = (question: string) =>
-    open(page, appUrl, `#demo=demo-handball&view=show&question=${question}&reader=patient`);
-  await at('where');
-  await expect(key.locator('.hatch')).toHaveCount(3);
-  await at('how');
-  await expect(key.locator('.ramp rect')).toHaveCount(6);
-  await expect(key.locator('.ramp text').last()).toHaveText('most');
-  await expect(key.locator('.cord').first()).toBeVisible();
-  await expect(key.locator('.blocks')).toHaveCount(3);
-  await at('why');
-  // Three of the four states of feeding are left by this break and its screw, and the bare line between them.
-  await expect(key.locator('.dot')).toHaveCount(4);
-  await expect(key).not.toContainText('none of its known feeders');
-  await at('options');
-  await expect(key).toHaveCount(0);
-});
+test(
+  'the patient screen has the key of the picture that it shows, and no sign that the picture lacks',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutBands(page);
+    const key = page.locator('.legend-short');
+    const at = (question: string) =>
+      open(page, appUrl, `#demo=demo-handball&view=show&question=${question}&reader=patient`);
+    await at('where');
+    await expect(key.locator('.hatch')).toHaveCount(3);
+    await at('how');
+    await expect(key.locator('.ramp rect')).toHaveCount(6);
+    await expect(key.locator('.ramp text').last()).toHaveText('most');
+    await expect(key.locator('.cord').first()).toBeVisible();
+    await expect(key.locator('.blocks')).toHaveCount(3);
+    await at('why');
+    // Three of the four states of feeding are left by this break and its screw, and the bare line between them.
+    await expect(key.locator('.dot')).toHaveCount(4);
+    await expect(key).not.toContainText('none of its known feeders');
+    await at('options');
+    await expect(key).toHaveCount(0);
+  },
+);
 
 test('the patient sees the rule of weeks where the question is of weeks, and only there', async ({ page, appUrl }) => {
   await withoutPicture(page);
@@ -302,36 +304,38 @@ test('on a phone the current step of the rule shows its name, every step tells i
   expect(below).toBeLessThanOrEqual(0);
 });
 
-test('with text of twice the size the names in the picture are larger, and the bar covers nothing of its own', async ({
-  page,
-  appUrl,
-}) => {
-  await page.setViewportSize({ width: 1440, height: 900 });
-  await open(page, appUrl, '#demo=demo-hill-runner&question=where');
-  const letters = () =>
-    page
-      .locator('.stage-overlay text')
-      .first()
-      .evaluate((text) => Number.parseFloat(getComputedStyle(text).fontSize));
-  await expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
-  const usual = await letters();
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '200%';
-  });
-  await expect.poll(letters).toBeGreaterThan(1.5 * usual);
-  const covered = await page.locator('.bar').evaluate((bar) => {
-    const parts = [...bar.querySelectorAll('.brand, .case-line, button, a, label span')];
-    return parts.flatMap((one, i) =>
-      parts.slice(i + 1).flatMap((other) => {
-        if (one.contains(other) || other.contains(one)) return [];
-        const [a, b] = [one.getBoundingClientRect(), other.getBoundingClientRect()];
-        const apart = a.right <= b.left + 2 || b.right <= a.left + 2 || a.bottom <= b.top + 2 || b.bottom <= a.top + 2;
-        return apart || a.width < 2 || b.width < 2 ? [] : [`${one.textContent} / ${other.textContent}`];
-      }),
-    );
-  });
-  expect(covered).toEqual([]);
-});
+test(
+  'with text of twice the size the names in the picture are larger, and the bar covers nothing of its own',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await open(page, appUrl, '#demo=demo-hill-runner&question=where');
+    const letters = () =>
+      page
+        .locator('.stage-overlay text')
+        .first()
+        .evaluate((text) => Number.parseFloat(getComputedStyle(text).fontSize));
+    await expect(page.locator('.stage[data-ready="true"]')).toBeAttached();
+    const usual = await letters();
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    await expect.poll(letters).toBeGreaterThan(1.5 * usual);
+    const covered = await page.locator('.bar').evaluate((bar) => {
+      const parts = [...bar.querySelectorAll('.brand, .case-line, button, a, label span')];
+      return parts.flatMap((one, i) =>
+        parts.slice(i + 1).flatMap((other) => {
+          if (one.contains(other) || other.contains(one)) return [];
+          const [a, b] = [one.getBoundingClientRect(), other.getBoundingClientRect()];
+          const apart =
+            a.right <= b.left + 2 || b.right <= a.left + 2 || a.bottom <= b.top + 2 || b.bottom <= a.top + 2;
+          return apart || a.width < 2 || b.width < 2 ? [] : [`${one.textContent} / ${other.textContent}`];
+        }),
+      );
+    });
+    expect(covered).toEqual([]);
+  },
+);
 
 test('an address typed while the app is open is followed', async ({ page, appUrl }) => {
   await withoutPicture(page);
@@ -344,20 +348,21 @@ test('an address typed while the app is open is followed', async ({ page, appUrl
   await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
 });
 
-test('an address is followed even where the screen changes before the browser tells of it', async ({
-  page,
-  appUrl,
-}) => {
-  await open(page, appUrl);
-  await page.evaluate(() => {
-    location.hash = '#question=back&reader=study';
-    document.querySelector<HTMLInputElement>('input[name="reader-bar"][value="broadcast"]')?.click();
-  });
-  await expect(page.locator('.question-title')).toHaveText('When is it back?');
-  await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
-});
+test(
+  'an address is followed even where the screen changes before the browser tells of it',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl);
+    await page.evaluate(() => {
+      location.hash = '#question=back&reader=study';
+      document.querySelector<HTMLInputElement>('input[name="reader-bar"][value="broadcast"]')?.click();
+    });
+    await expect(page.locator('.question-title')).toHaveText('When is it back?');
+    await expect(page.getByRole('radio', { name: 'Study' })).toBeChecked();
+  },
+);
 
-test('an example opened by its address is there again after a reload', async ({ page, appUrl }) => {
+test('an example opened by its address is there again after a reload', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-dancer&question=how');
   await expect(page.locator('.bar')).toContainText('left foot');
   await page.reload();

@@ -15,6 +15,7 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
+  ...(process.env.UNDERFOOT_LONG ? {} : { grepInvert: /@long/ }),
   reporter: [
     ['list'],
     ['json', { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ?? '../../test-results/browser.json' }],

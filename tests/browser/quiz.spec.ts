@@ -2,7 +2,7 @@
 
 import { questionsOf } from '../../src/study';
 import { content, foot } from '../tools/explained';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { heading, open, withoutPicture } from './walk';
 
 test('ten questions can be answered from the list, and each says why', async ({ page, appUrl }) => {
@@ -58,7 +58,7 @@ test('three questions for the patient answer kindly, whatever is chosen', async 
   }
 });
 
-test('a bone that lies hidden from the outer side is lit where it can be seen', async ({ page, appUrl }) => {
+test('a bone that lies hidden from the outer side is lit where it can be seen', LONG_RUN, async ({ page, appUrl }) => {
   // The same ten questions as the app makes of that seed.
   const lit = (seed: number) => questionsOf(content, foot, { count: 10, seed })[0];
   const seed = Array.from({ length: 4000 }, (_, i) => i + 1).find((each) => {
@@ -79,7 +79,7 @@ test('a bone that lies hidden from the outer side is lit where it can be seen', 
   await expect(caption).toContainText('from below');
 });
 
-test('a bone is pointed to on the foot itself', async ({ page, appUrl }) => {
+test('a bone is pointed to on the foot itself', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=ask');
   const pointing = page.locator('.note', { hasText: 'Point to this bone' });
   for (let number = 1; number <= 10 && (await pointing.count()) === 0; number += 1) {

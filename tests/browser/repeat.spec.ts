@@ -1,7 +1,7 @@
 /** Weeks and wear in question 2; boot, sole, wedge and screw in question 4: by keyboard, heard, drawn as told, printed. */
 import type { Locator, Page } from '@playwright/test';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { framesLater, open, withoutBands, withoutPicture } from './walk';
 
 const openWeeks = async (page: Page, appUrl: string, demo: string, reader = 'patient'): Promise<Locator> => {
@@ -36,29 +36,33 @@ test('the weeks are set by keyboard, each value is spoken, and the sentence foll
   await expect(sentence).toContainText(/the bone gets 1\.7 to 2\.4 times.* the wear/);
 });
 
-test('weeks typed one by one stand in the table, and the whole is marked from memory', async ({ page, appUrl }) => {
-  const fold = await openWeeks(page, appUrl, 'demo-handball', 'study');
-  await expect(fold.locator('.repeat-mark .known-memory')).toHaveText('from memory');
-  await fold.getByLabel('sessions', { exact: true }).check();
-  await fold.getByLabel('one by one').check();
-  await fold.getByLabel('Week 2, sessions').fill('6');
-  await fold.getByText('The numbers, week by week').click();
-  const row = fold.locator('.wear-table tbody tr').nth(1);
-  await expect(row.locator('td').first()).toHaveText('6');
-  // Weeks of 3.3 and 6 sessions after weeks of 3: (1.1 + 2) / 2.
-  await expect(row.locator('td').nth(1)).toContainText('1.6');
-  await fold.getByText('The constants, and what this cannot say').click();
-  await expect(fold).toContainText('no risk and no probability');
-  expect(await violations(page)).toEqual([]);
-  // Printed: the drawing, the table and what was told, without the sliders' rails.
-  await page.emulateMedia({ media: 'print' });
-  await expect(fold.locator('.wear svg')).toBeVisible();
-  await expect(fold.locator('.wear-table')).toBeVisible();
-  await expect(fold.getByText('3 sessions a week')).toBeVisible();
-  await expect(fold.locator('input[type="range"]').first()).toBeHidden();
-});
+test(
+  'weeks typed one by one stand in the table, and the whole is marked from memory',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    const fold = await openWeeks(page, appUrl, 'demo-handball', 'study');
+    await expect(fold.locator('.repeat-mark .known-memory')).toHaveText('from memory');
+    await fold.getByLabel('sessions', { exact: true }).check();
+    await fold.getByLabel('one by one').check();
+    await fold.getByLabel('Week 2, sessions').fill('6');
+    await fold.getByText('The numbers, week by week').click();
+    const row = fold.locator('.wear-table tbody tr').nth(1);
+    await expect(row.locator('td').first()).toHaveText('6');
+    // Weeks of 3.3 and 6 sessions after weeks of 3: (1.1 + 2) / 2.
+    await expect(row.locator('td').nth(1)).toContainText('1.6');
+    await fold.getByText('The constants, and what this cannot say').click();
+    await expect(fold).toContainText('no risk and no probability');
+    expect(await violations(page)).toEqual([]);
+    // Printed: the drawing, the table and what was told, without the sliders' rails.
+    await page.emulateMedia({ media: 'print' });
+    await expect(fold.locator('.wear svg')).toBeVisible();
+    await expect(fold.locator('.wear-table')).toBeVisible();
+    await expect(fold.getByText('3 sessions a week')).toBeVisible();
+    await expect(fold.locator('input[type="range"]').first()).toBeHidden();
+  },
+);
 
-test('the drawing ends where the table does', async ({ page, appUrl }) => {
+test('the drawing ends where the table does', LONG_RUN, async ({ page, appUrl }) => {
   const fold = await openWeeks(page, appUrl, 'demo-handball');
   await fold.getByText('The numbers, week by week').click();
   const told = await fold.locator('.wear-table tbody tr:last-child td').nth(2).textContent();
@@ -83,33 +87,36 @@ test('the drawing ends where the table does', async ({ page, appUrl }) => {
   expect(drawn[1]).toBeCloseTo(high, 1);
 });
 
-test('letters of the new drawings can be read at every width, and nothing is pushed aside', async ({
-  page,
-  appUrl,
-}) => {
-  const letterPx = (drawing: Locator): Promise<number> =>
-    drawing.evaluate((svg) => {
-      const text = svg.querySelector('text');
-      if (text === null || !(svg instanceof SVGSVGElement)) return Number.NaN;
-      return Number.parseFloat(getComputedStyle(text).fontSize) * (svg.getScreenCTM()?.a ?? Number.NaN);
-    });
-  await page.setViewportSize({ width: 320, height: 640 });
-  const fold = await openWeeks(page, appUrl, 'demo-handball');
-  for (const [width, height] of [
-    [320, 640],
-    [390, 844],
-    [1440, 900],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    await framesLater(page);
-    // look.md, section 4: captions and legends at least 13 px.
-    await expect.poll(() => letterPx(fold.locator('.wear svg')), { message: `${width}` }).toBeGreaterThanOrEqual(12.9);
-    const beyond = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    await expect.poll(beyond, { message: `${width}` }).toBeLessThanOrEqual(0);
-  }
-});
+test(
+  'letters of the new drawings can be read at every width, and nothing is pushed aside',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    const letterPx = (drawing: Locator): Promise<number> =>
+      drawing.evaluate((svg) => {
+        const text = svg.querySelector('text');
+        if (text === null || !(svg instanceof SVGSVGElement)) return Number.NaN;
+        return Number.parseFloat(getComputedStyle(text).fontSize) * (svg.getScreenCTM()?.a ?? Number.NaN);
+      });
+    await page.setViewportSize({ width: 320, height: 640 });
+    const fold = await openWeeks(page, appUrl, 'demo-handball');
+    for (const [width, height] of [
+      [320, 640],
+      [390, 844],
+      [1440, 900],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await framesLater(page);
+      // look.md, section 4: captions and legends at least 13 px.
+      await expect
+        .poll(() => letterPx(fold.locator('.wear svg')), { message: `${width}` })
+        .toBeGreaterThanOrEqual(12.9);
+      const beyond = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      await expect.poll(beyond, { message: `${width}` }).toBeLessThanOrEqual(0);
+    }
+  },
+);
 
-test('supports and screw are told once the runs are made, and print', async ({ page, appUrl }) => {
+test('supports and screw are told once the runs are made, and print', LONG_RUN, async ({ page, appUrl }) => {
   await withoutPicture(page);
   test.setTimeout(120_000);
   await open(page, appUrl, '#demo=demo-handball&question=options&reader=study');

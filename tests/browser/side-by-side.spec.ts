@@ -1,7 +1,7 @@
 /** Two feet side by side: by keyboard, with their captions and sides, under one hand, told in words, at every width. */
 import type { Locator, Page } from '@playwright/test';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 
 const open = async (page: Page, appUrl: string): Promise<void> => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
@@ -85,67 +85,75 @@ test('the case and the what-if stand side by side, turn together, and Escape lea
   await expect(page.getByRole('slider', { name: 'Arch' })).toHaveAttribute('aria-valuetext', 'high');
 });
 
-test('one foot and the other turn as mirror images, one above the other on a phone', async ({ page, appUrl }) => {
-  test.setTimeout(240_000);
-  await page.setViewportSize({ width: 390, height: 844 });
-  await open(page, appUrl);
-  await opener(page).focus();
-  await page.keyboard.press('Enter');
-  await expect(dialogOf(page)).toBeVisible();
-  // Nothing was tried: there is no before and after to choose.
-  await expect(dialogOf(page).getByRole('radio', { name: 'The case and the what-if' })).toHaveCount(0);
-  await dialogOf(page).getByRole('radio', { name: 'Usual arch and high arch' }).focus();
-  await page.keyboard.press('ArrowLeft');
-  await expect(dialogOf(page).getByRole('radio', { name: 'With the other foot' })).toBeChecked();
-  await bothReady(page);
-  await expect(platesOf(page).locator('.pair-letter')).toHaveText(['R', 'L']);
-  const captions = platesOf(page).locator('figcaption');
-  await expect(captions.nth(0)).toHaveText('The foot of the case. Right foot.');
-  await expect(captions.nth(1)).toHaveText('The other foot, drawn as the mirror image. Left foot.');
-  await expect(dialogOf(page).locator('.pair-words')).toContainText('every measure is the same');
+test(
+  'one foot and the other turn as mirror images, one above the other on a phone',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    test.setTimeout(240_000);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await open(page, appUrl);
+    await opener(page).focus();
+    await page.keyboard.press('Enter');
+    await expect(dialogOf(page)).toBeVisible();
+    // Nothing was tried: there is no before and after to choose.
+    await expect(dialogOf(page).getByRole('radio', { name: 'The case and the what-if' })).toHaveCount(0);
+    await dialogOf(page).getByRole('radio', { name: 'Usual arch and high arch' }).focus();
+    await page.keyboard.press('ArrowLeft');
+    await expect(dialogOf(page).getByRole('radio', { name: 'With the other foot' })).toBeChecked();
+    await bothReady(page);
+    await expect(platesOf(page).locator('.pair-letter')).toHaveText(['R', 'L']);
+    const captions = platesOf(page).locator('figcaption');
+    await expect(captions.nth(0)).toHaveText('The foot of the case. Right foot.');
+    await expect(captions.nth(1)).toHaveText('The other foot, drawn as the mirror image. Left foot.');
+    await expect(dialogOf(page).locator('.pair-words')).toContainText('every measure is the same');
 
-  const before = await azimuths(page);
-  expect(before[1]).toBe(-(before[0] ?? 0));
-  await platesOf(page).nth(1).locator('.stage-picture').focus();
-  await page.keyboard.press('ArrowLeft');
-  await page.keyboard.press('ArrowLeft');
-  await expect.poll(() => turned(page, before).then(([by = 0]) => Math.abs(by))).toBeGreaterThan(5);
-  await bothReady(page);
-  const [first = 0, second] = await turned(page, before);
-  expect(second).toBeCloseTo(-first, 5);
+    const before = await azimuths(page);
+    expect(before[1]).toBe(-(before[0] ?? 0));
+    await platesOf(page).nth(1).locator('.stage-picture').focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => turned(page, before).then(([by = 0]) => Math.abs(by))).toBeGreaterThan(5);
+    await bothReady(page);
+    const [first = 0, second] = await turned(page, before);
+    expect(second).toBeCloseTo(-first, 5);
 
-  const boxes = await Promise.all([0, 1].map((index) => platesOf(page).nth(index).boundingBox()));
-  expect(boxes[1]?.x).toBe(boxes[0]?.x);
-  expect(boxes[1]?.y).toBeGreaterThan((boxes[0]?.y ?? 0) + (boxes[0]?.height ?? 0));
-  const sideways = () =>
-    dialogOf(page).evaluate((dialog) => [
-      dialog.scrollWidth - dialog.clientWidth,
-      document.documentElement.scrollWidth - innerWidth,
-    ]);
-  expect(await sideways()).toEqual([0, 0]);
-  expect(await violations(page)).toEqual([]);
-  await page.setViewportSize({ width: 320, height: 640 });
-  expect(await sideways()).toEqual([0, 0]);
-  await dialogOf(page).getByRole('button', { name: 'Close', exact: true }).press('Enter');
-  await expect(dialogOf(page)).toBeHidden();
-});
+    const boxes = await Promise.all([0, 1].map((index) => platesOf(page).nth(index).boundingBox()));
+    expect(boxes[1]?.x).toBe(boxes[0]?.x);
+    expect(boxes[1]?.y).toBeGreaterThan((boxes[0]?.y ?? 0) + (boxes[0]?.height ?? 0));
+    const sideways = () =>
+      dialogOf(page).evaluate((dialog) => [
+        dialog.scrollWidth - dialog.clientWidth,
+        document.documentElement.scrollWidth - innerWidth,
+      ]);
+    expect(await sideways()).toEqual([0, 0]);
+    expect(await violations(page)).toEqual([]);
+    await page.setViewportSize({ width: 320, height: 640 });
+    expect(await sideways()).toEqual([0, 0]);
+    await dialogOf(page).getByRole('button', { name: 'Close', exact: true }).press('Enter');
+    await expect(dialogOf(page)).toBeHidden();
+  },
+);
 
-test('where nothing can be drawn, captions, words and figures still tell the two apart', async ({ page, appUrl }) => {
-  test.setTimeout(240_000);
-  await page.addInitScript(() => {
-    const give = HTMLCanvasElement.prototype.getContext;
-    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-      return kind.startsWith('webgl') ? null : (give as (...all: unknown[]) => unknown).call(this, kind, ...rest);
-    } as typeof give;
-  });
-  await open(page, appUrl);
-  await opener(page).press('Enter');
-  const captions = platesOf(page).locator('figcaption');
-  await expect(captions.nth(0)).toHaveText('Usual arch. A right foot.', { timeout: 90_000 });
-  await expect(captions.nth(1)).toHaveText('High arch. A right foot.');
-  await expect(platesOf(page).getByText('This device cannot draw the feet.')).toHaveCount(2);
-  await expect(dialogOf(page).getByRole('row', { name: /tilt of the heel bone/ })).toContainText(/degrees more/, {
-    timeout: 120_000,
-  });
-  expect(await violations(page)).toEqual([]);
-});
+test(
+  'where nothing can be drawn, captions, words and figures still tell the two apart',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    test.setTimeout(240_000);
+    await page.addInitScript(() => {
+      const give = HTMLCanvasElement.prototype.getContext;
+      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+        return kind.startsWith('webgl') ? null : (give as (...all: unknown[]) => unknown).call(this, kind, ...rest);
+      } as typeof give;
+    });
+    await open(page, appUrl);
+    await opener(page).press('Enter');
+    const captions = platesOf(page).locator('figcaption');
+    await expect(captions.nth(0)).toHaveText('Usual arch. A right foot.', { timeout: 90_000 });
+    await expect(captions.nth(1)).toHaveText('High arch. A right foot.');
+    await expect(platesOf(page).getByText('This device cannot draw the feet.')).toHaveCount(2);
+    await expect(dialogOf(page).getByRole('row', { name: /tilt of the heel bone/ })).toContainText(/degrees more/, {
+      timeout: 120_000,
+    });
+    expect(await violations(page)).toEqual([]);
+  },
+);

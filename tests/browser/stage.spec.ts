@@ -1,6 +1,6 @@
 /** The 3D figure in the built app: what it draws, when it draws, and every way to move it. */
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { CASE } from './walk';
 
 const READY = '.stage[data-ready="true"]';
@@ -63,7 +63,7 @@ test('turns, moves, grows, starts again and cuts to a view by the keys of the st
   await expect(page.locator('.stage-picture')).not.toBeFocused();
 });
 
-test('does by button what a hand does by gesture', async ({ page, appUrl }) => {
+test('does by button what a hand does by gesture', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl);
   const buttons = page.locator('.stage-controls:not(.stage-tools) button');
   await expect(buttons).toHaveCount(7);
@@ -77,42 +77,43 @@ test('does by button what a hand does by gesture', async ({ page, appUrl }) => {
   }
 });
 
-test('a pen draws on the bones, goes along with them, and is taken back; another case wipes it', async ({
-  page,
-  appUrl,
-}) => {
-  await open(page, appUrl);
-  const strokes = page.locator('.stage-picture svg path[stroke-width="3"]');
-  const before = await strokes.count();
-  await page.getByRole('button', { name: 'Draw on the bones' }).click();
-  const box = await page.locator('.stage-picture').boundingBox();
-  if (box === null) throw new Error('no picture');
-  const draw = async (y: number): Promise<void> => {
-    await page.mouse.move(box.x + 0.3 * box.width, box.y + y * box.height);
-    await page.mouse.down();
-    for (let i = 1; i <= 12; i += 1) {
-      await page.mouse.move(box.x + (0.3 + 0.03 * i) * box.width, box.y + (y + 0.01 * i) * box.height);
-    }
-    await page.mouse.up();
-  };
-  await draw(0.45);
-  await expect.poll(() => strokes.count()).toBeGreaterThan(before);
-  const drawn = await strokes.first().getAttribute('d');
-  // The picture turns by its button while the pen is in the hand, and the stroke with it.
-  await page.getByRole('button', { name: 'Turn left' }).click();
-  await page.waitForSelector(READY);
-  await expect.poll(() => strokes.first().getAttribute('d')).not.toBe(drawn);
-  await draw(0.55);
-  await page.getByRole('button', { name: 'Take the last stroke back' }).click();
-  await page.getByRole('button', { name: 'Wipe all strokes' }).click();
-  await expect.poll(() => strokes.count()).toBe(before);
-  await draw(0.45);
-  await expect.poll(() => strokes.count()).toBeGreaterThan(before);
-  await page.locator('.bar-case').click();
-  await page.getByRole('button', { name: /Hill runner/ }).click();
-  await page.waitForSelector(READY);
-  await expect(page.getByRole('button', { name: 'Wipe all strokes' })).toHaveCount(0);
-});
+test(
+  'a pen draws on the bones, goes along with them, and is taken back; another case wipes it',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await open(page, appUrl);
+    const strokes = page.locator('.stage-picture svg path[stroke-width="3"]');
+    const before = await strokes.count();
+    await page.getByRole('button', { name: 'Draw on the bones' }).click();
+    const box = await page.locator('.stage-picture').boundingBox();
+    if (box === null) throw new Error('no picture');
+    const draw = async (y: number): Promise<void> => {
+      await page.mouse.move(box.x + 0.3 * box.width, box.y + y * box.height);
+      await page.mouse.down();
+      for (let i = 1; i <= 12; i += 1) {
+        await page.mouse.move(box.x + (0.3 + 0.03 * i) * box.width, box.y + (y + 0.01 * i) * box.height);
+      }
+      await page.mouse.up();
+    };
+    await draw(0.45);
+    await expect.poll(() => strokes.count()).toBeGreaterThan(before);
+    const drawn = await strokes.first().getAttribute('d');
+    // The picture turns by its button while the pen is in the hand, and the stroke with it.
+    await page.getByRole('button', { name: 'Turn left' }).click();
+    await page.waitForSelector(READY);
+    await expect.poll(() => strokes.first().getAttribute('d')).not.toBe(drawn);
+    await draw(0.55);
+    await page.getByRole('button', { name: 'Take the last stroke back' }).click();
+    await page.getByRole('button', { name: 'Wipe all strokes' }).click();
+    await expect.poll(() => strokes.count()).toBe(before);
+    await draw(0.45);
+    await expect.poll(() => strokes.count()).toBeGreaterThan(before);
+    await page.locator('.bar-case').click();
+    await page.getByRole('button', { name: /Hill runner/ }).click();
+    await page.waitForSelector(READY);
+    await expect(page.getByRole('button', { name: 'Wipe all strokes' })).toHaveCount(0);
+  },
+);
 
 test('finding by typing goes to a bone, a question and a page, by keyboard alone', async ({ page, appUrl }) => {
   await open(page, appUrl);
@@ -149,7 +150,7 @@ const overlapPx = (a: DOMRect, b: DOMRect): number =>
     Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top),
   );
 
-test('names with their Latin lie apart, though its letters come last', async ({ page, appUrl }) => {
+test('names with their Latin lie apart, though its letters come last', LONG_RUN, async ({ page, appUrl }) => {
   test.slow();
   await page.setViewportSize({ width: 1440, height: 900 });
   await page.goto(`${appUrl}${CASE}&reader=study`);
@@ -165,38 +166,41 @@ test('names with their Latin lie apart, though its letters come last', async ({ 
     .toEqual([]);
 });
 
-test('the stamp of a what-if covers no name, from above and from below, on plates of any size', async ({
-  page,
-  appUrl,
-}) => {
-  test.slow();
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await page.goto(`${appUrl}${CASE}`);
-  await page.waitForSelector(READY);
-  await page.getByText('The foot itself: shape, pose, measures').click();
-  await page.getByRole('slider', { name: 'Metatarsals turned inwards' }).press('ArrowRight');
-  await page.getByRole('radio', { name: 'Pushing off' }).check();
-  await expect(page.locator('.stage figcaption')).toContainText('Pushing off.', { timeout: 45_000 });
-  let names = 0;
-  for (const [width, height] of [
-    [1440, 900],
-    [1024, 768],
-    [390, 844],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    for (const key of ['3', '4']) {
-      const before = await frames(page);
-      await page.locator('.stage-picture').press(key);
-      await settled(page, before);
-      const tag = await page.locator('.plate-tag').evaluate((each) => each.getBoundingClientRect().toJSON() as DOMRect);
-      for (const { text, box } of await linesOf(page)) {
-        names += 1;
-        expect(overlapPx(tag, box), `${width} px, view ${key}: ${text}`).toBeLessThanOrEqual(0);
+test(
+  'the stamp of a what-if covers no name, from above and from below, on plates of any size',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    test.slow();
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.goto(`${appUrl}${CASE}`);
+    await page.waitForSelector(READY);
+    await page.getByText('The foot itself: shape, pose, measures').click();
+    await page.getByRole('slider', { name: 'Metatarsals turned inwards' }).press('ArrowRight');
+    await page.getByRole('radio', { name: 'Pushing off' }).check();
+    await expect(page.locator('.stage figcaption')).toContainText('Pushing off.', { timeout: 45_000 });
+    let names = 0;
+    for (const [width, height] of [
+      [1440, 900],
+      [1024, 768],
+      [390, 844],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      for (const key of ['3', '4']) {
+        const before = await frames(page);
+        await page.locator('.stage-picture').press(key);
+        await settled(page, before);
+        const tag = await page
+          .locator('.plate-tag')
+          .evaluate((each) => each.getBoundingClientRect().toJSON() as DOMRect);
+        for (const { text, box } of await linesOf(page)) {
+          names += 1;
+          expect(overlapPx(tag, box), `${width} px, view ${key}: ${text}`).toBeLessThanOrEqual(0);
+        }
       }
     }
-  }
-  expect(names).toBeGreaterThan(12);
-});
+    expect(names).toBeGreaterThan(12);
+  },
+);
 
 test('drags the break along the bone as a what-if that looks different', async ({ page, appUrl }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });

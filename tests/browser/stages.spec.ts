@@ -1,7 +1,7 @@
 /** The way back by keyboard: one stage open, exercises struck, criteria ticked, the clinic's own kept over a reload and undone. */
 import type { Locator, Page } from '@playwright/test';
 import { violations } from './axe';
-import { expect, test } from './fixtures';
+import { expect, LONG_RUN, test } from './fixtures';
 import { open, withoutPicture } from './walk';
 
 /** Draws of the frame on a busy machine, and reloads of the whole app. */
@@ -89,7 +89,7 @@ test('what the clinic ticks, strikes, sets and answers stays over a reload, mark
   await expect(kept.getByLabel(/^The clinic’s answer: When can I drive/)).toHaveValue('Not before the next visit');
 });
 
-test('the load at that share is worked out once it is asked for', async ({ page, appUrl }) => {
+test('the load at that share is worked out once it is asked for', LONG_RUN, async ({ page, appUrl }) => {
   const fold = await openStages(page, appUrl, 'study');
   const second = stageOf(fold, 2);
   await second.locator('> details > summary').click();
