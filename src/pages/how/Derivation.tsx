@@ -1,11 +1,12 @@
 /** How the numbers of one station are made: forces, formula, section, field, measure, where it is weak, and what others measured. */
+import type { StationBand } from '../../mechanics/foot/types';
 import type { Station, StationTable } from '../../mechanics/types';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { useOpenCalculation } from './calculation';
 import { multipleOf } from './multiples';
 import { StrainLine } from './StrainLine';
-import { cellText, STATION_COLUMNS } from './strips';
+import { cellBand, cellText, columnsFor, STATION_COLUMNS } from './strips';
 import { useActivityName } from './use-activity-name';
 import type { Loads } from './use-loads';
 import { useWeakness } from './use-weakness';
@@ -15,6 +16,8 @@ interface Properties {
   readonly table: StationTable;
   readonly station: Station;
   readonly referenceMPa: number;
+  /** Of this station over the draws; null while they are worked out, and on bones that they are not worked out for. */
+  readonly band: StationBand | null;
 }
 
 const three = (value: number | null): string =>
@@ -33,7 +36,30 @@ const Measured = ({ table }: { readonly table: StationTable }) => {
   );
 };
 
-export const Derivation = ({ loads, table, station, referenceMPa }: Properties) => {
+/** What is derived here is one run: which of its numbers the draws do not bear out. */
+const OneRun = ({ loads, station, referenceMPa, band }: Omit<Properties, 'table'>) => {
+  const { say } = usePages();
+  const { ranksOnly, forcesRank } = loads.loads;
+  const open =
+    band === null
+      ? []
+      : columnsFor(forcesRank).filter(
+          (column) =>
+            cellText(column, station, referenceMPa) !== null && cellBand(column, band, ranksOnly)?.open === true,
+        );
+  return (
+    <li>
+      {say('derivation.oneRun')}{' '}
+      {open.length > 0 && (
+        <strong>
+          {say('derivation.open', { numbers: open.map(({ key }) => say(`stations.column.${key}`)).join('; ') })}
+        </strong>
+      )}
+    </li>
+  );
+};
+
+export const Derivation = ({ loads, table, station, referenceMPa, band }: Properties) => {
   const { say } = usePages();
   const named = useActivityName();
   const open = useOpenCalculation();
@@ -58,6 +84,7 @@ export const Derivation = ({ loads, table, station, referenceMPa }: Properties) 
           </button>
         )}
       </li>
+      <OneRun loads={loads} station={station} referenceMPa={referenceMPa} band={band} />
       <li>{loads.loads.forcesRank ? say('derivation.forcesRank') : say('derivation.forces', cells)}</li>
       <li>{say('derivation.formula')}</li>
       <li>

@@ -127,7 +127,13 @@ const Diagram = ({ loads }: { readonly loads: Loads }) => {
             <SectionTable station={station} />
           </Disclosure>
           <Disclosure title={say('derivation.title', { place })}>
-            <Derivation loads={loads} table={table} station={station} referenceMPa={referenceMPa} />
+            <Derivation
+              loads={loads}
+              table={table}
+              station={station}
+              referenceMPa={referenceMPa}
+              band={(hurt ? loads.loads.bands?.stations[table.stations.indexOf(station)] : null) ?? null}
+            />
           </Disclosure>
           <Disclosure title={say('stations.numbers')}>
             <StationNumbers
