@@ -104,6 +104,7 @@ for (const [width, height] of [
           .locator('.fold-body summary')
           .filter({ hasText: new RegExp(title) })
           .click();
+      await expect(page.locator('.derivation')).toContainText('one run with the told figures');
       // Each number stands over where the draws put it.
       await expect(page.locator('table.stations .station-band').first()).toHaveText(/^−?\d[\d.]* to −?\d[\d.]*$/);
       // A measured strain in its own unit.
