@@ -102,6 +102,10 @@ export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'br
   message('brokenAgain', inputs),
 );
 
+export const healsSlowly = compute('back.healsSlowly', (_, inputs: MessageOf<'healsSlowly'>['args']) =>
+  message('healsSlowly', inputs),
+);
+
 export const followUpWeek = compute(
   'back.followUp',
   (

@@ -9,6 +9,7 @@ import {
   brokenAgain,
   followUpWeek,
   forecastMissed,
+  healsSlowly,
   lookAgain,
   type RangeInputs,
   rangeFor,
@@ -142,6 +143,14 @@ const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null)
 const behind = (f: Finding): Finding =>
   f.depth === 'sentence' && f.message.id !== 'forecastSecond' ? { ...f, depth: 'more' } : f;
 
+/** Behind slow healing: no day is counted from weeks that do not hold, and odds that know of it stay near. */
+const behindSlow = (f: Finding): readonly Finding[] =>
+  f.message.id === 'backDates'
+    ? []
+    : f.depth === 'sentence'
+      ? [{ ...f, depth: f.message.id === 'forecastProblem' || f.message.id === 'forecastSecond' ? 'claim' : 'more' }]
+      : [f];
+
 const followUpFindings = (s: Situation): readonly Finding[] => {
   const { context, facts, known } = s;
   const plain = manyFindings(context, 'back', [
@@ -205,13 +214,24 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
           claims: [tagOf(again)],
         }),
       );
+    const slow = again === null ? known.healsBadly : null;
+    if (slow !== null)
+      found.push(
+        find(context, 'back', {
+          id: 'healsSlowly',
+          depth: 'sentence',
+          compute: healsSlowly,
+          inputs: { claim: slow.tag, healing: slow.healing, on: slow.on },
+          claims: [slow.tag],
+        }),
+      );
     const usual =
       known.option === null
         ? dependsFindings(s, injury.value)
         : rangeFindings(s, injury.value, known.option.value, forecasts);
     found.push(
       // Ranges are of first treatments from their own start: neither leads after a break anew or for a second treatment.
-      ...(again === null && !isSecond(s) ? usual : usual.map(behind)),
+      ...(slow !== null ? usual.flatMap(behindSlow) : again === null && !isSecond(s) ? usual : usual.map(behind)),
     );
   }
   found.push(

@@ -6,7 +6,7 @@ import type { AssembledCode, Visit } from './icd10cm';
 export interface CodeMessages {
   /** Its number in another list. */
   alsoNumbered: { readonly injury: InjuryId };
-  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit } & AssembledCode;
+  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit | 'again' } & AssembledCode;
   /** Coded on top where a bone broke too. */
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
   /** Broken again: nothing is assembled, for a new break is coded anew. */

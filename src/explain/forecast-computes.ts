@@ -119,7 +119,8 @@ export const forecastProblem = compute(
     const { outcome, steps } = pooledOf(context, inputs);
     const last = steps.at(-1);
     if (last?.after?.says !== 'problem') throw new RangeError('no healing problem is known');
-    return message('forecastProblem', { claim, endpoint: inputs.endpoint, after: oddsOf(last, outcome) });
+    const finding = last.after.finding ?? 'broken again';
+    return message('forecastProblem', { claim, finding, endpoint: inputs.endpoint, after: oddsOf(last, outcome) });
   },
 );
 

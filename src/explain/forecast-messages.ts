@@ -70,8 +70,13 @@ export interface ForecastMessages {
     /** The fewest and the most that the score can have. */
     readonly ofPoints: readonly [number, number];
   };
-  /** A break anew: the branch of a healing problem is no longer a chance. */
-  forecastProblem: { readonly claim: ClaimTag; readonly endpoint: Endpoint; readonly after: ForecastOdds };
+  /** A break anew, or healing that is slow or has stopped: the branch of a healing problem is no longer a chance. */
+  forecastProblem: {
+    readonly claim: ClaimTag;
+    readonly finding: FollowUpFinding;
+    readonly endpoint: Endpoint;
+    readonly after: ForecastOdds;
+  };
   /** A forecast that was given once against what became of it. */
   forecastScored: {
     readonly claim: ClaimTag;

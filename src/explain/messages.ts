@@ -259,6 +259,8 @@ export interface Messages
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };
+  /** Delayed union or nonunion that a follow-up states. */
+  healsSlowly: { readonly claim: ClaimTag; readonly healing: 'delayed' | 'nonunion'; readonly on: IsoDate };
   backDates: {
     readonly given: Given;
     readonly from: 'treatment' | 'injury';

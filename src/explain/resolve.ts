@@ -7,6 +7,7 @@ import { bonesOf, homeOn, homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
 import type { ActivityId, BoneId, ClaimId, InjuryId, Level, MechanismId, OptionId, RegionId } from '../ids';
 import type { IsoDate } from '../units';
+import { healsBadly } from './healing-said';
 import type { ClaimTag } from './messages';
 import type { WhatIf } from './types';
 
@@ -42,6 +43,8 @@ export interface Resolved {
   readonly start: (Known<IsoDate> & { readonly from: 'treatment' | 'injury' }) | null;
   /** A break anew since the treatment in force began: weeks counted before it no longer hold, and `start` is null. */
   readonly brokenAgain: Known<IsoDate> | null;
+  /** Healing that is slow or has stopped since then: weeks of those who healed as planned are not this person's. */
+  readonly healsBadly: ReturnType<typeof healsBadly>;
   /** Claims that name one bone and a part or class of another: no bone is known then. */
   readonly clash: { readonly stated: BoneId; readonly implied: BoneId; readonly claims: readonly ClaimTag[] } | null;
 }
@@ -151,6 +154,7 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   return {
     clash,
     brokenAgain,
+    healsBadly: healsBadly(facts, currentTreatment(facts)?.value.on ?? null),
     place: clash === null ? place : null,
     bone: clash === null ? boneFrom(content, facts, place) : null,
     mechanism: knownOf(facts.mechanism),

@@ -154,8 +154,9 @@ export const code = compute(
     const { code: id, injury, choice, ...facts } = inputs;
     const record = content.codes.find((c) => c.id === id);
     if (record === undefined) throw new RangeError(`no code ${id}`);
-    const { text, assumed } = assembleCode(record, facts);
-    return message('code', { injury, code: id, visit: facts.visit, text, assumed: [...choice, ...assumed] });
+    const { texts, assumed } = assembleCode(record, facts);
+    const visit = record.visit === 'injury' && facts.visit !== 'first' ? 'again' : facts.visit;
+    return message('code', { injury, code: id, visit, texts, assumed: [...choice, ...assumed] });
   },
 );
 export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { readonly injury: InjuryId }) =>

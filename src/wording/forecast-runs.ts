@@ -208,8 +208,9 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       });
     }
     case 'forecastProblem': {
-      const { claim, after, endpoint } = message.args;
+      const { claim, finding, after, endpoint } = message.args;
       return following(pen, 'forecastProblem', claim, {
+        found: followUpWords(pen)[finding],
         back: pen.number(String(100 - after.people.notBack)),
         endpoint: ENDPOINT_WORDS[endpoint],
       });

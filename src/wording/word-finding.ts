@@ -187,6 +187,14 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         message.args.claim.status,
         reader,
       );
+    case 'healsSlowly':
+      return hedged(
+        clause(pen, `healsSlowly.${message.args.healing}${ofJoint ? '.joint' : ''}`, {
+          date: formatDate(message.args.on),
+        }),
+        message.args.claim.status,
+        reader,
+      );
     case 'backRange': {
       const { given, option, endpoint, weeks, people, arms } = message.args;
       const values = {

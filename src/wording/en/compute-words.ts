@@ -22,7 +22,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
   'where.alsoNumbered': 'Looked up in the record of this class, with the edition of the list.',
   'where.code':
-    'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
+    'The root of the code list, with characters for side, displacement and visit by its rules. The character of usual healing stands alone where a confirmed follow-up says that the bone heals; an open break is for whoever codes.',
   'where.codesBeside': 'Looked up in the record of this class.',
   'where.codeAnew': 'A follow-up says that it broke again, and the character for usual healing would be wrong.',
   'back.clash': 'A measured gap and what is said of the joint cannot both hold, so that no class follows.',
@@ -101,6 +101,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
   'back.lookAgain': 'The weeks that the content states for this class.',
   'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
+  'back.healsSlowly':
+    'The latest follow-up that speaks of how the bone grows together, since the treatment in force began.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
   'back.unknown': 'The case states no class and no place.',
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',

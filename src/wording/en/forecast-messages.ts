@@ -46,10 +46,10 @@ export const FORECAST_SENTENCES = {
   },
   forecastProblem: {
     patient:
-      'the bone broke again, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
+      '{found}, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
     broadcast:
-      'the bone broke again, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
-    study: 'healing problem known: uneventful branch at zero; {endpoint}: {back} of 100 still reach it',
+      '{found}, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
+    study: 'healing problem known ({found}): uneventful branch at zero; {endpoint}: {back} of 100 still reach it',
   },
   forecastScored: {
     patient: 'what was said at week {madeAt}{madeOn} {place}: {what}',
@@ -139,9 +139,9 @@ export const FORECAST_SENTENCES = {
     study: '{findings}: not reached. No pooled forecast to move.',
   },
   'reviewPoints.problem': {
-    patient: 'If this is found: {findings}. Then the way back starts anew.',
-    broadcast: 'If this is found: {findings}. Then the way back starts anew.',
-    study: '{findings}: healing problem, the weeks start anew.',
+    patient: 'If this is found: {findings}. Then the weeks told here no longer hold.',
+    broadcast: 'If this is found: {findings}. Then the weeks told here no longer hold.',
+    study: '{findings}: healing problem, the weeks of first treatments no longer hold.',
   },
   factorEffect: {
     patient: '{says}: {of}.',

@@ -141,13 +141,13 @@ export const WHERE_SENTENCES = {
   code: {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
-    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}; check the current edition.',
+    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}.{healing} Check the current edition.',
   },
   'code.assumed': {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
     study:
-      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
+      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}.{healing} Check the current edition.',
   },
   codesBeside: {
     patient: 'Codes: {codes}',
@@ -193,10 +193,53 @@ export const WHERE_SENTENCES = {
     broadcast: 'first visit',
     study: 'first visit',
   },
+  'code.visit.again': {
+    patient: 'later visit',
+    broadcast: 'later visit',
+    study: 'later visit',
+  },
   'code.visit.later': {
+    patient: 'later visit',
+    broadcast: 'later visit',
+    study: 'later visit',
+  },
+  'code.visit.usual': {
     patient: 'later visit, usual healing',
     broadcast: 'later visit, usual healing',
     study: 'later visit, usual healing',
+  },
+  'code.visit.delayed': {
+    patient: 'later visit, delayed healing',
+    broadcast: 'later visit, delayed healing',
+    study: 'later visit, delayed healing',
+  },
+  'code.visit.nonunion': {
+    patient: 'later visit, nonunion',
+    broadcast: 'later visit, nonunion',
+    study: 'later visit, nonunion',
+  },
+  'code.visit.malunion': {
+    patient: 'later visit, malunion',
+    broadcast: 'later visit, malunion',
+    study: 'later visit, malunion',
+  },
+  'code.healingNotStated': {
+    patient: 'Of how the bone heals nothing is stated.',
+    broadcast: 'Of how the bone heals nothing is stated.',
+    study:
+      'Of how the bone heals nothing is stated. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.healingDisputed': {
+    patient: 'Follow-ups differ on how the bone heals.',
+    broadcast: 'Follow-ups differ on how the bone heals.',
+    study:
+      'Follow-ups differ on how the bone heals. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.healingReported': {
+    patient: 'How the bone heals is only reported.',
+    broadcast: 'How the bone heals is only reported.',
+    study:
+      'How the bone heals is only reported. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
   },
   'code.assumed.side': {
     patient: 'a side not stated has a character of its own',
