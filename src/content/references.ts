@@ -75,6 +75,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('regions', r.alsoRegions, 'alsoRegions'),
     ...list('codes', r.codes, 'codes'),
     ...list('codes', r.codesBeside, 'codesBeside'),
+    ...list('codes', r.codeOfGrowing === undefined ? [] : [r.codeOfGrowing], 'codeOfGrowing'),
     ...list('strands', r.strands, 'strands'),
     ...r.classification.flatMap((c, i) =>
       (c.rules ?? []).map((rule, j) =>

@@ -128,6 +128,8 @@ export const injury = v.strictObject({
   ),
   /** Codes that come on top where a bone broke too: named, not assembled. */
   codesBeside: v.optional(v.array(codeId), []),
+  /** What the list has for a break of this bone through a growth plate, its type not stated: named where somebody still grows. */
+  codeOfGrowing: v.optional(codeId),
   /** Its number in the AO/OTA compendium, for study only: as far as it was read, in which edition, and what it says. Never its text or figures. */
   alsoNumbered: v.optional(v.strictObject({ number: text(20), says: text(200), edition: evidence, evidence })),
   factors: v.array(factorId),

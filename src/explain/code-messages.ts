@@ -9,6 +9,8 @@ export interface CodeMessages {
   code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit | 'again' } & AssembledCode;
   /** Coded on top where a bone broke too. */
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
+  /** The person still grows: the list has other codes for a break through a growth plate. */
+  codeOfGrowing: { readonly injury: InjuryId; readonly code: CodeId };
   /** Broken again: nothing is assembled, for a new break is coded anew. */
   codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
   /** A measure of another injury than that of the case. */

@@ -7,9 +7,9 @@ import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes
 import { healingSaid } from './healing-said';
 import type { CodeChoice, CodeFacts } from './icd10cm';
 import { type Known, knownOf } from './resolve';
-import type { Situation } from './situation';
+import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
-import { alsoNumbered, code, codeAnew, codesBeside } from './where-computes';
+import { alsoNumbered, code, codeAnew, codeOfGrowing, codesBeside } from './where-computes';
 
 /** Usual healing goes by what is confirmed alone; slow, none or out of place as far as somebody says so, which is told. */
 const visitOf = (facts: Facts): Pick<CodeFacts, 'visit' | 'healing'> => {
@@ -113,6 +113,18 @@ export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonl
         compute: codesBeside,
         inputs: { injury: record.id },
         evidence: context.content.codes.filter((c) => beside.includes(c.id)).map((c) => c.evidence),
+        whatIf,
+        readers: ['study'],
+      }),
+    );
+  if (record.codeOfGrowing !== undefined && mayGrow(s))
+    found.push(
+      find(context, 'where', {
+        id: 'codeOfGrowing',
+        depth: 'claim',
+        compute: codeOfGrowing,
+        inputs: { injury: record.id },
+        evidence: context.content.codes.filter(({ id }) => id === record.codeOfGrowing).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
       }),

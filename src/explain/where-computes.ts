@@ -165,6 +165,12 @@ export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { 
     codes: content.injuries.find((i) => i.id === inputs.injury)?.codesBeside ?? [],
   }),
 );
+/** Throws RangeError where the content names none. */
+export const codeOfGrowing = compute('where.codeOfGrowing', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const code = content.injuries.find((i) => i.id === inputs.injury)?.codeOfGrowing;
+  if (code === undefined) throw new RangeError(`no code of a growth plate for ${inputs.injury}`);
+  return message('codeOfGrowing', { injury: inputs.injury, code });
+});
 export const codeAnew = compute('where.codeAnew', (_, inputs: { readonly injury: InjuryId; readonly on: IsoDate }) =>
   message('codeAnew', inputs),
 );

@@ -17,6 +17,7 @@ const WHERE_DETAILS = [
   'code',
   'codesBeside',
   'codeAnew',
+  'codeOfGrowing',
   'gapAgainstWord',
   'measureOfOther',
   'alsoNumbered',
@@ -81,6 +82,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
           ),
         ),
       });
+    case 'codeOfGrowing': {
+      const record = content.codes.find((c) => c.id === message.args.code);
+      const root = record?.root ?? '';
+      return sentence(pen, 'codeOfGrowing', {
+        title: record?.title ?? message.args.code,
+        group: root.slice(0, -1),
+        root,
+      });
+    }
     case 'codeAnew':
       return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
     case 'measureOfOther':

@@ -24,6 +24,7 @@ import { fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
+import { ofThisAge } from './of-this-age';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import { peopleOfStudy } from './people';
 import { formatDate, formatWeeks } from './quantities';
@@ -285,7 +286,11 @@ export const wordFinding = (content: Content, explanation: Explanation, finding:
   const runs = runsFor({ content, explanation, reader, number, whatIf: finding.whatIf }, message);
   return {
     finding: finding.id,
-    runs: finding.whatIf ? joined([{ text: PIECES.whatIf }, ...runs]) : runs,
+    runs: joined([
+      { text: ofThisAge(content, explanation, finding, reader) },
+      { text: finding.whatIf ? PIECES.whatIf : '' },
+      ...runs,
+    ]),
     stamp: finding.whatIf ? null : stampOf(finding.message),
     whatIf: finding.whatIf,
   };

@@ -24,6 +24,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.code':
     'The root of the code list, with characters for side, displacement and visit by its rules. The character of usual healing stands alone where a confirmed follow-up says that the bone heals; an open break is for whoever codes.',
   'where.codesBeside': 'Looked up in the record of this class.',
+  'where.codeOfGrowing': 'Looked up in the record of this class, as an age with open growth plates is stated.',
   'where.codeAnew': 'A follow-up says that it broke again, and the character for usual healing would be wrong.',
   'back.clash': 'A measured gap and what is said of the joint cannot both hold, so that no class follows.',
   'where.measureOfOther': 'The stated measure against the classes of the content whose rules ask for it.',

@@ -155,6 +155,12 @@ export const WHERE_SENTENCES = {
     study:
       'Where a bone broke too, its fracture is coded as well ({codes}, each with its own characters). Not assembled here: which bone is not kept beside the joint.',
   },
+  codeOfGrowing: {
+    patient: 'A break through a growth plate has a code of its own: {root}.',
+    broadcast: 'A break through a growth plate has a code of its own: {root}.',
+    study:
+      'Somebody of this age may still grow. For a break through an open growth plate ICD-10-CM has codes of its own, and the codes of other breaks of this bone leave it out: {root}- ({title}), {group}1- to {group}4- for Salter-Harris types I to IV, {group}9- for others. Whether the line enters a growth plate is not kept here; whoever reads the film and codes decides.',
+  },
   codeAnew: {
     patient: 'It broke again on {date}.',
     broadcast: 'It broke again on {date}.',

@@ -202,6 +202,33 @@ describe('delayed union and nonunion', () => {
   });
 });
 
+describe('somebody who still grows', () => {
+  const named = (...stated: readonly Stated[]) => findingNamed(explained(caseOf(...stated)), 'where.codeOfGrowing');
+  const HEEL: Stated = ['injury', idOf<InjuryId>('calcaneus-intra-articular')];
+
+  test.each([
+    [SHAFT, 'under 12', /S99\.10- \(Unspecified physeal fracture of metatarsal\), S99\.11- to S99\.14- .*S99\.19-/],
+    [HEEL, '12-17', /S99\.00- .*calcaneus.*whoever reads the film and codes/],
+  ] as const)(
+    'is told in study words that breaks through a growth plate have codes of their own',
+    (what, age, told) => {
+      const explanation = explained(caseOf(what, ['ageBand', age]));
+      const found = findingNamed(explanation, 'where.codeOfGrowing');
+      expect(found?.readers).toEqual(['study']);
+      expect(found?.basis.sources).toContainEqual({ source: 'icd10cm-2021', mark: 'seen' });
+      if (found === undefined) throw new Error('not told');
+      expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(told);
+    },
+  );
+
+  test('also where one of two ages is so young; not of adults, of no age, or of a joint', () => {
+    expect(named(SHAFT, ['ageBand', '12-17', REPORTED], ['ageBand', '18-34', REPORTED])).toBeDefined();
+    expect(named(SHAFT, ['ageBand', '18-34'])).toBeUndefined();
+    expect(named(SHAFT)).toBeUndefined();
+    expect(named(LISFRANC, ['ageBand', '12-17'])).toBeUndefined();
+  });
+});
+
 test('claims that differ are told as disputed, and not as not stated', () => {
   const [code] = coded(SHAFT, ['side', 'left', REPORTED], displaced(true), displaced(false));
   expect(code?.text).toBe('S92.353A');
