@@ -90,6 +90,8 @@ export const injury = v.strictObject({
   fits: v.strictObject({
     onsets: v.pipe(v.array(v.picklist(ONSETS)), v.minLength(1)),
     directions: v.optional(v.pipe(v.array(v.picklist(DIRECTIONS)), v.minLength(1))),
+    /** A stress fracture is a line: pieces that stand so far apart, or farther, speak for another kind, unless it gave way at last. */
+    apartBelowMm: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0))),
     evidence,
   }),
   region: regionId,

@@ -15,6 +15,13 @@ export interface CodeMessages {
   codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
   /** A measure of another injury than that of the case. */
   measureOfOther: { readonly what: FilmMeasure; readonly injuries: readonly InjuryId[] };
+  /** A class whose break is a line, and pieces that stand millimetres apart. */
+  apartAgainstClass: {
+    readonly injury: InjuryId;
+    readonly what: 'displacement' | FilmMeasure;
+    readonly apart: Quantity;
+    readonly from: Quantity;
+  };
   /** A joint said to be in line, and a gap from which on it is not. */
   gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity; readonly displaced: boolean };
 }

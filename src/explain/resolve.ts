@@ -9,6 +9,7 @@ import type { ActivityId, BoneId, ClaimId, InjuryId, Level, MechanismId, OptionI
 import type { IsoDate } from '../units';
 import { healsBadly } from './healing-said';
 import type { ClaimTag } from './messages';
+import { standsApart } from './stands-apart';
 import type { WhatIf } from './types';
 
 export type KnownStatus = 'confirmed' | 'reported' | 'inferred';
@@ -181,11 +182,17 @@ const placeDecides = ({ classification }: Injury, region: RegionId): boolean =>
 export const valuesOf = <S extends SingleSubject>(fact: Fact<S>): readonly SubjectValue<S>[] =>
   fact.state === 'stated' ? [fact.value] : fact.state === 'contradiction' ? fact.values.map(({ value }) => value) : [];
 
-/** Whether something that is stated of onset, way of breaking or direction is not of this class. */
-const speaksAgainst = ({ fits, mechanisms }: Injury, { onset, mechanism, direction }: Facts): boolean =>
-  valuesOf<'mechanism'>(mechanism).some((way) => !mechanisms.includes(way)) ||
-  valuesOf<'onset'>(onset).some((each) => !fits.onsets.includes(each)) ||
-  valuesOf<'direction'>(direction).some((each) => fits.directions?.includes(each) === false);
+/** Whether something that is stated of onset, way of breaking, direction or how far it stands apart is not of this class. */
+const speaksAgainst = (injury: Injury, facts: Facts): boolean => {
+  const { fits, mechanisms } = injury;
+  const { onset, mechanism, direction } = facts;
+  return (
+    valuesOf<'mechanism'>(mechanism).some((way) => !mechanisms.includes(way)) ||
+    valuesOf<'onset'>(onset).some((each) => !fits.onsets.includes(each)) ||
+    valuesOf<'direction'>(direction).some((each) => fits.directions?.includes(each) === false) ||
+    standsApart(injury, facts).length > 0
+  );
+};
 
 /**
  * The class: as stated when it lives where the break is, or when no place is known; else the only class that fits the place, where

@@ -19,6 +19,7 @@ const WHERE_DETAILS = [
   'codeAnew',
   'codeOfGrowing',
   'gapAgainstWord',
+  'apartAgainstClass',
   'measureOfOther',
   'alsoNumbered',
 ] as const;
@@ -98,6 +99,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         what: MEASURE_WORDS[message.args.what][reader],
         injuries: list(message.args.injuries.map(names.injury)),
       });
+    case 'apartAgainstClass': {
+      const { injury, what, apart, from } = message.args;
+      return sentence(pen, 'apartAgainstClass', {
+        injury: names.injury(injury),
+        what: what === 'displacement' ? PARTS.displacement : MEASURE_WORDS[what][reader],
+        apart: asGiven(apart.value, apart.unit),
+        from: pen.number(asGiven(from.value, from.unit)),
+      });
+    }
     case 'gapAgainstWord': {
       const { gap, from, displaced } = message.args;
       return sentence(pen, displaced ? 'gapAgainstWord.displaced' : 'gapAgainstWord', {

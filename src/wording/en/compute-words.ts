@@ -28,6 +28,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.codeAnew': 'A follow-up says that it broke again, and the character for usual healing would be wrong.',
   'back.clash': 'A measured gap and what is said of the joint cannot both hold, so that no class follows.',
   'where.measureOfOther': 'The stated measure against the classes of the content whose rules ask for it.',
+  'where.apartAgainstClass':
+    'What is stated of how far the pieces stand apart, against the least that speaks for another kind of break. That limit is common practice.',
   'where.gapAgainstWord':
     'The measured gap against the word on whether the joint is displaced. It begins where the first class with a gap does.',
   'how.unknown': 'The case states neither the way it happened nor a class.',

@@ -248,6 +248,7 @@ export const PARTS = {
   studiedElsewhere: '{title} (studied at another bone)',
   and: ' and ',
   or: ' or ',
+  displacement: 'displacement',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
   to: ' to ',

@@ -167,6 +167,14 @@ export const WHERE_SENTENCES = {
     study:
       'No ICD-10-CM code is assembled: it broke again on {date}, and a new break is coded anew and not as usual healing of the old.',
   },
+  apartAgainstClass: {
+    patient:
+      'What is stated may not fit together. One says it is {injury}. Another says the pieces stand {apart} apart. Cracks of this kind seldom do. Ask which of the two is right.',
+    broadcast:
+      'What is stated may not fit together: one says it is {injury}, another that the pieces stand {apart} apart, which such cracks seldom do.',
+    study:
+      'Claims hardly fit: {injury} is stated or follows, and {what} {apart}. From {from} on a fresh break is the likelier, or a stress fracture that gave way at last; the onset decides (common practice).',
+  },
   gapAgainstWord: {
     patient: 'What is stated does not fit together. One says the joint is in line. Another says it gapes {gap} wider.',
     broadcast:

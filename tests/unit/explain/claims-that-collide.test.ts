@@ -11,6 +11,7 @@ import {
   ONSETS,
   type OptionId,
   READERS,
+  type RegionId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
 import { findingsFor, plainText, wordFinding } from '../../../src/wording';
@@ -169,6 +170,56 @@ describe('a stated class against what is stated beside it', () => {
       }
     },
   );
+});
+
+describe('pieces that stand apart, of a class whose break is a line', () => {
+  const stress = content.injuries.filter(({ fits }) => fits.apartBelowMm !== undefined);
+  const apart = (mm: number): readonly Stated[] => [
+    ['displacement', { displaced: true, mm }],
+    ['measure', { what: 'gap', value: mm }, REPORTED],
+  ];
+  const clashes = (...stated: readonly Stated[]) =>
+    findingsOf(explained(caseOf(...stated)), 'where').filter(({ message }) => message.id === 'apartAgainstClass');
+
+  it('are the stress fractures', () => {
+    expect(stress.map(({ id }) => id).sort()).toEqual([
+      'metatarsal-shaft-stress',
+      'mt2-base-stress',
+      'mt5-proximal-shaft',
+      'navicular-stress',
+    ]);
+  });
+
+  it.each(stress.map((record) => [record.id] as const))('%s: 8 mm is told as a clash, each claim once', (id) => {
+    for (const stated of apart(8)) {
+      const explanation = explained(caseOf(['injury', id], stated));
+      const [clash, ...others] = findingsOf(explanation, 'where').filter((f) => f.message.id === 'apartAgainstClass');
+      if (clash === undefined) throw new Error('no clash');
+      expect(others).toEqual([]);
+      expect(clash.basis.sources).toContainEqual({ source: null, mark: 'common practice' });
+      expect(clash.confidence.level).toBe('uncertain');
+      for (const reader of READERS) {
+        const said = plainText(wordFinding(content, explanation, clash, reader));
+        expect(said).toContain('8 mm');
+        expect(said).toMatch(/fit/);
+      }
+    }
+  });
+
+  it('not under the limit, not of a crack that gave way at last, not of a fresh break', () => {
+    for (const { id } of stress) for (const stated of apart(2.9)) expect(clashes(['injury', id], stated)).toEqual([]);
+    const shaft = idOf<InjuryId>('metatarsal-shaft-stress');
+    for (const stated of apart(8)) {
+      expect(clashes(['injury', shaft], ['onset', 'acute on gradual'], stated)).toEqual([]);
+      expect(clashes(['injury', idOf<InjuryId>('mt5-spiral-shaft')], stated)).toEqual([]);
+    }
+  });
+
+  it('no such class is inferred from the place beside it', () => {
+    const zone3: Stated = ['place', { by: 'region', region: idOf<RegionId>('mt5-zone-3') }];
+    expect(explained(caseOf(zone3)).injury).toBe('mt5-proximal-shaft');
+    for (const stated of apart(8)) expect(explained(caseOf(zone3, stated)).injury).toBeNull();
+  });
 });
 
 describe('a measure of another injury', () => {
