@@ -122,6 +122,8 @@ export const injury = v.strictObject({
   notSeen: v.array(
     v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
   ),
+  /** What settles its class where claims of a measure differ: asked for of injuries whose studies count people by class. */
+  settles: v.optional(v.strictObject({ what: tellings, evidence })),
   codes: v.pipe(v.array(codeId), v.minLength(1)),
   /** Which of the codes hold, where class or displacement decides: by classes of `classification`, else by what is said of displacement. */
   codesWhen: v.optional(

@@ -19,6 +19,7 @@ import { find, givenOf } from './build';
 import { caseClasses, classInputs } from './case-classes';
 import { factFindings, manyFindings } from './claims';
 import type { Context } from './context';
+import { disputedClassFindings } from './disputed-class';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { factorFindings } from './factor-findings';
 import { evidenceOf, markOf, studiesOf } from './figures';
@@ -229,9 +230,16 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
       known.option === null
         ? dependsFindings(s, injury.value)
         : rangeFindings(s, injury.value, known.option.value, forecasts);
+    // Whose weeks would be this person's is disputed: that leads, and the weeks of each class follow.
+    const disputed = slow === null && again === null && !isSecond(s) ? disputedClassFindings(s) : [];
     found.push(
+      ...disputed,
       // Ranges are of first treatments from their own start: neither leads after a break anew or for a second treatment.
-      ...(slow !== null ? usual.flatMap(behindSlow) : again === null && !isSecond(s) ? usual : usual.map(behind)),
+      ...(slow !== null
+        ? usual.flatMap(behindSlow)
+        : again !== null || isSecond(s)
+          ? usual.map(behind)
+          : usual.map((f) => (disputed.length > 0 && f.depth === 'sentence' ? { ...f, depth: 'claim' as const } : f))),
     );
   }
   found.push(

@@ -4,9 +4,9 @@ import type { Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
 import { onlyPeople } from './arms';
 import { byLevelRuns } from './by-level';
-import { isOfJoint } from './claims';
+import { isOfJoint, measureText, reportedBy } from './claims';
 import { BACK_PARTS as P } from './en/back-messages';
-import { ENDPOINT_WORDS } from './en/lists';
+import { ENDPOINT_WORDS, MEASURE_WORDS, STATUS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
@@ -15,8 +15,13 @@ import { capital, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
-type BackMessage = MessageOf<'backDepends' | 'backClasses' | 'backClassNotStated'>;
-const IDS: ReadonlySet<string> = new Set<BackMessage['id']>(['backDepends', 'backClasses', 'backClassNotStated']);
+type BackMessage = MessageOf<'backDepends' | 'backClasses' | 'backClassNotStated' | 'classDisputed'>;
+const IDS: ReadonlySet<string> = new Set<BackMessage['id']>([
+  'backDepends',
+  'backClasses',
+  'backClassNotStated',
+  'classDisputed',
+]);
 export const isBackMessage = (message: Message): message is BackMessage => IDS.has(message.id);
 
 export const peopleRuns = (pen: Pen, people: Quantity, words: string): readonly Run[] => {
@@ -105,12 +110,34 @@ const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly
   });
 };
 
+const disputedRuns = (pen: Pen, { injury, what, values }: MessageOf<'classDisputed'>['args']): readonly Run[] => {
+  const { content, explanation, reader } = pen;
+  const record = content.injuries.find(({ id }) => id === injury);
+  const each = values.map(({ claim, of, index }) => {
+    const term = index === null ? null : (record?.classification[index]?.term ?? null);
+    return fillRuns(term === null ? P.valueAlone : P.valueOfClass, {
+      value: measureText(what, of.value.value),
+      status: STATUS_WORDS[claim.status],
+      by: reader === 'broadcast' ? reportedBy(explanation.saidBy, claim.claims) : '',
+      class: term ?? '',
+    });
+  });
+  const settles = record?.settles;
+  return sentence(pen, isOfJoint(content, injury) ? 'classDisputed.joint' : 'classDisputed', {
+    what: MEASURE_WORDS[what][reader],
+    each: spaced(each),
+    settles: settles === undefined ? '' : { text: ` ${settles.what[reader]}` },
+  });
+};
+
 export const backRuns = (pen: Pen, message: BackMessage): readonly Run[] => {
   switch (message.id) {
     case 'backDepends':
       return dependsRuns(pen, message.args);
     case 'backClasses':
       return classesRuns(pen, message.args);
+    case 'classDisputed':
+      return disputedRuns(pen, message.args);
     case 'backClassNotStated':
       return sentence(pen, message.id, {
         endpoint: ENDPOINT_WORDS[message.args.endpoint],

@@ -104,6 +104,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
   'back.lookAgain': 'The weeks that the content states for this class.',
   'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
+  'back.classDisputed': 'Claims of one measure that differ, each held against the rules of the class by itself.',
   'back.healsSlowly':
     'The latest follow-up that speaks of how the bone grows together, since the treatment in force began.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',

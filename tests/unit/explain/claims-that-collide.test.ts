@@ -14,7 +14,7 @@ import {
   type RegionId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { findingsFor, plainText, wordFinding } from '../../../src/wording';
+import { findingsFor, plainText, wordFinding, wordQuestion } from '../../../src/wording';
 import {
   CONFIRMED,
   caseOf,
@@ -150,6 +150,38 @@ describe('a joint, its gap and what is said of it', () => {
     );
     const told = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'claimStated');
     expect(told.filter(({ id }) => id.startsWith('where.measure.'))).toHaveLength(1);
+  });
+});
+
+describe('a disputed gap of the joint', () => {
+  const gap = (value: number, said = CONFIRMED): Stated => ['measure', { what: 'diastasis', value }, said];
+  const joint = (...stated: readonly Stated[]) => explained(caseOf(['injury', idOf<InjuryId>('lisfranc')], ...stated));
+  const lead = (explanation: ReturnType<typeof explained>, reader: (typeof READERS)[number]) =>
+    plainText(wordQuestion(content, explanation, 'back', reader).sentence);
+
+  it.each(READERS)('leads question 5 with both values, what each would be and what settles it, for %s', (reader) => {
+    const explanation = joint(gap(1), gap(6, REPORTED));
+    const said = lead(explanation, reader);
+    expect(said).toMatch(
+      /1 mm \(confirmed.*stage II, .*6 mm \(reported.*stage III, .*standing|1 mm .*6 mm .*while you stand/i,
+    );
+    expect(said).not.toMatch(/weeks? (on average|until)|\d+(\.\d)? weeks/);
+    const { claims } = wordQuestion(content, explanation, 'back', reader);
+    expect(claims.map(plainText).join('\n')).toMatch(/Stage I, no gap: about 4 weeks/);
+  });
+
+  it('leads so with a treatment too, and not where both claims say the same or none is of the gap', () => {
+    const treated: Stated = ['treatment', { option: idOf<OptionId>('joint-fixation'), on: day('2026-03-02') }];
+    const ids = (explanation: ReturnType<typeof explained>) =>
+      findingsOf(explanation, 'back').flatMap(({ depth, message }) => (depth === 'sentence' ? [message.id] : []));
+    expect(ids(joint(treated, gap(1), gap(6)))).toEqual(['classDisputed']);
+    expect(ids(joint(gap(3), gap(3, REPORTED)))).toEqual(['backClasses']);
+    expect(ids(joint())).toEqual(['backClasses']);
+  });
+
+  it('is no dispute of a bone whose studies count no classes', () => {
+    const shaft = explained(caseOf(['injury', idOf<InjuryId>('mt5-spiral-shaft')], gap(1), gap(6)));
+    expect(findingNamed(shaft, 'back.classDisputed')).toBeUndefined();
   });
 });
 
