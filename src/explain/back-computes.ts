@@ -82,6 +82,7 @@ export const backDates = compute(
       from,
       start,
       weeks,
+      levels: [...new Set(range.arms.map(({ level }) => level))],
       endpoint,
       earliest: addWeeks(start, first),
       latest: addWeeks(start, last),

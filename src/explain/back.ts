@@ -129,7 +129,10 @@ const rangeFindings = (
   return found;
 };
 
-/** A day read off other people's weeks is taken as one's own: none from another level of sport, or from another clock. */
+/**
+ * A day read off other people's weeks is taken as one's own: none from another level of sport, or from another clock. Where nobody
+ * stated the level, none from people who train for it.
+ */
 const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null): boolean => {
   const ids: readonly string[] = rangeFor(context, range)?.arms.map(({ study }) => study) ?? [];
   return context.content.studies
@@ -137,7 +140,7 @@ const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null)
     .every(
       (row) =>
         row.time?.since === 'first treatment' &&
-        (level === null || row.level === level || row.alsoLevels?.includes(level) === true),
+        (level === null ? row.level === 'everyday' : row.level === level || row.alsoLevels?.includes(level) === true),
     );
 };
 

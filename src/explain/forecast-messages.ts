@@ -36,6 +36,8 @@ export interface ForecastMessages {
     readonly option: OptionId;
     readonly endpoint: Endpoint;
     readonly studies: readonly SourceId[];
+    /** Of the people in them, all of one. */
+    readonly level: Level;
     /** People in them. */
     readonly counted: number;
     /** Lowest and highest middle of a study: how far apart they are. */

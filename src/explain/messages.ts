@@ -266,6 +266,8 @@ export interface Messages
     readonly from: 'treatment' | 'injury';
     readonly start: IsoDate;
     readonly weeks: Quantity;
+    /** Of the people whose weeks they are. */
+    readonly levels: readonly Level[];
     readonly endpoint: Endpoint;
     readonly earliest: IsoDate;
     readonly latest: IsoDate;

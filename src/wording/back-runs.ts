@@ -2,13 +2,13 @@
 import type { OptionRange } from '../explain/back-messages';
 import type { Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
-import { onlyPeople } from './arms';
-import { byLevelRuns } from './by-level';
+import { onlyPeople, weeksOfWhom } from './arms';
+import { byLevelRuns, levelNames } from './by-level';
 import { isOfJoint, measureText, reportedBy } from './claims';
 import { BACK_PARTS as P } from './en/back-messages';
 import { ENDPOINT_WORDS, MEASURE_WORDS, STATUS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { capitalRuns, fill, fillRuns, joined } from './fill';
+import { capitalRuns, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
 import { capital, formatNumber, formatWeeks } from './quantities';
@@ -40,14 +40,16 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
       title: namesFor(pen.content, pen.reader).option(option),
       text: pen.number(formatWeeks(weeks)),
     });
-    const who = onlyPeople(pen.content, arms)?.plain ?? null;
+    const apart = byLevelRuns(pen, arms, P.levels);
+    const who = onlyPeople(pen.content, arms)?.plain ?? levelNames(arms);
     return study
-      ? joined([...runs, ...byLevelRuns(pen, arms)])
+      ? joined([...runs, ...weeksOfWhom(pen, arms)])
       : [
           ...capitalRuns(runs),
-          { text: who === null ? '.' : fill(P.counting, { who }) },
-          // Too long to be heard first by a patient: it stands with the studies.
-          ...(pen.reader === 'patient' ? [] : byLevelRuns(pen, arms, P.levels)),
+          // Weeks level by level are too long to be heard first by a patient: they stand with the studies.
+          ...(pen.reader === 'patient' || apart.length === 0
+            ? fillRuns(P.counting, { who })
+            : [{ text: '.' }, ...apart]),
         ];
   });
   return study ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs])) : spaced(told);
@@ -100,9 +102,11 @@ const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly
       }),
     );
   });
+  const people = classes.flatMap(({ ranges }) => ranges.flatMap(({ arms }) => arms));
   const key = known ? 'backClasses.known' : isOfJoint(content, injury) ? 'backClasses.joint' : 'backClasses';
   return sentence(pen, key, {
-    counted: fillRuns(P.counted, {
+    counted: fillRuns(people.length === 0 ? P.counted : P.countedIn, {
+      people: levelNames(people),
       endpoint: ENDPOINT_WORDS[endpoint],
       options: list(counted.map(namesFor(content, reader).option)),
     }),

@@ -25,3 +25,7 @@ export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[], words: string
   });
   return fillRuns(words, { levels: list(told) });
 };
+
+/** Every level of these people, each once. */
+export const levelNames = (arms: readonly Pick<ArmFigures, 'level'>[]): readonly Run[] =>
+  list([...new Set(arms.map(({ level }) => LEVEL_NAMES[level]))]);

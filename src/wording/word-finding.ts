@@ -5,7 +5,7 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns } from './arms';
+import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
@@ -14,6 +14,7 @@ import { PIECES } from './en/clauses';
 import {
   DESIGN_WORDS,
   ENDPOINT_WORDS,
+  LEVEL_NAMES,
   LEVEL_PEOPLE,
   STATUS_WORDS,
   SUBJECT_WORDS,
@@ -198,13 +199,14 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       );
     case 'backRange': {
       const { given, option, endpoint, weeks, people, arms } = message.args;
+      const apart = byLevelRuns(pen, arms);
       const values = {
         option: names.option(option),
         endpoint: countedIn(endpoint, arms),
-        groups: groupsOfPeople(content, arms),
+        groups: groupsOfPeople(content, arms, apart.length > 0),
         weeks: pen.number(formatWeeks(weeks)),
         people: people === null ? '' : peopleRuns(pen, people, PARTS.singlePeople),
-        levels: byLevelRuns(pen, arms),
+        levels: reader === 'study' ? weeksOfWhom(pen, arms) : apart,
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
       const told = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
@@ -212,8 +214,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return message.args.classOpen ? joined([...told, { text: ' ' }, ...sentence(pen, key)]) : told;
     }
     case 'backDates': {
-      const { given, from, start, weeks, endpoint, earliest, latest } = message.args;
+      const { given, from, start, weeks, endpoint, earliest, latest, levels } = message.args;
       const values = {
+        people: list(levels.map((level) => LEVEL_NAMES[level])),
         start: startWord(from),
         startDate: formatDate(start),
         weeks: formatWeeks(weeks),

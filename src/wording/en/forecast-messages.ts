@@ -4,11 +4,11 @@ import type { Tellings } from '../../content/schema';
 export const FORECAST_SENTENCES = {
   forecastOdds: {
     patient:
-      'think of 100 people with such an injury and this treatment, at this level. {half}{ninety} About {trouble} have trouble: healing goes wrong, or they do not get there. Those who do not get there are about {notBack}',
+      'think of 100 {people} with such an injury and this treatment. {half}{ninety} About {trouble} have trouble: healing goes wrong, or they do not get there. Those who do not get there are about {notBack}',
     broadcast:
-      'of 100 people with such an injury and this treatment, at this level, {halfShort}{middle}. About {trouble} of them run into trouble: healing goes wrong, or they do not come back. Those who do not come back are about {notBack}',
+      'of 100 {people} with such an injury and this treatment, {halfShort}{middle}. About {trouble} of them run into trouble: healing goes wrong, or they do not come back. Those who do not come back are about {notBack}',
     study:
-      '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all of this level; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
+      '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all {people}; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
   },
   forecastNot: {
     patient: '{why} So no odds are given for the time {endpoint}. The averages of single studies stand side by side.',

@@ -160,10 +160,11 @@ export const SENTENCES = {
   },
   backDates: {
     patient:
-      'counted from the {start}, that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
+      'counted from the {start}, in {people} that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
     broadcast:
-      'counted from the {start}, that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
-    study: '{weeks} from {startDate} ({start}), earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
+      'counted from the {start}, in {people} that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
+    study:
+      '{weeks} from {startDate} ({start}) in {people}, earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
     patient: 'Step {number} of {of}, {stage}: {when}.{own}',
@@ -251,6 +252,8 @@ export const PARTS = {
   displacement: 'displacement',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
+  inLevels: ', in {people}',
+  ofPopulation: ' ({people})',
   to: ' to ',
   weeksInPeople: '{weeks} in {people}',
   singlePeople: '; the quickest took {low}, the slowest {high} weeks',
