@@ -71,6 +71,8 @@ export const study = v.strictObject({
   /** The same for whoever does not study: words, no figure but the number of a zone. */
   plain: text(100),
   level,
+  /** Nobody printed their level: the one above is taken for them, and that is said. */
+  levelAssumed: v.optional(v.literal(true)),
   /** Further levels that took part, when the people were mixed. */
   alsoLevels: v.optional(v.array(level)),
   n: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),

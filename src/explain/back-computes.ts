@@ -82,7 +82,7 @@ export const backDates = compute(
       from,
       start,
       weeks,
-      levels: [...new Set(range.arms.map(({ level }) => level))],
+      counted: range.arms.map(({ level, levelAssumed }) => ({ level, ...(levelAssumed ? { levelAssumed } : {}) })),
       endpoint,
       earliest: addWeeks(start, first),
       latest: addWeeks(start, last),

@@ -103,6 +103,8 @@ export interface ArmFigures {
   readonly option: OptionId;
   readonly population: string;
   readonly level: Level;
+  /** The level was not printed but taken. */
+  readonly levelAssumed?: true;
   readonly n: number | null;
   readonly time: {
     readonly endpoint: Endpoint;
@@ -267,7 +269,7 @@ export interface Messages
     readonly start: IsoDate;
     readonly weeks: Quantity;
     /** Of the people whose weeks they are. */
-    readonly levels: readonly Level[];
+    readonly counted: readonly Pick<ArmFigures, 'level' | 'levelAssumed'>[];
     readonly endpoint: Endpoint;
     readonly earliest: IsoDate;
     readonly latest: IsoDate;

@@ -7,14 +7,13 @@ import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
-import { byLevelRuns } from './by-level';
+import { byLevelRuns, levelNames } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
 import {
   DESIGN_WORDS,
   ENDPOINT_WORDS,
-  LEVEL_NAMES,
   LEVEL_PEOPLE,
   STATUS_WORDS,
   SUBJECT_WORDS,
@@ -214,9 +213,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return message.args.classOpen ? joined([...told, { text: ' ' }, ...sentence(pen, key)]) : told;
     }
     case 'backDates': {
-      const { given, from, start, weeks, endpoint, earliest, latest, levels } = message.args;
+      const { given, from, start, weeks, endpoint, earliest, latest, counted } = message.args;
       const values = {
-        people: list(levels.map((level) => LEVEL_NAMES[level])),
+        people: levelNames(counted),
         start: startWord(from),
         startDate: formatDate(start),
         weeks: formatWeeks(weeks),

@@ -83,7 +83,7 @@ export const BACK_PARTS = {
   valueOfClass: '{value} ({status}{by}) would be {class}.',
   othersNone: ' For the others none were found.',
   counted: 'Groups of other people were counted {endpoint}. Their treatment: {options}.',
-  countedIn: 'Groups of other people ({people}) were counted {endpoint}. Their treatment: {options}.',
+  countedIn: 'Groups of other people were counted {endpoint}. They were {people}. Their treatment: {options}.',
   classNone: '{class}: none found.',
   classWeeks: '{class}: {weeks}.{people}',
   people: ' The quickest took {low}, the slowest {high} weeks.',

@@ -252,6 +252,7 @@ export const PARTS = {
   displacement: 'displacement',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
+  levelNotTold: 'people whose level of sport is not told',
   inLevels: ', in {people}',
   ofPopulation: ' ({people})',
   to: ' to ',

@@ -62,7 +62,7 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     const said = backOf(explained(caseOf(hurt('lisfranc')))).find(({ message }) => message.id === 'backClassNotStated');
     expect(said?.depth).toBe('claim');
     expect(leadOf(explained(caseOf(hurt('lisfranc'), treated('joint-fixation'), gap(6))), 'patient')).toBe(
-      'In groups of other people (competitors) it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
+      'In groups of other people (people whose level of sport is not told) it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
     );
   });
 
@@ -77,9 +77,24 @@ describe('the joints of the midfoot, counted stage by stage', () => {
   });
 });
 
+describe('people whose level nobody printed', () => {
+  it('are the rows that say so', () => {
+    for (const { id, population, levelAssumed } of content.studies)
+      expect(levelAssumed ?? false, id).toBe(/level not stated/.test(population));
+  });
+
+  it.each(READERS)('are told as that, and not as competitors or people who play for fun, for %s', (reader) => {
+    const joints = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
+    expect(joints).toContain('people whose level of sport is not told');
+    expect(joints).not.toMatch(/competitors/);
+    const screw = leadOf(explained(caseOf(hurt('mt5-metaphyseal'), treated('screw'))), reader);
+    expect(screw).toMatch(/8 in people whose level of sport is not told, .* competitors/);
+  });
+});
+
 describe('where the level of sport is not stated', () => {
   const whose =
-    /ordinary adults|people who play for fun|compet|professional|dancers|people in sport|[Cc]ounted: |\(adults|\(people|fractures?, /;
+    /ordinary adults|people who play for fun|people whose level|compet|professional|dancers|people in sport|[Cc]ounted: |\(adults|\(people|fractures?, /;
   const cases = content.injuries.flatMap(({ id, options }) =>
     [null, ...options].map((option) => [id, option] as const),
   );
