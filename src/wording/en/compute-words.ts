@@ -12,7 +12,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.neighbours': 'The bones that share a joint surface with it, heel to toe.',
   'where.zoneBorder':
     'Parts are found along the axis of the bone: those of the fifth metatarsal from both edges of its joint surface towards the fourth, zone 3 being the next 15 mm of shaft; those of other bones by the rule that stands with the part.',
-  'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
+  'where.breakDrawn':
+    'Distance along the axis of the bone from the end at which its length begins; a named part is drawn at its middle.',
   'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
   'where.classFits':
     'The only class of the content that fits this place, where the place alone decides it or the stated way of breaking is one of its own.',

@@ -109,6 +109,14 @@ export const LEVEL_NAMES = {
   professional: 'professionals',
 } as const;
 
+/** From where lengths along a bone are told. */
+export const BEGINS_AT = {
+  across: { patient: 'the inner end', broadcast: 'the inner end', study: 'the medial end' },
+  hindfoot: { patient: 'the back end', broadcast: 'the back end', study: 'the posterior end' },
+  long: { patient: 'the back end', broadcast: 'the back end', study: 'the proximal end' },
+  tuberosity: { patient: 'the back tip', broadcast: 'the back tip', study: 'the proximal tip' },
+} as const;
+
 /** Whose report it is, after "by". */
 export const WHO_WORDS = {
   examination: 'the one who examined the foot',

@@ -108,25 +108,25 @@ export const WHERE_SENTENCES = {
       '{region}: {from} to {to} from the proximal tip of the drawn bone, borders from the 4–5 intermetatarsal facet and not from a fixed distance (texts differ on the distance).',
   },
   'zoneBorder.other': {
-    patient: 'From the back end of the drawn bone this part runs from {from} to {to}.',
-    broadcast: 'From the back end of the drawn bone this part runs from {from} to {to}.',
-    study: '{region}: {from} to {to} from the proximal tip of the drawn bone.',
+    patient: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from {end} of the drawn bone.',
   },
-  /** The navicular lies across the foot: its length is counted from its inner end. */
+  /** A bone that lies across the foot. */
   'zoneBorder.across': {
-    patient: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
-    broadcast: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
-    study: '{region}: {from} to {to} from the medial end of the drawn bone, across the foot.',
+    patient: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from {end} of the drawn bone, across the foot.',
   },
   'breakDrawn.distance': {
-    patient: 'it is drawn {fromTip} from the back tip of the bone, as stated',
-    broadcast: 'it is drawn {fromTip} from the back tip of the bone, as stated',
-    study: 'drawn {fromTip} from the proximal tip, as stated',
+    patient: 'it is drawn {fromTip} from {end} of the bone, as stated',
+    broadcast: 'it is drawn {fromTip} from {end} of the bone, as stated',
+    study: 'drawn {fromTip} from {end}, as stated',
   },
   'breakDrawn.region': {
     patient: 'only the part of the bone is known, so the break is drawn in its middle',
     broadcast: 'only the part of the bone is known, so the break is drawn in its middle',
-    study: 'only the part is known; drawn at its middle, {fromTip} from the proximal tip',
+    study: 'only the part is known; drawn at its middle, {fromTip} from {end}',
   },
   attachedHere: {
     patient: 'Fixed to this part: {attachments}.',
