@@ -164,6 +164,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   factors: (r: Factor) => [
     ...list('injuries', r.besideForecastOf, 'besideForecastOf'),
     ...list('bones', r.studiedAt ?? [], 'studiedAt'),
+    ...r.waits.map((each, i) => ('fromStudy' in each ? ref('studies', each.fromStudy, 'waits', i, 'fromStudy') : null)),
   ],
   returnTests: (r: ReturnTest) => list('stages', r.stages, 'stages'),
 };
