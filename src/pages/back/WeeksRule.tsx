@@ -6,7 +6,7 @@ import { scaleLinear } from 'd3-scale';
 import { usePages, useSession } from '../context';
 import type { FindingOf } from '../findings';
 import { useWidth } from '../parts/use-width';
-import { classesOfRow, type RangeRow, spanOf } from './range-rows';
+import { goByClass, type RangeRow, spanOf } from './range-rows';
 import { useRowName } from './use-row-name';
 import { wrapped } from './wrapped';
 
@@ -113,7 +113,7 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
       </svg>
       <figcaption className="small-print">
         {say('back.rule')}
-        {rows.some((row) => classesOfRow(content, row) !== null) && ` ${say('back.ruleByClass')}`}
+        {goByClass(content, rows) && ` ${say('back.ruleByClass')}`}
       </figcaption>
     </figure>
   );

@@ -15,11 +15,13 @@ records:
     what: { patient: One., broadcast: Two., study: Three. }
     term: slower
     evidence: { source: first-2001, mark: seen }
+    adultsOnly: false
   - id: diabetes
     studiedAt: null
     what: { patient: One., broadcast: Two., study: Three. }
     term: later
     evidence: { source: null, mark: from memory }
+    adultsOnly: false
 `;
 const EFFECT = `
     effects:
@@ -162,7 +164,7 @@ const TABLE: readonly Row[] = [
     'text too long',
     'factors.yaml',
     broken(FACTORS, 'term: later', `term: ${'x'.repeat(99)}`),
-    11,
+    12,
     'records[1](diabetes).term',
     /at most 80 characters/,
     /99/,
@@ -416,7 +418,7 @@ describe('a broken file is told with file, line, path, what was expected and wha
 
   test('every mistake of a file is told at once, in the order of the lines', () => {
     const text = broken(broken(FACTORS, 'term: slower', 'term: ""'), 'term: later', 'term: ""');
-    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([6, 11]);
+    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([6, 12]);
   });
 
   test('a file that cannot be read does not make every reference to it a false alarm', () => {
