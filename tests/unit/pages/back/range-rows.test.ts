@@ -53,7 +53,7 @@ it('where no study of the injury counts by class, no row speaks of one', () => {
   for (const { counted } of rows) expect(counted).toBeNull();
 });
 
-test('the caption speaks of classes where rows go by class, and nowhere else', () => {
+it('the caption speaks of classes where rows go by class, and nowhere else', () => {
   const byClass = (id: string) => goByClass(content, rangeRows(explained(caseOf(['injury', idOf<InjuryId>(id)]))));
   expect(byClass('lisfranc')).toBe(true);
   expect(byClass('mt5-metaphyseal')).toBe(false);
