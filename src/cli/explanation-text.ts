@@ -26,6 +26,12 @@ const signLines = (content: Content, cautions: readonly Caution[], reader: Reade
   return lines.length === 0 ? [] : [words['stages.dangers'] ?? '', '', ...lines, ''];
 };
 
+/** Where a first sentence opens with it, it is not said again. */
+const opensWith =
+  (said: string) =>
+  (text: string): boolean =>
+    text.startsWith(said);
+
 /** First the answers as short as a page shows them unopened, then what the page opens for whoever asks for more. */
 export const explanationText = (content: Content, explanation: Explanation, reader: Reader): string => {
   const { words } = content;
@@ -40,7 +46,7 @@ export const explanationText = (content: Content, explanation: Explanation, read
   ]);
   const cautions = cautionsFor(content, explanation, reader).filter(({ kind }) => kind !== 'do not say');
   const limits = cautions
-    .filter(({ kind }) => kind === 'limit' || kind === 'disclaimer')
+    .filter(({ kind, what }) => (kind === 'limit' || kind === 'disclaimer') && !short.some(opensWith(what[reader])))
     .map(({ what }) => `- ${what[reader]}`);
   const more = questions.flatMap(({ title, claims, more: lines }) => {
     const told = new Set(claims.map(line));

@@ -18,7 +18,6 @@ export const SEEN_FIELDS: ReadonlySet<string> = new Set([
   'border',
   'structure',
   'scheme',
-  'effect',
   'population',
   'asPrinted',
   'title',

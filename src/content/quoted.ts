@@ -59,8 +59,9 @@ const figureOf = ({ count, of, unit, percent, lowHighPercent }: Counted): string
 const sizeOf = (factor: Factor | undefined, what: string | undefined, index: number): string | null => {
   const [effect, waits] = [factor?.effects?.[index], factor?.waits?.[index]];
   if (what === 'effects' && effect !== undefined) return `${effect.value} (${effect.low} to ${effect.high})`;
-  if (what === 'waits' && waits !== undefined) return String(waits.weeks);
-  return what === 'without' && waits?.withoutWeeks != null ? String(waits.withoutWeeks) : null;
+  if (waits === undefined || !('weeks' in waits)) return null;
+  if (what === 'waits') return String(waits.weeks);
+  return what === 'without' && waits.withoutWeeks !== null ? String(waits.withoutWeeks) : null;
 };
 
 /** The words that stand at a place; null where nothing does. */

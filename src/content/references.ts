@@ -75,6 +75,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...list('regions', r.alsoRegions, 'alsoRegions'),
     ...list('codes', r.codes, 'codes'),
     ...list('codes', r.codesBeside, 'codesBeside'),
+    ...list('codes', r.codeOfGrowing === undefined ? [] : [r.codeOfGrowing], 'codeOfGrowing'),
     ...list('strands', r.strands, 'strands'),
     ...r.classification.flatMap((c, i) =>
       (c.rules ?? []).map((rule, j) =>
@@ -163,6 +164,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   factors: (r: Factor) => [
     ...list('injuries', r.besideForecastOf, 'besideForecastOf'),
     ...list('bones', r.studiedAt ?? [], 'studiedAt'),
+    ...r.waits.map((each, i) => ('fromStudy' in each ? ref('studies', each.fromStudy, 'waits', i, 'fromStudy') : null)),
   ],
   returnTests: (r: ReturnTest) => list('stages', r.stages, 'stages'),
 };

@@ -71,6 +71,8 @@ export const study = v.strictObject({
   /** The same for whoever does not study: words, no figure but the number of a zone. */
   plain: text(100),
   level,
+  /** Nobody printed their level: the one above is taken for them, and that is said. */
+  levelAssumed: v.optional(v.literal(true)),
   /** Further levels that took part, when the people were mixed. */
   alsoLevels: v.optional(v.array(level)),
   n: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
@@ -123,7 +125,7 @@ const effect = v.strictObject({
 export type Effect = v.InferOutput<typeof effect>;
 
 /** Mean weeks to a point with the factor and, where the same source has them, without it, as printed. None printed an interval. */
-const waits = v.strictObject({
+const printedWaits = v.strictObject({
   endpoint: v.picklist(ENDPOINTS),
   weeks: finite,
   withoutWeeks: v.nullable(finite),
@@ -133,7 +135,10 @@ const waits = v.strictObject({
   of: tellings,
   evidence,
 });
+/** Those of a study stand with the study, and only there. */
+const waits = v.union([printedWaits, v.strictObject({ fromStudy: studyId, of: tellings })]);
 export type Waits = v.InferOutput<typeof waits>;
+export type PrintedWaits = v.InferOutput<typeof printedWaits>;
 
 export const factor = v.strictObject({
   id: factorId,
@@ -141,7 +146,6 @@ export const factor = v.strictObject({
   what: tellings,
   /** Bones that it was studied at. Null: bone of any kind, or no study of one bone stands behind it. */
   studiedAt: v.nullable(v.pipe(v.array(boneId), v.minLength(1))),
-  effect: text(300),
   effects: v.optional(v.array(effect), []),
   waits: v.optional(v.array(waits), []),
   /** What was published that speaks against it. */

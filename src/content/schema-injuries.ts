@@ -90,6 +90,8 @@ export const injury = v.strictObject({
   fits: v.strictObject({
     onsets: v.pipe(v.array(v.picklist(ONSETS)), v.minLength(1)),
     directions: v.optional(v.pipe(v.array(v.picklist(DIRECTIONS)), v.minLength(1))),
+    /** A stress fracture is a line: pieces that stand so far apart, or farther, speak for another kind, unless it gave way at last. */
+    apartBelowMm: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0))),
     evidence,
   }),
   region: regionId,
@@ -120,6 +122,8 @@ export const injury = v.strictObject({
   notSeen: v.array(
     v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
   ),
+  /** What settles its class where claims of a measure differ: asked for of injuries whose studies count people by class. */
+  settles: v.optional(v.strictObject({ what: tellings, evidence })),
   codes: v.pipe(v.array(codeId), v.minLength(1)),
   /** Which of the codes hold, where class or displacement decides: by classes of `classification`, else by what is said of displacement. */
   codesWhen: v.optional(
@@ -128,6 +132,8 @@ export const injury = v.strictObject({
   ),
   /** Codes that come on top where a bone broke too: named, not assembled. */
   codesBeside: v.optional(v.array(codeId), []),
+  /** What the list has for a break of this bone through a growth plate, its type not stated: named where somebody still grows. */
+  codeOfGrowing: v.optional(codeId),
   /** Its number in the AO/OTA compendium, for study only: as far as it was read, in which edition, and what it says. Never its text or figures. */
   alsoNumbered: v.optional(v.strictObject({ number: text(20), says: text(200), edition: evidence, evidence })),
   factors: v.array(factorId),

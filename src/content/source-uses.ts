@@ -74,7 +74,7 @@ const sentenceIn = (node: Node, reader: Reader): string | null => {
   for (const key of ['asPrinted', 'says']) if (typeof node[key] === 'string') return node[key];
   const told = Object.values(node).find(isTold);
   if (told !== undefined) return told[reader];
-  for (const key of ['published', 'definition', 'effect', 'title', 'what', 'structure', 'term', 'task', 'name'])
+  for (const key of ['published', 'definition', 'title', 'what', 'structure', 'term', 'task', 'name'])
     if (typeof node[key] === 'string') return node[key];
   return null;
 };

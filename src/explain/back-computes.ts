@@ -82,6 +82,7 @@ export const backDates = compute(
       from,
       start,
       weeks,
+      counted: range.arms.map(({ level, levelAssumed }) => ({ level, ...(levelAssumed ? { levelAssumed } : {}) })),
       endpoint,
       earliest: addWeeks(start, first),
       latest: addWeeks(start, last),
@@ -100,6 +101,10 @@ export const lookAgain = compute(
 
 export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>
   message('brokenAgain', inputs),
+);
+
+export const healsSlowly = compute('back.healsSlowly', (_, inputs: MessageOf<'healsSlowly'>['args']) =>
+  message('healsSlowly', inputs),
 );
 
 export const followUpWeek = compute(

@@ -1,7 +1,7 @@
 /** What question 5 says of several treatments, or of several classes, at once. */
-import type { ContradictionId, Endpoint, InjuryId, OptionId } from '../ids';
+import type { ContradictionId, Endpoint, FilmMeasure, InjuryId, OptionId } from '../ids';
 import type { Quantity } from '../units';
-import type { ArmFigures } from './messages';
+import type { ArmFigures, ClaimTag, ClaimValue } from './messages';
 
 export interface OptionRange {
   readonly option: OptionId;
@@ -30,6 +30,16 @@ export interface BackMessages {
     /** The treatments that were counted class by class. */
     readonly counted: readonly OptionId[];
     readonly classes: readonly { readonly index: number; readonly ranges: readonly OptionRange[] }[];
+  };
+  /** Claims differ on the measure that decides the class: each value, and the class that it would make, if any. */
+  classDisputed: {
+    readonly injury: InjuryId;
+    readonly what: FilmMeasure;
+    readonly values: readonly {
+      readonly claim: ClaimTag;
+      readonly of: Extract<ClaimValue, { readonly subject: 'measure' }>;
+      readonly index: number | null;
+    }[];
   };
   /** Weeks of people whose class no study stated, of the same injury. */
   backClassNotStated: {

@@ -9,6 +9,7 @@ import {
   brokenAgain,
   followUpWeek,
   forecastMissed,
+  healsSlowly,
   lookAgain,
   type RangeInputs,
   rangeFor,
@@ -18,6 +19,7 @@ import { find, givenOf } from './build';
 import { caseClasses, classInputs } from './case-classes';
 import { factFindings, manyFindings } from './claims';
 import type { Context } from './context';
+import { disputedClassFindings } from './disputed-class';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { factorFindings } from './factor-findings';
 import { evidenceOf, markOf, studiesOf } from './figures';
@@ -127,7 +129,10 @@ const rangeFindings = (
   return found;
 };
 
-/** A day read off other people's weeks is taken as one's own: none from another level of sport, or from another clock. */
+/**
+ * A day read off other people's weeks is taken as one's own: none from another level of sport, or from another clock. Where nobody
+ * stated the level, none from people who train for it.
+ */
 const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null): boolean => {
   const ids: readonly string[] = rangeFor(context, range)?.arms.map(({ study }) => study) ?? [];
   return context.content.studies
@@ -135,12 +140,20 @@ const mayGiveDates = (context: Context, range: RangeInputs, level: Level | null)
     .every(
       (row) =>
         row.time?.since === 'first treatment' &&
-        (level === null || row.level === level || row.alsoLevels?.includes(level) === true),
+        (level === null ? row.level === 'everyday' : row.level === level || row.alsoLevels?.includes(level) === true),
     );
 };
 
 const behind = (f: Finding): Finding =>
   f.depth === 'sentence' && f.message.id !== 'forecastSecond' ? { ...f, depth: 'more' } : f;
+
+/** Behind slow healing: no day is counted from weeks that do not hold, and odds that know of it stay near. */
+const behindSlow = (f: Finding): readonly Finding[] =>
+  f.message.id === 'backDates'
+    ? []
+    : f.depth === 'sentence'
+      ? [{ ...f, depth: f.message.id === 'forecastProblem' || f.message.id === 'forecastSecond' ? 'claim' : 'more' }]
+      : [f];
 
 const followUpFindings = (s: Situation): readonly Finding[] => {
   const { context, facts, known } = s;
@@ -205,13 +218,31 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
           claims: [tagOf(again)],
         }),
       );
+    const slow = again === null ? known.healsBadly : null;
+    if (slow !== null)
+      found.push(
+        find(context, 'back', {
+          id: 'healsSlowly',
+          depth: 'sentence',
+          compute: healsSlowly,
+          inputs: { claim: slow.tag, healing: slow.healing, on: slow.on },
+          claims: [slow.tag],
+        }),
+      );
     const usual =
       known.option === null
         ? dependsFindings(s, injury.value)
         : rangeFindings(s, injury.value, known.option.value, forecasts);
+    // Whose weeks would be this person's is disputed: that leads, and the weeks of each class follow.
+    const disputed = slow === null && again === null && !isSecond(s) ? disputedClassFindings(s) : [];
     found.push(
+      ...disputed,
       // Ranges are of first treatments from their own start: neither leads after a break anew or for a second treatment.
-      ...(again === null && !isSecond(s) ? usual : usual.map(behind)),
+      ...(slow !== null
+        ? usual.flatMap(behindSlow)
+        : again !== null || isSecond(s)
+          ? usual.map(behind)
+          : usual.map((f) => (disputed.length > 0 && f.depth === 'sentence' ? { ...f, depth: 'claim' as const } : f))),
     );
   }
   found.push(

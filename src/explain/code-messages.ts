@@ -6,13 +6,22 @@ import type { AssembledCode, Visit } from './icd10cm';
 export interface CodeMessages {
   /** Its number in another list. */
   alsoNumbered: { readonly injury: InjuryId };
-  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit } & AssembledCode;
+  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit | 'again' } & AssembledCode;
   /** Coded on top where a bone broke too. */
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
+  /** The person still grows: the list has other codes for a break through a growth plate. */
+  codeOfGrowing: { readonly injury: InjuryId; readonly code: CodeId };
   /** Broken again: nothing is assembled, for a new break is coded anew. */
   codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
   /** A measure of another injury than that of the case. */
   measureOfOther: { readonly what: FilmMeasure; readonly injuries: readonly InjuryId[] };
+  /** A class whose break is a line, and pieces that stand millimetres apart. */
+  apartAgainstClass: {
+    readonly injury: InjuryId;
+    readonly what: 'displacement' | FilmMeasure;
+    readonly apart: Quantity;
+    readonly from: Quantity;
+  };
   /** A joint said to be in line, and a gap from which on it is not. */
   gapAgainstWord: { readonly gap: Quantity; readonly from: Quantity; readonly displaced: boolean };
 }

@@ -2,9 +2,11 @@
  * Published sizes of what goes along with slow healing, or with such a break, beside the forecast and not inside it. Those the case
  * names come first; of each, sizes of healing before sizes of getting it. Where a factor's sizes of healing point apart, that is said.
  */
-import type { Effect, Factor } from '../content/schema';
+import type { Content, Effect, Evidence, Factor } from '../content/schema';
+import type { PrintedWaits, Waits } from '../content/schema-care';
 import type { FactorId } from '../ids';
 import { compute, find, message } from './build';
+import { markOf } from './figures';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { isUnder12, type Situation } from './situation';
@@ -39,11 +41,22 @@ export const factorEffect = compute(
   },
 );
 
+/** Weeks as printed: where they are an arm of a study, the arm's own. */
+const printedIn = ({ studies }: Pick<Content, 'studies'>, waits: Waits): Omit<PrintedWaits, 'of'> | null => {
+  if ('weeks' in waits) return waits;
+  const study = studies.find(({ id }) => id === waits.fromStudy);
+  if (study === undefined || study.time === null) return null;
+  const { endpoint, centreWeeks } = study.time;
+  const evidence: Evidence = { source: study.source, mark: markOf(study) };
+  return { endpoint, weeks: centreWeeks, withoutWeeks: null, p: null, n: study.n, evidence };
+};
+
 export const factorWaits = compute(
   'back.factorWaits',
   ({ content }, { factor, index }: { readonly factor: FactorId; readonly index: number }) => {
-    const waits = content.factors.find(({ id }) => id === factor)?.waits[index];
-    if (waits === undefined) throw new RangeError(`no weeks ${index} of ${factor}`);
+    const given = content.factors.find(({ id }) => id === factor)?.waits[index];
+    const waits = given === undefined ? null : printedIn(content, given);
+    if (waits === null) throw new RangeError(`no weeks ${index} of ${factor}`);
     const { endpoint, weeks, withoutWeeks, p, n } = waits;
     return message('factorWaits', {
       factor,
@@ -87,7 +100,7 @@ const findingsOf = (s: Situation, factor: Factor, claims: readonly ClaimTag[]): 
       depth: 'more',
       compute: factorWaits,
       inputs: { factor: factor.id, index },
-      evidence: [waits.evidence],
+      evidence: [printedIn(s.context.content, waits)?.evidence].flatMap((each) => each ?? []),
       claims,
     }),
   ),

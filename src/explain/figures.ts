@@ -19,6 +19,7 @@ export const figuresOf = (study: Study): ArmFigures => {
     option: study.option,
     population: study.population,
     level: study.level,
+    ...(study.levelAssumed === undefined ? {} : { levelAssumed: study.levelAssumed }),
     n: study.n,
     time:
       study.time === null

@@ -20,11 +20,18 @@ const SAYS: Readonly<Record<FollowUpFinding, ReadonlyMap<Endpoint, Says>>> = {
   'not tender': atPlay('healing'),
   'two cortices bridged': atPlay('healing', ['union', 'healing']),
   united: atPlay('healing', ['union', 'there']),
+  'delayed union': new Map(),
+  nonunion: new Map(),
+  // Grown together, though out of place: of play it says nothing.
+  malunion: new Map([['union', 'there']]),
   'walking without pain': atPlay('healing', ['clinical healing', 'there']),
   training: atPlay('healing', ['release', 'there'], ['training', 'there'], ['clinical healing', 'there']),
   'broken again': new Map(),
 };
 
-/** Null: the finding says nothing of this point. A break anew says the same of every point. */
+/** A break anew, slow healing and none are healing problems on the way to every point. */
+const PROBLEMS: ReadonlySet<FollowUpFinding> = new Set(['broken again', 'delayed union', 'nonunion']);
+
+/** Null: the finding says nothing of this point. */
 export const followUpSays = (finding: FollowUpFinding, endpoint: Endpoint): Says | null =>
-  finding === 'broken again' ? 'problem' : (SAYS[finding].get(endpoint) ?? null);
+  PROBLEMS.has(finding) ? 'problem' : (SAYS[finding].get(endpoint) ?? null);

@@ -65,6 +65,8 @@ export const forecastOdds = compute(
     const { outcome, steps } = pooledOf(context, inputs);
     const [start] = steps;
     if (start === undefined) throw new RangeError('a forecast without a start');
+    const level = inputs.level ?? outcome.arms[0]?.level;
+    if (level === undefined) throw new RangeError('a forecast without people');
     const found = middles(outcome);
     const [low, high] = [Math.min(...found), Math.max(...found)].map((week) => rounded(week, 1)) as [number, number];
     return message('forecastOdds', {
@@ -73,6 +75,7 @@ export const forecastOdds = compute(
       option: inputs.option,
       endpoint: inputs.endpoint,
       studies: sourcesOf(outcome.arms),
+      level,
       counted: outcome.arms.reduce((sum, { n }) => sum + (n ?? 0), 0),
       apart: { value: rounded((low + high) / 2, 1), unit: 'week', lowHigh: [low, high] },
       ...oddsOf(start, outcome),
@@ -119,7 +122,8 @@ export const forecastProblem = compute(
     const { outcome, steps } = pooledOf(context, inputs);
     const last = steps.at(-1);
     if (last?.after?.says !== 'problem') throw new RangeError('no healing problem is known');
-    return message('forecastProblem', { claim, endpoint: inputs.endpoint, after: oddsOf(last, outcome) });
+    const finding = last.after.finding ?? 'broken again';
+    return message('forecastProblem', { claim, finding, endpoint: inputs.endpoint, after: oddsOf(last, outcome) });
   },
 );
 

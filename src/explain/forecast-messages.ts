@@ -36,6 +36,8 @@ export interface ForecastMessages {
     readonly option: OptionId;
     readonly endpoint: Endpoint;
     readonly studies: readonly SourceId[];
+    /** Of the people in them, all of one. */
+    readonly level: Level;
     /** People in them. */
     readonly counted: number;
     /** Lowest and highest middle of a study: how far apart they are. */
@@ -70,8 +72,13 @@ export interface ForecastMessages {
     /** The fewest and the most that the score can have. */
     readonly ofPoints: readonly [number, number];
   };
-  /** A break anew: the branch of a healing problem is no longer a chance. */
-  forecastProblem: { readonly claim: ClaimTag; readonly endpoint: Endpoint; readonly after: ForecastOdds };
+  /** A break anew, or healing that is slow or has stopped: the branch of a healing problem is no longer a chance. */
+  forecastProblem: {
+    readonly claim: ClaimTag;
+    readonly finding: FollowUpFinding;
+    readonly endpoint: Endpoint;
+    readonly after: ForecastOdds;
+  };
   /** A forecast that was given once against what became of it. */
   forecastScored: {
     readonly claim: ClaimTag;

@@ -5,15 +5,21 @@
  */
 import type { Code } from '../content/schema';
 import type { Side } from '../ids';
+import type { Healing } from './healing-said';
 
-/** First visit; later visit with usual healing. Delayed healing (G) and nonunion (K) are for whoever codes to judge. */
-export type Visit = 'first' | 'later';
+/**
+ * First visit, or a later one with what the follow-ups say of healing. `later`: they do not say it, or not surely, or they differ; then
+ * the characters of usual healing, delayed healing and nonunion all stand, for whoever codes.
+ */
+export type Visit = 'first' | 'later' | Healing;
 
 /** Null: not stated. `disputed`: claims differ, which the list codes like what is not stated, but which is told as what it is. */
 export interface CodeFacts {
   readonly side: Side | 'disputed' | null;
   readonly displaced: boolean | 'disputed' | null;
   readonly visit: Visit;
+  /** Why healing is open at a later visit, or that what it goes by is only reported; null where nothing is to be said. */
+  readonly healing: 'notStated' | 'reported' | 'disputed' | null;
 }
 
 /** What chose among the codes of one injury, beyond what was stated. */
@@ -28,7 +34,8 @@ export type CodeChoice =
   | 'classAssumed';
 
 export interface AssembledCode {
-  readonly text: string;
+  /** One, or one for each way in which it may heal, in the order of the list. */
+  readonly texts: readonly string[];
   /** Coded by the list's rule and not by what was stated. */
   readonly assumed: readonly (
     | 'side'
@@ -36,11 +43,31 @@ export interface AssembledCode {
     | 'displacement'
     | 'displacementDisputed'
     | 'closed'
+    | 'healingReported'
+    | 'healingDisputed'
+    | 'healingNotStated'
     | CodeChoice
   )[];
 }
 
-const VISIT_LETTER = { first: 'A', later: 'D' } as const;
+const FRACTURE_LETTERS: Readonly<Record<Visit, readonly string[]>> = {
+  first: ['A'],
+  later: ['D', 'G', 'K'],
+  usual: ['D'],
+  delayed: ['G'],
+  nonunion: ['K'],
+  malunion: ['P'],
+};
+
+/** Of a joint or a ligament the list tells the first visit from later ones, and nothing of how it heals. */
+const lettersOf = ({ visit: kind }: Code, visit: Visit): readonly string[] =>
+  kind === 'none' ? [''] : kind === 'injury' ? [visit === 'first' ? 'A' : 'D'] : FRACTURE_LETTERS[visit];
+
+const HEALING_TOLD = {
+  notStated: 'healingNotStated',
+  reported: 'healingReported',
+  disputed: 'healingDisputed',
+} as const;
 
 const nextOf = ({ next }: Code, { side, displaced }: CodeFacts): string => {
   const set = next.by === 'side' ? next : displaced === false ? next.notDisplaced : next.displaced;
@@ -56,7 +83,8 @@ export const assembleCode = (code: Code, facts: CodeFacts): AssembledCode => {
     if (facts.displaced === 'disputed') assumed.push('displacementDisputed');
   }
   const body = `${code.root}${nextOf(code, facts)}`;
-  if (code.visit === 'none') return { text: body, assumed };
   if (code.visit === 'fracture' && facts.visit === 'first') assumed.push('closed');
-  return { text: `${body}${VISIT_LETTER[facts.visit]}`, assumed };
+  const tellsHealing = code.visit === 'fracture' || code.visit === 'stress fracture';
+  if (tellsHealing && facts.healing !== null) assumed.push(HEALING_TOLD[facts.healing]);
+  return { texts: lettersOf(code, facts.visit).map((letter) => `${body}${letter}`), assumed };
 };

@@ -103,6 +103,8 @@ export interface ArmFigures {
   readonly option: OptionId;
   readonly population: string;
   readonly level: Level;
+  /** The level was not printed but taken. */
+  readonly levelAssumed?: true;
   readonly n: number | null;
   readonly time: {
     readonly endpoint: Endpoint;
@@ -259,11 +261,15 @@ export interface Messages
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };
+  /** Delayed union or nonunion that a follow-up states. */
+  healsSlowly: { readonly claim: ClaimTag; readonly healing: 'delayed' | 'nonunion'; readonly on: IsoDate };
   backDates: {
     readonly given: Given;
     readonly from: 'treatment' | 'injury';
     readonly start: IsoDate;
     readonly weeks: Quantity;
+    /** Of the people whose weeks they are. */
+    readonly counted: readonly Pick<ArmFigures, 'level' | 'levelAssumed'>[];
     readonly endpoint: Endpoint;
     readonly earliest: IsoDate;
     readonly latest: IsoDate;

@@ -7,7 +7,9 @@ import { bonesOf, homeOn, homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
 import type { ActivityId, BoneId, ClaimId, InjuryId, Level, MechanismId, OptionId, RegionId } from '../ids';
 import type { IsoDate } from '../units';
+import { healsBadly } from './healing-said';
 import type { ClaimTag } from './messages';
+import { standsApart } from './stands-apart';
 import type { WhatIf } from './types';
 
 export type KnownStatus = 'confirmed' | 'reported' | 'inferred';
@@ -42,6 +44,8 @@ export interface Resolved {
   readonly start: (Known<IsoDate> & { readonly from: 'treatment' | 'injury' }) | null;
   /** A break anew since the treatment in force began: weeks counted before it no longer hold, and `start` is null. */
   readonly brokenAgain: Known<IsoDate> | null;
+  /** Healing that is slow or has stopped since then: weeks of those who healed as planned are not this person's. */
+  readonly healsBadly: ReturnType<typeof healsBadly>;
   /** Claims that name one bone and a part or class of another: no bone is known then. */
   readonly clash: { readonly stated: BoneId; readonly implied: BoneId; readonly claims: readonly ClaimTag[] } | null;
 }
@@ -151,6 +155,7 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   return {
     clash,
     brokenAgain,
+    healsBadly: healsBadly(facts, currentTreatment(facts)?.value.on ?? null),
     place: clash === null ? place : null,
     bone: clash === null ? boneFrom(content, facts, place) : null,
     mechanism: knownOf(facts.mechanism),
@@ -177,11 +182,17 @@ const placeDecides = ({ classification }: Injury, region: RegionId): boolean =>
 export const valuesOf = <S extends SingleSubject>(fact: Fact<S>): readonly SubjectValue<S>[] =>
   fact.state === 'stated' ? [fact.value] : fact.state === 'contradiction' ? fact.values.map(({ value }) => value) : [];
 
-/** Whether something that is stated of onset, way of breaking or direction is not of this class. */
-const speaksAgainst = ({ fits, mechanisms }: Injury, { onset, mechanism, direction }: Facts): boolean =>
-  valuesOf<'mechanism'>(mechanism).some((way) => !mechanisms.includes(way)) ||
-  valuesOf<'onset'>(onset).some((each) => !fits.onsets.includes(each)) ||
-  valuesOf<'direction'>(direction).some((each) => fits.directions?.includes(each) === false);
+/** Whether something that is stated of onset, way of breaking, direction or how far it stands apart is not of this class. */
+const speaksAgainst = (injury: Injury, facts: Facts): boolean => {
+  const { fits, mechanisms } = injury;
+  const { onset, mechanism, direction } = facts;
+  return (
+    valuesOf<'mechanism'>(mechanism).some((way) => !mechanisms.includes(way)) ||
+    valuesOf<'onset'>(onset).some((each) => !fits.onsets.includes(each)) ||
+    valuesOf<'direction'>(direction).some((each) => fits.directions?.includes(each) === false) ||
+    standsApart(injury, facts).length > 0
+  );
+};
 
 /**
  * The class: as stated when it lives where the break is, or when no place is known; else the only class that fits the place, where

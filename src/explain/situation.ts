@@ -8,7 +8,17 @@ import { type Context, contextOf } from './context';
 import type { ClaimTag, Given } from './messages';
 import { parametersOf } from './parameters';
 import { locate } from './place';
-import { classesIn, injuryFrom, type Known, knownOf, type Resolved, resolve, tagOf, weakest } from './resolve';
+import {
+  classesIn,
+  injuryFrom,
+  type Known,
+  knownOf,
+  type Resolved,
+  resolve,
+  tagOf,
+  valuesOf,
+  weakest,
+} from './resolve';
 import type { BreakAt, WhatIf } from './types';
 
 export interface Situation {
@@ -96,3 +106,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
 /** Driving, smoking and the norms of adults are nothing to a child. */
 export const isUnder12 = ({ facts: { ageBand } }: Pick<Situation, 'facts'>): boolean =>
   ageBand.state === 'stated' && ageBand.value === 'under 12';
+
+/** Bones of the foot may still have open growth plates: so young, by any of the ages that somebody stands by. */
+export const mayGrow = ({ facts: { ageBand } }: Pick<Situation, 'facts'>): boolean =>
+  valuesOf<'ageBand'>(ageBand).some((age) => age === 'under 12' || age === '12-17');

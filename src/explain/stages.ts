@@ -32,18 +32,18 @@ const ownShare = (s: Situation, stage: StageId): ShareBand | null => {
 };
 
 /**
- * The treatment whose weights are told: a confirmed one that no break anew ended. What the content says of a boot it says of breaks that
+ * The treatment whose weights are told: a confirmed one that no break anew ended, and under which the bone heals. What the content says of a boot it says of breaks that
  * usually get one: under an injury for which it is not usual, after a mere report, or with another treatment said since that allows
  * less, weight as pain allows could do harm, and how much is for the clinic to say. That no weight is allowed may always be told.
  */
 const weighedOption = (s: Situation, record: Stage): OptionId | null => {
-  const { option, brokenAgain } = s.known;
+  const { option, brokenAgain, healsBadly } = s.known;
   if (option === null) return null;
   // Where pain decides it can come to the whole weight.
   const most = (of: OptionId): number => weightOf(record, of)?.share?.high ?? 1;
   if (most(option.value) === 0) return option.value;
   const usual = s.injuryRecord?.options.includes(option.value) ?? false;
-  if (option.status !== 'confirmed' || brokenAgain !== null || !usual) return null;
+  if (option.status !== 'confirmed' || brokenAgain !== null || healsBadly !== null || !usual) return null;
   const inForce = currentTreatment(s.facts);
   const since = s.facts.treatments.slice(inForce === null ? 0 : s.facts.treatments.indexOf(inForce) + 1);
   return since.some(({ value }) => most(value.option) < most(option.value)) ? null : option.value;
@@ -156,7 +156,9 @@ const partFindings = (s: Situation, record: Stage, id: string): readonly Finding
           depth: 'more',
           compute: stageSheet,
           // Orders of treatments that no clinic is known to have chosen would be read as one's own.
-          ...notForPatients(s.known.option?.status !== 'confirmed' || s.known.brokenAgain !== null),
+          ...notForPatients(
+            s.known.option?.status !== 'confirmed' || s.known.brokenAgain !== null || s.known.healsBadly !== null,
+          ),
           inputs: { sheet: sheet.id, of: option === null ? sheet.options.filter((id) => inQuestion.includes(id)) : [] },
           evidence: [sheet.evidence],
           whatIf,

@@ -4,11 +4,22 @@ import type { Injury } from '../content/schema';
 import type { CodeId, InjuryId } from '../ids';
 import { find } from './build';
 import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
+import { healingSaid } from './healing-said';
 import type { CodeChoice, CodeFacts } from './icd10cm';
 import { type Known, knownOf } from './resolve';
-import type { Situation } from './situation';
+import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
-import { alsoNumbered, code, codeAnew, codesBeside } from './where-computes';
+import { alsoNumbered, code, codeAnew, codeOfGrowing, codesBeside } from './where-computes';
+
+/** Usual healing goes by what is confirmed alone; slow, none or out of place as far as somebody says so, which is told. */
+const visitOf = (facts: Facts): Pick<CodeFacts, 'visit' | 'healing'> => {
+  const said = healingSaid(facts);
+  if (said === 'disputed') return { visit: 'later', healing: 'disputed' };
+  if (said === null)
+    return facts.followUps.length === 0 ? { visit: 'first', healing: null } : { visit: 'later', healing: 'notStated' };
+  if (said.status === 'confirmed') return { visit: said.healing, healing: null };
+  return { visit: said.healing === 'usual' ? 'later' : said.healing, healing: 'reported' };
+};
 
 const codeFactsOf = (facts: Facts): CodeFacts => ({
   side: facts.side.state === 'contradiction' ? 'disputed' : (knownOf<'side'>(facts.side)?.value ?? null),
@@ -16,7 +27,7 @@ const codeFactsOf = (facts: Facts): CodeFacts => ({
     facts.displacement.state === 'contradiction'
       ? 'disputed'
       : (knownOf<'displacement'>(facts.displacement)?.value.displaced ?? null),
-  visit: facts.followUps.length > 0 ? 'later' : 'first',
+  ...visitOf(facts),
 });
 
 interface Chosen {
@@ -102,6 +113,18 @@ export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonl
         compute: codesBeside,
         inputs: { injury: record.id },
         evidence: context.content.codes.filter((c) => beside.includes(c.id)).map((c) => c.evidence),
+        whatIf,
+        readers: ['study'],
+      }),
+    );
+  if (record.codeOfGrowing !== undefined && mayGrow(s))
+    found.push(
+      find(context, 'where', {
+        id: 'codeOfGrowing',
+        depth: 'claim',
+        compute: codeOfGrowing,
+        inputs: { injury: record.id },
+        evidence: context.content.codes.filter(({ id }) => id === record.codeOfGrowing).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
       }),

@@ -154,8 +154,9 @@ export const code = compute(
     const { code: id, injury, choice, ...facts } = inputs;
     const record = content.codes.find((c) => c.id === id);
     if (record === undefined) throw new RangeError(`no code ${id}`);
-    const { text, assumed } = assembleCode(record, facts);
-    return message('code', { injury, code: id, visit: facts.visit, text, assumed: [...choice, ...assumed] });
+    const { texts, assumed } = assembleCode(record, facts);
+    const visit = record.visit === 'injury' && facts.visit !== 'first' ? 'again' : facts.visit;
+    return message('code', { injury, code: id, visit, texts, assumed: [...choice, ...assumed] });
   },
 );
 export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { readonly injury: InjuryId }) =>
@@ -164,6 +165,12 @@ export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { 
     codes: content.injuries.find((i) => i.id === inputs.injury)?.codesBeside ?? [],
   }),
 );
+/** Throws RangeError where the content names none. */
+export const codeOfGrowing = compute('where.codeOfGrowing', ({ content }, inputs: { readonly injury: InjuryId }) => {
+  const code = content.injuries.find((i) => i.id === inputs.injury)?.codeOfGrowing;
+  if (code === undefined) throw new RangeError(`no code of a growth plate for ${inputs.injury}`);
+  return message('codeOfGrowing', { injury: inputs.injury, code });
+});
 export const codeAnew = compute('where.codeAnew', (_, inputs: { readonly injury: InjuryId; readonly on: IsoDate }) =>
   message('codeAnew', inputs),
 );

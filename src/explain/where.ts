@@ -7,6 +7,7 @@ import { measuredIn, toldClassesOf } from './classes';
 import { type Known, tagOf } from './resolve';
 import { drawnSide } from './side';
 import type { Situation } from './situation';
+import { apartFindings } from './stands-apart';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
 import { unfitMeasureFindings, unfitMeasures } from './unfit-measures';
@@ -270,7 +271,7 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
-  found.push(...gapFindings(s, injury, measured), ...classClashes(s, injury));
+  found.push(...gapFindings(s, injury, measured), ...classClashes(s, injury), ...apartFindings(s, injury));
   for (const { index, claim, assumed } of record === null ? [] : toldClassesOf(record, measured))
     found.push(
       find(context, 'where', {

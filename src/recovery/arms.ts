@@ -45,6 +45,8 @@ export interface CountedEvent {
   readonly what: 'failure' | 'nonunion' | 'delayed union' | 'union' | 'refracture' | 'returned' | 'not returned';
   readonly count: number | null;
   readonly of: number | null;
+  /** Absent: people. */
+  readonly unit?: 'people' | 'breaks';
 }
 
 /** Read by us, in a primary report: only these may make a range. */

@@ -5,7 +5,7 @@ import type { Rate } from './types';
 
 export type Counted = Rate['arms'][number];
 type Filter = PeopleFilter & { readonly option: StudyLike['option'] };
-type Event = { readonly what: string; readonly count: number; readonly of: number };
+type Event = { readonly what: string; readonly count: number; readonly of: number; readonly unit: Counted['unit'] };
 
 /**
  * Rows whose counts may speak: read by us, first-hand (a review would count its studies twice), and not of people who were
@@ -25,7 +25,9 @@ export const countingRows = (studies: readonly StudyLike[], { option, ...people 
 const eventsOf = (rows: readonly StudyLike[]): Event[] =>
   rows
     .flatMap((s) => (s.event === null ? s.events : [s.event, ...s.events]))
-    .flatMap(({ what, count, of }) => (count !== null && of !== null && of > 0 ? [{ what, count, of }] : []));
+    .flatMap(({ what, count, of, unit = 'people' }) =>
+      count !== null && of !== null && of > 0 ? [{ what, count, of, unit }] : [],
+    );
 
 const groupBy = <T>(items: readonly T[], key: (item: T) => string): T[][] => {
   const groups = new Map<string, T[]>();
@@ -33,7 +35,10 @@ const groupBy = <T>(items: readonly T[], key: (item: T) => string): T[][] => {
   return [...groups.values()];
 };
 
-type OfPeople = (events: readonly Event[]) => { readonly count: number; readonly of: number } | null;
+type OfPeople = (events: readonly Event[]) => Omit<Event, 'what'> | null;
+
+const unitOf = (all: readonly Pick<Event, 'unit'>[]): Event['unit'] =>
+  all.some(({ unit }) => unit === 'breaks') ? 'breaks' : 'people';
 
 /** One entry a trial. Rows of one trial that describe the same population are the same people; others are added. */
 const perTrial = (rows: readonly StudyLike[], ofPeople: OfPeople): Counted[] =>
@@ -42,7 +47,7 @@ const perTrial = (rows: readonly StudyLike[], ofPeople: OfPeople): Counted[] =>
     const people = groupBy(trial, (s) => s.population).flatMap((same) => ofPeople(eventsOf(same)) ?? []);
     if (first === undefined || people.length === 0) return [];
     const total = (key: 'count' | 'of') => people.reduce((all, p) => all + p[key], 0);
-    return [{ id: first.id, source: first.source, count: total('count'), of: total('of') }];
+    return [{ id: first.id, source: first.source, count: total('count'), of: total('of'), unit: unitOf(people) }];
   });
 
 const PROBLEMS = ['nonunion', 'delayed union', 'refracture'];
@@ -62,6 +67,7 @@ export const problemCounts = (rows: readonly StudyLike[]): Counted[] =>
         kinds.reduce((all, e) => all + e.count, 0),
       ),
       of,
+      unit: unitOf(kinds),
     };
   });
 
@@ -70,5 +76,5 @@ export const notReturnedCounts = (rows: readonly StudyLike[]): Counted[] =>
     const missing = events.find((e) => e.what === 'not returned');
     if (missing) return missing;
     const returned = events.find((e) => e.what === 'returned');
-    return returned ? { count: returned.of - returned.count, of: returned.of } : null;
+    return returned ? { count: returned.of - returned.count, of: returned.of, unit: returned.unit } : null;
   });

@@ -46,6 +46,8 @@ export interface Rate {
     readonly source: SourceId;
     readonly count: number;
     readonly of: number;
+    /** What was counted; breaks as soon as one count of the trial is of breaks. */
+    readonly unit: 'people' | 'breaks';
   }[];
   /** own: only people of the level asked for. */
   readonly levels: 'own' | 'mixed';

@@ -10,7 +10,7 @@ import { demoLineOf, isWhatIf, sideLineOf, statusLineOf, whatIfLineOf } from './
 import { TELLING_PHRASES as P } from './phrases';
 import { RATE, type ScriptSeconds } from './script-fit';
 import { type TimedLines, timedLines } from './script-lines';
-import { isForSpeech } from './worded';
+import { isForSpeech, saysUnknown } from './worded';
 import { wordedFindings } from './worded-findings';
 
 export interface ScriptOptions {
@@ -35,13 +35,18 @@ export const scriptOf = (content: Content, explanation: Explanation, options: Sc
   const { seconds, wordsPerMinute = RATE.usual } = options;
   const cautions = cautionsFor(content, explanation, 'broadcast');
   const texts = (of: readonly Caution[]) => of.map((caution) => caution.what.broadcast);
+  const worded = wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => isForSpeech(finding));
+  /** A finding that is told opens with it already. */
+  const isTold = ({ what }: Caution): boolean =>
+    worded.some(({ finding, text }) => !saysUnknown(finding) && text.startsWith(what.broadcast));
   const timed = timedLines(
     {
-      worded: wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => isForSpeech(finding)),
+      worded,
       // Written for broadcast alone: that nobody here has examined the person.
       openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
       limits: cautions
-        .filter((c) => c.kind === 'limit')
+
+        .filter((c) => c.kind === 'limit' && !isTold(c))
         // What is said of this person's age comes before what is said of everybody.
         .toSorted((a, b) => b.ages.length - a.ages.length)
         .map((c) => ({ text: c.what.broadcast, mark: c.evidence.mark })),

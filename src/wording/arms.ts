@@ -2,10 +2,12 @@
 import type { Content, Mark } from '../content/schema';
 import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
 import type { Endpoint, OptionId, Reader } from '../ids';
+import { byLevelRuns, levelNames } from './by-level';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined, listRuns } from './fill';
 import { namesFor } from './names';
+import type { Pen } from './pen';
 import { peopleOfStudy } from './people';
 import { capital, formatQuantity, formatWeeks, hundredOfCount } from './quantities';
 import { sourceName } from './sources';
@@ -172,9 +174,22 @@ export const countedIn = (endpoint: Endpoint, arms: readonly ArmFigures[]): stri
 export const onlyPeople = ({ studies }: Pick<Content, 'studies'>, arms: readonly ArmFigures[]) =>
   arms.length === 1 ? (studies.find(({ id }) => id === arms[0]?.study) ?? null) : null;
 
-/** Where one row alone speaks it is said whose weeks these are: nobody should take one clinic's patients for everybody. */
-export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[]): string => {
+/**
+ * Whose weeks these are: of one row its people, of several their levels of sport, unless each level has weeks of its own beside it.
+ * Nobody should take one clinic's patients for everybody, or professionals for anybody.
+ */
+export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[], byLevel: boolean): readonly Run[] => {
   const row = onlyPeople(content, arms);
-  if (row === null) return PARTS.groups;
-  return fill(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
+  if (row !== null) return fillRuns(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
+  return byLevel ? [{ text: PARTS.groups }] : fillRuns(PARTS.groupsWho, { who: levelNames(arms) });
+};
+
+/** For study: each level where it has weeks of its own; else whose the weeks are, of one row as it was printed. */
+export const weeksOfWhom = (pen: Pen, arms: readonly ArmFigures[]): readonly Run[] => {
+  const apart = byLevelRuns(pen, arms);
+  if (apart.length > 0) return apart;
+  const row = onlyPeople(pen.content, arms);
+  return row === null
+    ? fillRuns(PARTS.inLevels, { people: levelNames(arms) })
+    : fillRuns(PARTS.ofPopulation, { people: row.population });
 };

@@ -2,21 +2,26 @@
 import type { OptionRange } from '../explain/back-messages';
 import type { Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
-import { onlyPeople } from './arms';
-import { byLevelRuns } from './by-level';
-import { isOfJoint } from './claims';
+import { onlyPeople, weeksOfWhom } from './arms';
+import { byLevelRuns, levelNames } from './by-level';
+import { isOfJoint, measureText, reportedBy } from './claims';
 import { BACK_PARTS as P } from './en/back-messages';
-import { ENDPOINT_WORDS } from './en/lists';
+import { ENDPOINT_WORDS, MEASURE_WORDS, STATUS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { capitalRuns, fill, fillRuns, joined } from './fill';
+import { capitalRuns, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
 import { capital, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
-type BackMessage = MessageOf<'backDepends' | 'backClasses' | 'backClassNotStated'>;
-const IDS: ReadonlySet<string> = new Set<BackMessage['id']>(['backDepends', 'backClasses', 'backClassNotStated']);
+type BackMessage = MessageOf<'backDepends' | 'backClasses' | 'backClassNotStated' | 'classDisputed'>;
+const IDS: ReadonlySet<string> = new Set<BackMessage['id']>([
+  'backDepends',
+  'backClasses',
+  'backClassNotStated',
+  'classDisputed',
+]);
 export const isBackMessage = (message: Message): message is BackMessage => IDS.has(message.id);
 
 export const peopleRuns = (pen: Pen, people: Quantity, words: string): readonly Run[] => {
@@ -35,14 +40,16 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
       title: namesFor(pen.content, pen.reader).option(option),
       text: pen.number(formatWeeks(weeks)),
     });
-    const who = onlyPeople(pen.content, arms)?.plain ?? null;
+    const apart = byLevelRuns(pen, arms, P.levels);
+    const who = onlyPeople(pen.content, arms)?.plain ?? levelNames(arms);
     return study
-      ? joined([...runs, ...byLevelRuns(pen, arms)])
+      ? joined([...runs, ...weeksOfWhom(pen, arms)])
       : [
           ...capitalRuns(runs),
-          { text: who === null ? '.' : fill(P.counting, { who }) },
-          // Too long to be heard first by a patient: it stands with the studies.
-          ...(pen.reader === 'patient' ? [] : byLevelRuns(pen, arms, P.levels)),
+          // Weeks level by level are too long to be heard first by a patient: they stand with the studies.
+          ...(pen.reader === 'patient' || apart.length === 0
+            ? fillRuns(P.counting, { who })
+            : [{ text: '.' }, ...apart]),
         ];
   });
   return study ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs])) : spaced(told);
@@ -95,13 +102,35 @@ const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly
       }),
     );
   });
+  const people = classes.flatMap(({ ranges }) => ranges.flatMap(({ arms }) => arms));
   const key = known ? 'backClasses.known' : isOfJoint(content, injury) ? 'backClasses.joint' : 'backClasses';
   return sentence(pen, key, {
-    counted: fillRuns(P.counted, {
+    counted: fillRuns(people.length === 0 ? P.counted : P.countedIn, {
+      people: levelNames(people),
       endpoint: ENDPOINT_WORDS[endpoint],
       options: list(counted.map(namesFor(content, reader).option)),
     }),
     classes: spaced(told),
+  });
+};
+
+const disputedRuns = (pen: Pen, { injury, what, values }: MessageOf<'classDisputed'>['args']): readonly Run[] => {
+  const { content, explanation, reader } = pen;
+  const record = content.injuries.find(({ id }) => id === injury);
+  const each = values.map(({ claim, of, index }) => {
+    const term = index === null ? null : (record?.classification[index]?.term ?? null);
+    return fillRuns(term === null ? P.valueAlone : P.valueOfClass, {
+      value: measureText(what, of.value.value),
+      status: STATUS_WORDS[claim.status],
+      by: reader === 'broadcast' ? reportedBy(explanation.saidBy, claim.claims) : '',
+      class: term ?? '',
+    });
+  });
+  const settles = record?.settles;
+  return sentence(pen, isOfJoint(content, injury) ? 'classDisputed.joint' : 'classDisputed', {
+    what: MEASURE_WORDS[what][reader],
+    each: spaced(each),
+    settles: settles === undefined ? '' : { text: ` ${settles.what[reader]}` },
   });
 };
 
@@ -111,6 +140,8 @@ export const backRuns = (pen: Pen, message: BackMessage): readonly Run[] => {
       return dependsRuns(pen, message.args);
     case 'backClasses':
       return classesRuns(pen, message.args);
+    case 'classDisputed':
+      return disputedRuns(pen, message.args);
     case 'backClassNotStated':
       return sentence(pen, message.id, {
         endpoint: ENDPOINT_WORDS[message.args.endpoint],

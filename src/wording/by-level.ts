@@ -10,18 +10,25 @@ import type { Run } from './types';
 /** Levels whose weeks lie no further apart than this ratio give one range: to tell them one by one says nothing more. */
 const ALIKE = 1.5;
 
+type Counted = Pick<ArmFigures, 'level' | 'levelAssumed'>;
+/** A level that we took for people of whom none was printed is not told as theirs. */
+const nameOf = ({ level, levelAssumed }: Counted): string => (levelAssumed ? PARTS.levelNotTold : LEVEL_NAMES[level]);
+
 /** ": 3.6 in ... and 9.2 to 14.6 in ..."; nothing where all are of one level, or alike. */
 export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[], words: string = PARTS.byLevel): readonly Run[] => {
-  const weeksOf = new Map<ArmFigures['level'], number[]>();
-  for (const { level, time } of arms)
-    if (time !== null) weeksOf.set(level, [...(weeksOf.get(level) ?? []), time.weeks.value]);
+  const weeksOf = new Map<string, number[]>();
+  for (const arm of arms)
+    if (arm.time !== null) weeksOf.set(nameOf(arm), [...(weeksOf.get(nameOf(arm)) ?? []), arm.time.weeks.value]);
   const all = [...weeksOf.values()].flat();
   if (weeksOf.size < 2 || Math.max(...all) <= ALIKE * Math.min(...all)) return [];
-  const told = [...weeksOf].map(([level, weeks]) => {
+  const told = [...weeksOf].map(([people, weeks]) => {
     const [low, high] = [Math.min(...weeks), Math.max(...weeks)];
     const span = low === high ? [low] : [low, high];
     const text = span.map(formatNumber).join(PARTS.to);
-    return fillRuns(PARTS.weeksInPeople, { weeks: pen.number(text), people: LEVEL_NAMES[level] });
+    return fillRuns(PARTS.weeksInPeople, { weeks: pen.number(text), people });
   });
   return fillRuns(words, { levels: list(told) });
 };
+
+/** Every level of these people, each once. */
+export const levelNames = (arms: readonly Counted[]): readonly Run[] => list([...new Set(arms.map(nameOf))]);

@@ -33,7 +33,7 @@ const MEASURE_UNITS = {
 } as const;
 
 /** In its unit; pieces have none. */
-const measureText = (what: FilmMeasure, value: number): string =>
+export const measureText = (what: FilmMeasure, value: number): string =>
   asGiven(value, what === 'fragments' ? null : MEASURE_UNITS[what]);
 
 interface Clause {

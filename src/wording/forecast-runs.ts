@@ -7,7 +7,14 @@ import type { Endpoint } from '../ids';
 import type { Quantity } from '../units';
 import { clauseOf, conditional, hedged, isOfJoint, reportedBy } from './claims';
 import { FORECAST_PARTS as P, REACH_WORDS } from './en/forecast-messages';
-import { ENDPOINT_WORDS, FOLLOW_UP_WORDS, FOLLOW_UP_WORDS_OF_JOINT, LEVEL_PEOPLE, LEVEL_WORDS } from './en/lists';
+import {
+  ENDPOINT_WORDS,
+  FOLLOW_UP_WORDS,
+  FOLLOW_UP_WORDS_OF_JOINT,
+  LEVEL_NAMES,
+  LEVEL_PEOPLE,
+  LEVEL_WORDS,
+} from './en/lists';
 import { PARTS, SENTENCES } from './en/messages';
 import { fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { namesFor } from './names';
@@ -154,10 +161,12 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
   switch (message.id) {
     case 'forecastOdds': {
       const { args } = message;
+      const level = reader === 'patient' ? LEVEL_PEOPLE[args.level] : LEVEL_NAMES[args.level];
       const clause = fillRuns(SENTENCES.forecastOdds[reader], {
         ...weekValues(pen, args.weeks, args.endpoint),
         ...people(pen, args),
         option: namesFor(content, reader).option(args.option),
+        people: level,
         endpoint: ENDPOINT_WORDS[args.endpoint],
         studies: list(args.studies.map((source) => sourceName(content, source))),
         counted: args.counted,
@@ -208,8 +217,9 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       });
     }
     case 'forecastProblem': {
-      const { claim, after, endpoint } = message.args;
+      const { claim, finding, after, endpoint } = message.args;
       return following(pen, 'forecastProblem', claim, {
+        found: followUpWords(pen)[finding],
         back: pen.number(String(100 - after.people.notBack)),
         endpoint: ENDPOINT_WORDS[endpoint],
       });

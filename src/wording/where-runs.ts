@@ -3,7 +3,7 @@ import type { Message, MessageOf } from '../explain/messages';
 import { conditional } from './claims';
 import { MEASURE_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { fillRuns } from './fill';
+import { fillRuns, listRuns } from './fill';
 import { namesFor } from './names';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import { asGiven, formatDate } from './quantities';
@@ -17,13 +17,20 @@ const WHERE_DETAILS = [
   'code',
   'codesBeside',
   'codeAnew',
+  'codeOfGrowing',
   'gapAgainstWord',
+  'apartAgainstClass',
   'measureOfOther',
   'alsoNumbered',
 ] as const;
 type WhereDetail = MessageOf<(typeof WHERE_DETAILS)[number]>;
 const IDS: ReadonlySet<string> = new Set(WHERE_DETAILS);
 export const isWhereDetail = (message: Message): message is WhereDetail => IDS.has(message.id);
+
+type Assumed = MessageOf<'code'>['args']['assumed'][number];
+type OfHealing = Extract<Assumed, `healing${string}`>;
+/** Said in sentences of its own, as no rule of the list chose. */
+const isOfHealing = (what: Assumed): what is OfHealing => what.startsWith('healing');
 
 export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] => {
   const { content, reader } = pen;
@@ -76,6 +83,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
           ),
         ),
       });
+    case 'codeOfGrowing': {
+      const record = content.codes.find((c) => c.id === message.args.code);
+      const root = record?.root ?? '';
+      return sentence(pen, 'codeOfGrowing', {
+        title: record?.title ?? message.args.code,
+        group: root.slice(0, -1),
+        root,
+      });
+    }
     case 'codeAnew':
       return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
     case 'measureOfOther':
@@ -83,6 +99,15 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         what: MEASURE_WORDS[message.args.what][reader],
         injuries: list(message.args.injuries.map(names.injury)),
       });
+    case 'apartAgainstClass': {
+      const { injury, what, apart, from } = message.args;
+      return sentence(pen, 'apartAgainstClass', {
+        injury: names.injury(injury),
+        what: what === 'displacement' ? PARTS.displacement : MEASURE_WORDS[what][reader],
+        apart: asGiven(apart.value, apart.unit),
+        from: pen.number(asGiven(from.value, from.unit)),
+      });
+    }
     case 'gapAgainstWord': {
       const { gap, from, displaced } = message.args;
       return sentence(pen, displaced ? 'gapAgainstWord.displaced' : 'gapAgainstWord', {
@@ -91,14 +116,19 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     }
     case 'code': {
-      const { code: id, text, visit, assumed } = message.args;
+      const { code: id, texts, visit, assumed } = message.args;
       const record = content.codes.find((c) => c.id === id);
       const source = content.sources.find((s) => s.id === record?.evidence.source);
-      return sentence(pen, assumed.length === 0 ? 'code' : 'code.assumed', {
-        code: text,
+      const byRule = assumed.filter((what): what is Exclude<Assumed, OfHealing> => !isOfHealing(what));
+      const healing = assumed
+        .filter(isOfHealing)
+        .flatMap((what) => [{ text: ' ' }, ...clause(pen, `code.${what}`, {})]);
+      return sentence(pen, byRule.length === 0 ? 'code' : 'code.assumed', {
+        code: listRuns(texts, PARTS.or, ''),
         title: record?.title ?? id,
         visit: clause(pen, `code.visit.${visit}`, {}),
-        assumed: list(assumed.map((what) => clause(pen, `code.assumed.${what}`, {}))),
+        assumed: list(byRule.map((what) => clause(pen, `code.assumed.${what}`, {}))),
+        healing,
         edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
       });
     }

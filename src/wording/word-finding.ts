@@ -5,9 +5,9 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns } from './arms';
+import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
-import { byLevelRuns } from './by-level';
+import { byLevelRuns, levelNames } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
@@ -24,6 +24,7 @@ import { fill, fillRuns, joined, listRuns, type Value } from './fill';
 import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
+import { ofThisAge } from './of-this-age';
 import { after, clause, list, type Pen, quantity, sentence } from './pen';
 import { peopleOfStudy } from './people';
 import { formatDate, formatWeeks } from './quantities';
@@ -187,15 +188,24 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         message.args.claim.status,
         reader,
       );
+    case 'healsSlowly':
+      return hedged(
+        clause(pen, `healsSlowly.${message.args.healing}${ofJoint ? '.joint' : ''}`, {
+          date: formatDate(message.args.on),
+        }),
+        message.args.claim.status,
+        reader,
+      );
     case 'backRange': {
       const { given, option, endpoint, weeks, people, arms } = message.args;
+      const apart = byLevelRuns(pen, arms);
       const values = {
         option: names.option(option),
         endpoint: countedIn(endpoint, arms),
-        groups: groupsOfPeople(content, arms),
+        groups: groupsOfPeople(content, arms, apart.length > 0),
         weeks: pen.number(formatWeeks(weeks)),
         people: people === null ? '' : peopleRuns(pen, people, PARTS.singlePeople),
-        levels: byLevelRuns(pen, arms),
+        levels: reader === 'study' ? weeksOfWhom(pen, arms) : apart,
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
       const told = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
@@ -203,8 +213,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       return message.args.classOpen ? joined([...told, { text: ' ' }, ...sentence(pen, key)]) : told;
     }
     case 'backDates': {
-      const { given, from, start, weeks, endpoint, earliest, latest } = message.args;
+      const { given, from, start, weeks, endpoint, earliest, latest, counted } = message.args;
       const values = {
+        people: levelNames(counted),
         start: startWord(from),
         startDate: formatDate(start),
         weeks: formatWeeks(weeks),
@@ -277,7 +288,11 @@ export const wordFinding = (content: Content, explanation: Explanation, finding:
   const runs = runsFor({ content, explanation, reader, number, whatIf: finding.whatIf }, message);
   return {
     finding: finding.id,
-    runs: finding.whatIf ? joined([{ text: PIECES.whatIf }, ...runs]) : runs,
+    runs: joined([
+      { text: ofThisAge(content, explanation, finding, reader) },
+      { text: finding.whatIf ? PIECES.whatIf : '' },
+      ...runs,
+    ]),
     stamp: finding.whatIf ? null : stampOf(finding.message),
     whatIf: finding.whatIf,
   };

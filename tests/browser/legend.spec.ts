@@ -122,7 +122,7 @@ test('a confirmed break is solid in the key, a reported one hollow, a what-if da
   await expect(key.locator('.saw-hollow')).toHaveCount(1);
   await expect(key).toHaveText('the break, as reported');
   await page.getByText('What if it were otherwise?').click();
-  await page.getByLabel('Break, distance from the tip of the bone').fill('40');
+  await page.getByLabel('Break, distance from the back end of the bone').fill('40');
   await expect(key.locator('.saw-dashed')).toHaveCount(1);
   await expect(key.locator('.saw-hollow')).toHaveCount(0);
   await expect(key).toHaveText('the break, what if');

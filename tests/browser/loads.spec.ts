@@ -177,7 +177,7 @@ test('stations are of any of the five bones, in multiples where forces have no s
   // Outside beam theory no stress is read, where the strip is hatched.
   expect((await column(1)).filter((text) => text === 'not read').length).toBeGreaterThan(3);
   // A section is looked at station by station.
-  const place = page.getByRole('slider', { name: 'Place looked at, from the tip of the bone' });
+  const place = page.getByRole('slider', { name: 'Place looked at, from the back end of the bone' });
   await place.press('Home');
   await expect(place).toHaveAttribute('aria-valuetext', /mm$/);
   await page.getByRole('button', { name: 'The whole calculation, with its sources' }).click();

@@ -28,10 +28,11 @@ against(
   () => ({ expected: 'm84-37-foot', got: injuryOf(content, 'mt5-proximal-shaft').codes[0] ?? '' }),
 );
 // Whole codes as the list has them, with their meaning there.
-const WHOLE: readonly (readonly [code: string, meaning: string, id: string, facts: CodeFacts])[] = [
+const WHOLE: readonly (readonly [code: string, meaning: string, id: string, facts: Omit<CodeFacts, 'healing'>])[] = [
   ['S92.351A', 'displaced, right, closed, first visit', 's92-35', { side: 'right', displaced: true, visit: 'first' }],
   ['S92.355A', 'nondisplaced, left, closed, first', 's92-35', { side: 'left', displaced: false, visit: 'first' }],
-  ['S92.353D', 'displaced, unspecified side, later', 's92-35', { side: null, displaced: true, visit: 'later' }],
+  ['S92.353D', 'displaced, unspecified side, later', 's92-35', { side: null, displaced: true, visit: 'usual' }],
+  ['S92.354K', 'nondisplaced, right, nonunion', 's92-35', { side: 'right', displaced: false, visit: 'nonunion' }],
   [
     'S92.351A',
     'displacement not stated: coded displaced',
@@ -41,7 +42,7 @@ const WHOLE: readonly (readonly [code: string, meaning: string, id: string, fact
   ['S92.812A', 'other fracture, left: 1, 2, 9', 's92-81', { side: 'left', displaced: true, visit: 'first' }],
   ['S92.199A', 'other fracture of unspecified talus', 's92-19', { side: null, displaced: null, visit: 'first' }],
   ['M84.374A', 'stress fracture, right foot', 'm84-37-foot', { side: 'right', displaced: null, visit: 'first' }],
-  ['M84.379D', 'stress fracture, unspecified toe(s)', 'm84-37-toe', { side: null, displaced: null, visit: 'later' }],
+  ['M84.379D', 'stress fracture, unspecified toe(s)', 'm84-37-toe', { side: null, displaced: null, visit: 'usual' }],
   ['S93.321A', 'subluxation, right', 's93-32-subluxation', { side: 'right', displaced: null, visit: 'first' }],
   ['S93.325D', 'dislocation, left, later', 's93-32-dislocation', { side: 'left', displaced: null, visit: 'later' }],
   ['S93.629A', 'sprain, unspecified', 's93-62', { side: null, displaced: null, visit: 'first' }],
@@ -50,11 +51,11 @@ const WHOLE: readonly (readonly [code: string, meaning: string, id: string, fact
 for (const [expected, meaning, id, facts] of WHOLE)
   against({ ...ICD, where: `${expected}: ${meaning}` }, `${id}, ${meaning}`, () => ({
     expected,
-    got: assembleCode(codeOf(id), facts).text,
+    got: assembleCode(codeOf(id), { ...facts, healing: null }).texts.join(),
   }));
 
 for (const code of content.codes.filter(({ visit }) => visit !== 'none')) {
-  const { text } = assembleCode(code, { side: null, displaced: null, visit: 'first' });
+  const text = assembleCode(code, { side: null, displaced: null, visit: 'first', healing: null }).texts.join();
   against({ ...ICD, where: 'the character of the visit is the seventh' }, `${code.id} with its visit`, () => ({
     expected: 'seventh',
     got: text.replace('.', '').length === 7 ? 'seventh' : text,

@@ -49,12 +49,14 @@ const summed = (reasons: readonly Reason[]): { readonly score: number; readonly 
 export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const lexicon = lexiconOf(content.findWords);
   const subjects = subjectsOf(content);
+  // A code that belongs to no subject leads nowhere, and is told as unknown.
+  const codesInUse = content.codes.filter(({ id }) => subjects.some(({ codes }) => codes.includes(id)));
   const hitsOf = hitsIn(phrasesOf(content, subjects, lexicon), lexicon);
   const stancesOf = negationIn(content, lexicon);
   const meaning = meaningsOf(content, subjects, lexicon);
   return (sought) => {
     const typed = sought.words.slice(0, MOST_SIGNS).normalize('NFC');
-    const { known: codes, unknown: unknownCodes, rest } = codesTyped(codesJoined(typed, content.codes), content.codes);
+    const { known: codes, unknown: unknownCodes, rest } = codesTyped(codesJoined(typed, codesInUse), codesInUse);
     const text = marksSpoken(raysInFigures(rest));
     const words = lexicon.wordsOf(text);
     const stances = stancesOf(text, words);
@@ -71,11 +73,7 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
       .map((subject, index) => {
         const met = (hits: typeof said.hits) => wordReasons(subject, index, hits, meaning);
         const byNot = notReasons(content.findWords, denied, index, meaning);
-        const reasons = [
-          ...codeReasons(subject, content.codes, codes),
-          ...tapReasons(subject, sought),
-          ...met(said.hits),
-        ];
+        const reasons = [...codeReasons(subject, codesInUse, codes), ...tapReasons(subject, sought), ...met(said.hits)];
         const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked.hits))];
         const against = [...met(notHits), ...byNot.against];
         const named = summed(against.filter((each) => !isMild(each))).score;

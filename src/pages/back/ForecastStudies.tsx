@@ -63,9 +63,10 @@ const Counts = ({ title, rate }: { readonly title: string; readonly rate: Rate }
         })}
       </p>
       <ul className="plain">
-        {rate.arms.map(({ id, source, count, of }) => (
+        {rate.arms.map(({ id, source, count, of, unit }) => (
           <li key={id}>
-            {sourceName(content, source)}: {say('studies.countOf', { count, of })}
+            {sourceName(content, source)}:{' '}
+            {say(unit === 'breaks' ? 'studies.countOfBreaks' : 'studies.countOf', { count, of })}
           </li>
         ))}
       </ul>

@@ -6,7 +6,7 @@ import { scaleLinear } from 'd3-scale';
 import { usePages, useSession } from '../context';
 import type { FindingOf } from '../findings';
 import { useWidth } from '../parts/use-width';
-import { type RangeRow, spanOf } from './range-rows';
+import { goByClass, type RangeRow, spanOf } from './range-rows';
 import { useRowName } from './use-row-name';
 import { wrapped } from './wrapped';
 
@@ -111,7 +111,10 @@ export const WeeksRule = ({ stages, rows }: Properties) => {
           );
         })}
       </svg>
-      <figcaption className="small-print">{say('back.rule')}</figcaption>
+      <figcaption className="small-print">
+        {say('back.rule')}
+        {goByClass(content, rows) && ` ${say('back.ruleByClass')}`}
+      </figcaption>
     </figure>
   );
 };

@@ -61,4 +61,10 @@ export const classesOfRow = (
   return (record?.classification ?? []).flatMap(({ id, term }) => (named.has(id) ? [term] : []));
 };
 
+/** Rows that go class by class, or say that they do not: the caption tells what that means. */
+export const goByClass = (
+  content: Pick<Content, 'studies' | 'injuries'>,
+  rows: readonly Pick<RangeRow, 'injury' | 'arms'>[],
+): boolean => rows.some((row) => classesOfRow(content, row) !== null);
+
 export const spanOf = ({ value, lowHigh }: Quantity): readonly [number, number] => lowHigh ?? [value, value];

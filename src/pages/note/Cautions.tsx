@@ -76,11 +76,11 @@ export const Cautions = ({ question }: { readonly question: QuestionId }) => {
   return cautions.length === 0 ? null : <RedFlags cautions={cautions} inSight={IN_SIGHT} />;
 };
 
-/** What the figures of others cannot say of somebody of this age: before the first of them. */
+/** What the figures of others cannot say of somebody of this age: before the first of them. The first sentence of question 5 opens with it. */
 export const OfThisAge = ({ question }: { readonly question: QuestionId }) => {
   const reader = useSession((state) => state.reader);
   const cautions = useCautions(LIMITS, question).filter(({ ages }) => ages.length > 0);
-  return cautions.length === 0 ? null : (
+  return cautions.length === 0 || question === 'back' ? null : (
     <div className="of-this-age">
       {cautions.map(({ id, what }) => (
         <p key={id}>{what[reader]}</p>

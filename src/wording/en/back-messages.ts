@@ -28,6 +28,17 @@ export const BACK_SENTENCES = {
     broadcast: 'Groups of other people were counted {endpoint}. {ranges}',
     study: 'By treatment ({endpoint}): {ranges}.',
   },
+  classDisputed: {
+    patient: 'It depends on {what}. Reports disagree on it. {each}{settles} The weeks of each kind stand below.',
+    broadcast: 'It depends on {what}, and reports disagree on it. {each}{settles}',
+    study: 'Class disputed, claims differ on {what}. {each}{settles} Weeks class by class below.',
+  },
+  'classDisputed.joint': {
+    patient:
+      'It depends on how far the joint has come apart. Reports disagree on {what}. {each}{settles} The weeks of each stage stand below.',
+    broadcast: 'It depends on how far the joint has come apart, and reports disagree on {what}. {each}{settles}',
+    study: 'Stage disputed, claims differ on {what}. {each}{settles} Weeks stage by stage below.',
+  },
   backClasses: {
     patient: 'It depends on which kind it is. {counted} {classes}',
     broadcast: 'It depends on which kind it is. {counted} {classes}',
@@ -68,8 +79,11 @@ export const BACK_SENTENCES = {
 } as const satisfies Record<string, Tellings>;
 
 export const BACK_PARTS = {
+  valueAlone: '{value} ({status}{by}) is in no class here.',
+  valueOfClass: '{value} ({status}{by}) would be {class}.',
   othersNone: ' For the others none were found.',
   counted: 'Groups of other people were counted {endpoint}. Their treatment: {options}.',
+  countedIn: 'Groups of other people were counted {endpoint}. They were {people}. Their treatment: {options}.',
   classNone: '{class}: none found.',
   classWeeks: '{class}: {weeks}.{people}',
   people: ' The quickest took {low}, the slowest {high} weeks.',

@@ -39,9 +39,9 @@ export const PICTURE_LINES = {
   part: 'No line of a break is drawn; what is hurt lies at {region}; the place is {status}.',
   breakWhatIf: 'A dashed zigzag line marks a break in {region}, as a what-if.',
   stress:
-    'Bands in six steps, from 0 to {most} times the largest pull of walking, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+    'Bands in six steps, from 0 to {most} times the largest pull of walking, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back end. Hatched parts lie outside what the model can say.',
   stressRank:
-    'Bands in six steps, from none to the most, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back tip. Hatched parts lie outside what the model can say.',
+    'Bands in six steps, from none to the most, show how hard the surface of this bone is pulled or pressed. The largest pull lies {peakAt} from its back end. Hatched parts lie outside what the model can say.',
   way: 'The way of the load runs over the foot: rows of blocks are pressed, cords of three threads are pulled, and the wider, the more force.',
   'way.tibia': 'The shin presses the ankle bone with {force}.',
   'way.tibia.term': 'The tibia presses the talus with {force}.',

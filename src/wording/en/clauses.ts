@@ -17,9 +17,9 @@ export const CLAUSES = {
     study: 'the location is {region}',
   },
   placeDistance: {
-    patient: 'the spot is {distance} from the back tip of the bone',
-    broadcast: 'the spot is {distance} from the back tip of the bone',
-    study: 'the location is {distance} from the proximal tip along the axis of the bone',
+    patient: 'the spot is {distance} along the bone',
+    broadcast: 'the spot is {distance} along the bone',
+    study: 'the location is {distance} along the axis of the bone',
   },
   injury: { patient: 'it is {injury}', broadcast: 'it is {injury}', study: 'the class is {injury}' },
   direction: {

@@ -12,7 +12,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.neighbours': 'The bones that share a joint surface with it, heel to toe.',
   'where.zoneBorder':
     'Parts are found along the axis of the bone: those of the fifth metatarsal from both edges of its joint surface towards the fourth, zone 3 being the next 15 mm of shaft; those of other bones by the rule that stands with the part.',
-  'where.breakDrawn': 'Distance along the axis of the bone from its back tip; a named part is drawn at its middle.',
+  'where.breakDrawn':
+    'Distance along the axis of the bone from the end at which its length begins; a named part is drawn at its middle.',
   'where.attached': 'Attachments whose footprint has its middle in this part of the drawn bone.',
   'where.classFits':
     'The only class of the content that fits this place, where the place alone decides it or the stated way of breaking is one of its own.',
@@ -22,11 +23,14 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'where.placeAgainstClass': 'The stated place against the place where this class lies.',
   'where.alsoNumbered': 'Looked up in the record of this class, with the edition of the list.',
   'where.code':
-    'The root of the code list, with characters for side, displacement and visit by its rules; open, delayed and not united are for whoever codes.',
+    'The root of the code list, with characters for side, displacement and visit by its rules. The character of usual healing stands alone where a confirmed follow-up says that the bone heals; an open break is for whoever codes.',
   'where.codesBeside': 'Looked up in the record of this class.',
+  'where.codeOfGrowing': 'Looked up in the record of this class, as an age with open growth plates is stated.',
   'where.codeAnew': 'A follow-up says that it broke again, and the character for usual healing would be wrong.',
   'back.clash': 'A measured gap and what is said of the joint cannot both hold, so that no class follows.',
   'where.measureOfOther': 'The stated measure against the classes of the content whose rules ask for it.',
+  'where.apartAgainstClass':
+    'What is stated of how far the pieces stand apart, against the least that speaks for another kind of break. That limit is common practice.',
   'where.gapAgainstWord':
     'The measured gap against the word on whether the joint is displaced. It begins where the first class with a gap does.',
   'how.unknown': 'The case states neither the way it happened nor a class.',
@@ -101,6 +105,9 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'how.repeatedLoad': 'Damage goes with cycles and with strain to a power (Palmgren-Miner); the power over its range.',
   'back.lookAgain': 'The weeks that the content states for this class.',
   'back.brokenAgain': 'A follow-up of the case, later than the treatment in force.',
+  'back.classDisputed': 'Claims of one measure that differ, each held against the rules of the class by itself.',
+  'back.healsSlowly':
+    'The latest follow-up that speaks of how the bone grows together, since the treatment in force began.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
   'back.unknown': 'The case states no class and no place.',
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',

@@ -61,14 +61,12 @@ export const CONTRIBUTOR_SENTENCES = {
   'contributorShift.toTip.sized': {
     patient: 'The hardest pull moves towards the heel.',
     broadcast: 'The hardest pull moves towards the heel by about {by}.',
-    study:
-      'The middle of the plateau moves {by} towards the proximal tip; {share} of the draws agree on the direction.',
+    study: 'The middle of the plateau moves {by} towards {end}; {share} of the draws agree on the direction.',
   },
   'contributorShift.toTip.rank': {
     patient: 'The hardest pull moves towards the heel.',
     broadcast: 'The hardest pull moves towards the heel.',
-    study:
-      'The middle of the plateau moves towards the proximal tip, as {share} of the draws agree; no size is stated.',
+    study: 'The middle of the plateau moves towards {end}, as {share} of the draws agree; no size is stated.',
   },
   'contributorShift.stays.sized': {
     patient: 'Where it pulls hardest does not move, as far as the model tells.',

@@ -4,11 +4,11 @@ import type { Tellings } from '../../content/schema';
 export const FORECAST_SENTENCES = {
   forecastOdds: {
     patient:
-      'think of 100 people with such an injury and this treatment, at this level. {half}{ninety} About {trouble} have trouble: healing goes wrong, or they do not get there. Those who do not get there are about {notBack}',
+      'think of 100 {people} with such an injury and this treatment. {half}{ninety} About {trouble} have trouble: healing goes wrong, or they do not get there. Those who do not get there are about {notBack}',
     broadcast:
-      'of 100 people with such an injury and this treatment, at this level, {halfShort}{middle}. About {trouble} of them run into trouble: healing goes wrong, or they do not come back. Those who do not come back are about {notBack}',
+      'of 100 {people} with such an injury and this treatment, {halfShort}{middle}. About {trouble} of them run into trouble: healing goes wrong, or they do not come back. Those who do not come back are about {notBack}',
     study:
-      '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all of this level; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
+      '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all {people}; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
   },
   forecastNot: {
     patient: '{why} So no odds are given for the time {endpoint}. The averages of single studies stand side by side.',
@@ -46,10 +46,10 @@ export const FORECAST_SENTENCES = {
   },
   forecastProblem: {
     patient:
-      'the bone broke again, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
+      '{found}, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
     broadcast:
-      'the bone broke again, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
-    study: 'healing problem known: uneventful branch at zero; {endpoint}: {back} of 100 still reach it',
+      '{found}, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',
+    study: 'healing problem known ({found}): uneventful branch at zero; {endpoint}: {back} of 100 still reach it',
   },
   forecastScored: {
     patient: 'what was said at week {madeAt}{madeOn} {place}: {what}',
@@ -139,9 +139,9 @@ export const FORECAST_SENTENCES = {
     study: '{findings}: not reached. No pooled forecast to move.',
   },
   'reviewPoints.problem': {
-    patient: 'If this is found: {findings}. Then the way back starts anew.',
-    broadcast: 'If this is found: {findings}. Then the way back starts anew.',
-    study: '{findings}: healing problem, the weeks start anew.',
+    patient: 'If this is found: {findings}. Then the weeks told here no longer hold.',
+    broadcast: 'If this is found: {findings}. Then the weeks told here no longer hold.',
+    study: '{findings}: healing problem, the weeks of first treatments no longer hold.',
   },
   factorEffect: {
     patient: '{says}: {of}.',

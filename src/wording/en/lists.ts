@@ -40,6 +40,9 @@ export const FOLLOW_UP_WORDS = {
   'line visible': 'the line of the break still shows on the film',
   'two cortices bridged': 'two of the four sides of the bone have grown together on the film',
   united: 'the bone has grown together',
+  'delayed union': 'the bone is slow to grow together (delayed union)',
+  nonunion: 'healing has stopped before the bone grew together (nonunion)',
+  malunion: 'the bone has grown together out of place (malunion)',
   'walking without pain': 'walking does not hurt',
   training: 'training has begun again',
   'broken again': 'the bone has broken again',
@@ -51,6 +54,9 @@ export const FOLLOW_UP_WORDS_OF_JOINT = {
   'line visible': 'the film still shows the injury',
   'two cortices bridged': 'the film shows that it has begun to heal',
   united: 'it has healed',
+  'delayed union': 'it is slow to heal',
+  nonunion: 'healing has stopped too early',
+  malunion: 'it has healed out of place',
   'broken again': 'the joint has given way again',
 } as const;
 
@@ -101,6 +107,14 @@ export const LEVEL_NAMES = {
   recreational: 'people who play for fun',
   competitive: 'competitors',
   professional: 'professionals',
+} as const;
+
+/** From where lengths along a bone are told. */
+export const BEGINS_AT = {
+  across: { patient: 'the inner end', broadcast: 'the inner end', study: 'the medial end' },
+  hindfoot: { patient: 'the back end', broadcast: 'the back end', study: 'the posterior end' },
+  long: { patient: 'the back end', broadcast: 'the back end', study: 'the proximal end' },
+  tuberosity: { patient: 'the back tip', broadcast: 'the back tip', study: 'the proximal tip' },
 } as const;
 
 /** Whose report it is, after "by". */

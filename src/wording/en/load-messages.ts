@@ -6,14 +6,14 @@ export const LOAD_SENTENCES = {
     broadcast:
       'In the model, {activity} pulls hardest on the {pulledSide} of the bone and presses hardest on the {pressedSide}. {massNote}',
     study:
-      '{activity}: nine tenths of the largest pull or more lie {plateau} from the proximal tip, on the {pulledSide}; the largest push is on the {pressedSide}. {massNote}',
+      '{activity}: nine tenths of the largest pull or more lie {plateau} from {end}, on the {pulledSide}; the largest push is on the {pressedSide}. {massNote}',
   },
   'loadPull.unsure': {
     patient: 'The run that is drawn pulls the {pulledSide} of the bone hardest. Other runs differ. {massNote}',
     broadcast:
       'In the run that is drawn, {activity} pulls hardest on the {pulledSide} of the bone, and other runs differ. {massNote}',
     study:
-      '{activity}, the run that is drawn: nine tenths of the largest pull or more lie {plateau} from the proximal tip, on the {pulledSide}; the largest push is on the {pressedSide}. Other draws differ. {massNote}',
+      '{activity}, the run that is drawn: nine tenths of the largest pull or more lie {plateau} from {end}, on the {pulledSide}; the largest push is on the {pressedSide}. Other draws differ. {massNote}',
   },
   'loadRatio.sized': {
     patient:
@@ -88,20 +88,20 @@ export const LOAD_SENTENCES = {
     patient: 'Such breaks are found in {occurs}. Whether the hardest pull is there too, the model cannot tell.',
     broadcast: 'These breaks are found in {occurs}; whether the hardest pull is there too, the model cannot tell.',
     study:
-      'The model cannot tell whether the plateau of tension ({plateau} from the tip as told) takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
+      'The model cannot tell whether the plateau of tension ({plateau} from {end} as told) takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
   },
   'pullAgrees.inside': {
     patient: 'In the model a long stretch is pulled hard. It takes in {occurs}, where such breaks are found.',
     broadcast:
       'In the model a long stretch of the bone is pulled hard, and {occurs}, where these breaks are found, is part of it.',
     study:
-      'The plateau of tension, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
+      'The plateau of tension, {plateau} from {end}, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
   'pullAgrees.edge': {
     patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
     broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
     study:
-      'The plateau of tension that beam theory can state, {plateau} from the tip, takes in {occurs}, where breaks of this class lie, in {share} of the draws. The largest tension lies at the edge of the theory and may rise beyond. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
+      'The plateau of tension that beam theory can state, {plateau} from {end}, takes in {occurs}, where breaks of this class lie, in {share} of the draws. The largest tension lies at the edge of the theory and may rise beyond. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
   'pullDisagrees.inside': {
     patient:
@@ -109,7 +109,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model puts the hardest pull in {peak}, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The plateau of tension lies {plateau} from the tip, in {peak}; breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
+      'The plateau of tension lies {plateau} from {end}, in {peak}; breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
   },
   'pullDisagrees.edge': {
     patient:
@@ -117,7 +117,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model puts the hardest pull in {peak}, where the model ends, yet these breaks lie in {occurs}: bending alone does not explain this spot.',
     study:
-      'The plateau of tension that beam theory can state lies {plateau} from the tip, with the largest at the edge of the theory, in {peak}; it may rise beyond. Breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
+      'The plateau of tension that beam theory can state lies {plateau} from {end}, with the largest at the edge of the theory, in {peak}; it may rise beyond. Breaks of this class lie in {occurs}: no agreement in {share} of the draws, bending alone does not explain this site.',
   },
   'pullSilent.alone': {
     patient: 'The model has nothing to say in {occurs}, where such breaks are found.',
@@ -130,7 +130,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model has nothing to say in {occurs}, where these breaks are found; beyond it, the hardest pull is in {peak}.',
     study:
-      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. The tension that it can state is highest {plateau} from the tip, in {peak}. Neither agreement nor disagreement.',
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. The tension that it can state is highest {plateau} from {end}, in {peak}. Neither agreement nor disagreement.',
   },
   'pullSilent.unsure': {
     patient:
@@ -138,7 +138,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model has nothing to say in {occurs}, where these breaks are found; beyond it, it cannot tell where the pull is hardest.',
     study:
-      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension (as told {plateau} from the tip). Neither agreement nor disagreement.',
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension (as told {plateau} from {end}). Neither agreement nor disagreement.',
   },
   beamLeavesOut: {
     patient:
@@ -151,7 +151,7 @@ export const LOAD_SENTENCES = {
   outsideBeam: {
     patient: 'Where the bone is hatched, the model has nothing to say.',
     broadcast: 'Where the bone is hatched, the model has nothing to say.',
-    study: 'Outside beam theory (hatched): {stretches} from the proximal tip.',
+    study: 'Outside beam theory (hatched): {stretches} from {end}.',
   },
   'oneStep.below': {
     patient: 'One such step alone bends healthy bone less than it takes to break it. It takes many, or a weak spot.',
@@ -187,14 +187,14 @@ export const LOAD_SENTENCES = {
     patient: 'The numbers along the bone differ from run to run of the model.',
     broadcast: 'Along the bone most runs of the model agree which way each of {all} numbers acts.',
     study:
-      'At {at} from the proximal tip, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} The sign of each of the {all} numbers in the table of stations has the agreement of four fifths of the draws.',
+      'At {at} from {end}, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} The sign of each of the {all} numbers in the table of stations has the agreement of four fifths of the draws.',
   },
   'loadStation.some': {
     patient: 'The numbers along the bone differ from run to run of the model.',
     broadcast:
       'Along the bone the runs of the model differ: of {all} numbers they agree on the direction in {sure}, and for the others the model cannot tell.',
     study:
-      'At {at} from the proximal tip, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} Of the {all} numbers in the table of stations the sign of {sure} has the agreement of four fifths of the draws; for the others the model cannot tell.',
+      'At {at} from {end}, where the pull is largest ({activity}; in brackets the inner eight tenths of {draws} draws): {numbers}. {measure} Of the {all} numbers in the table of stations the sign of {sure} has the agreement of four fifths of the draws; for the others the model cannot tell.',
   },
   'loadAlong.pending': {
     patient: 'The ground pushes along itself too.',

@@ -115,6 +115,28 @@ export const SENTENCES = {
     broadcast: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
     study: 'renewed failure of the joint on {date}: weeks counted from the earlier start no longer apply',
   },
+  'healsSlowly.delayed': {
+    patient:
+      'on {date} the bone was slow to grow together. The usual weeks come from bones that healed as hoped. They do not hold here',
+    broadcast: 'on {date} the bone was slow to grow together, so the usual weeks do not hold here',
+    study: 'delayed union on {date}: weeks of those who healed as planned do not apply',
+  },
+  'healsSlowly.nonunion': {
+    patient:
+      'on {date} healing had stopped before the bone grew together. The usual weeks come from bones that healed as hoped. They do not hold here',
+    broadcast: 'on {date} healing had stopped before the bone grew together, so the usual weeks do not hold here',
+    study: 'nonunion on {date}: weeks of those who healed as planned do not apply',
+  },
+  'healsSlowly.delayed.joint': {
+    patient: 'on {date} the joint was slow to heal, so the usual weeks do not hold here',
+    broadcast: 'on {date} the joint was slow to heal, so the usual weeks do not hold here',
+    study: 'delayed healing of the joint on {date}: weeks of those who healed as planned do not apply',
+  },
+  'healsSlowly.nonunion.joint': {
+    patient: 'on {date} healing of the joint had stopped, so the usual weeks do not hold here',
+    broadcast: 'on {date} healing of the joint had stopped, so the usual weeks do not hold here',
+    study: 'no healing of the joint on {date}: weeks of those who healed as planned do not apply',
+  },
   lookAgain: {
     patient: 'Was the first film clear, and it still hurts? It is looked at again after {weeks}.',
     broadcast: 'If it still hurts, it is looked at again after {weeks}.',
@@ -138,10 +160,11 @@ export const SENTENCES = {
   },
   backDates: {
     patient:
-      'counted from the {start}, that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
+      'counted from the {start}, in {people} that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
     broadcast:
-      'counted from the {start}, that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
-    study: '{weeks} from {startDate} ({start}), earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
+      'counted from the {start}, in {people} that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
+    study:
+      '{weeks} from {startDate} ({start}) in {people}, earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
     patient: 'Step {number} of {of}, {stage}: {when}.{own}',
@@ -226,8 +249,12 @@ export const PARTS = {
   studiedElsewhere: '{title} (studied at another bone)',
   and: ' and ',
   or: ' or ',
+  displacement: 'displacement',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
+  levelNotTold: 'people whose level of sport is not told',
+  inLevels: ', in {people}',
+  ofPopulation: ' ({people})',
   to: ' to ',
   weeksInPeople: '{weeks} in {people}',
   singlePeople: '; the quickest took {low}, the slowest {high} weeks',

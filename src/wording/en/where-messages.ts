@@ -108,25 +108,25 @@ export const WHERE_SENTENCES = {
       '{region}: {from} to {to} from the proximal tip of the drawn bone, borders from the 4–5 intermetatarsal facet and not from a fixed distance (texts differ on the distance).',
   },
   'zoneBorder.other': {
-    patient: 'From the back end of the drawn bone this part runs from {from} to {to}.',
-    broadcast: 'From the back end of the drawn bone this part runs from {from} to {to}.',
-    study: '{region}: {from} to {to} from the proximal tip of the drawn bone.',
+    patient: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from {end} of the drawn bone.',
   },
-  /** The navicular lies across the foot: its length is counted from its inner end. */
+  /** A bone that lies across the foot. */
   'zoneBorder.across': {
-    patient: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
-    broadcast: 'From the inner end of the drawn bone this part runs from {from} to {to}.',
-    study: '{region}: {from} to {to} from the medial end of the drawn bone, across the foot.',
+    patient: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    broadcast: 'From {end} of the drawn bone this part runs from {from} to {to}.',
+    study: '{region}: {from} to {to} from {end} of the drawn bone, across the foot.',
   },
   'breakDrawn.distance': {
-    patient: 'it is drawn {fromTip} from the back tip of the bone, as stated',
-    broadcast: 'it is drawn {fromTip} from the back tip of the bone, as stated',
-    study: 'drawn {fromTip} from the proximal tip, as stated',
+    patient: 'it is drawn {fromTip} from {end} of the bone, as stated',
+    broadcast: 'it is drawn {fromTip} from {end} of the bone, as stated',
+    study: 'drawn {fromTip} from {end}, as stated',
   },
   'breakDrawn.region': {
     patient: 'only the part of the bone is known, so the break is drawn in its middle',
     broadcast: 'only the part of the bone is known, so the break is drawn in its middle',
-    study: 'only the part is known; drawn at its middle, {fromTip} from the proximal tip',
+    study: 'only the part is known; drawn at its middle, {fromTip} from {end}',
   },
   attachedHere: {
     patient: 'Fixed to this part: {attachments}.',
@@ -141,13 +141,13 @@ export const WHERE_SENTENCES = {
   code: {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
-    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}; check the current edition.',
+    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}.{healing} Check the current edition.',
   },
   'code.assumed': {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
     study:
-      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}. Check the current edition.',
+      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}.{healing} Check the current edition.',
   },
   codesBeside: {
     patient: 'Codes: {codes}',
@@ -155,11 +155,25 @@ export const WHERE_SENTENCES = {
     study:
       'Where a bone broke too, its fracture is coded as well ({codes}, each with its own characters). Not assembled here: which bone is not kept beside the joint.',
   },
+  codeOfGrowing: {
+    patient: 'A break through a growth plate has a code of its own: {root}.',
+    broadcast: 'A break through a growth plate has a code of its own: {root}.',
+    study:
+      'Somebody of this age may still grow. For a break through an open growth plate ICD-10-CM has codes of its own, and the codes of other breaks of this bone leave it out: {root}- ({title}), {group}1- to {group}4- for Salter-Harris types I to IV, {group}9- for others. Whether the line enters a growth plate is not kept here; whoever reads the film and codes decides.',
+  },
   codeAnew: {
     patient: 'It broke again on {date}.',
     broadcast: 'It broke again on {date}.',
     study:
       'No ICD-10-CM code is assembled: it broke again on {date}, and a new break is coded anew and not as usual healing of the old.',
+  },
+  apartAgainstClass: {
+    patient:
+      'What is stated may not fit together. One says it is {injury}. Another says the pieces stand {apart} apart. Cracks of this kind seldom do. Ask which of the two is right.',
+    broadcast:
+      'What is stated may not fit together: one says it is {injury}, another that the pieces stand {apart} apart, which such cracks seldom do.',
+    study:
+      'Claims hardly fit: {injury} is stated or follows, and {what} {apart}. From {from} on a fresh break is the likelier, or a stress fracture that gave way at last; the onset decides (common practice).',
   },
   gapAgainstWord: {
     patient: 'What is stated does not fit together. One says the joint is in line. Another says it gapes {gap} wider.',
@@ -193,10 +207,53 @@ export const WHERE_SENTENCES = {
     broadcast: 'first visit',
     study: 'first visit',
   },
+  'code.visit.again': {
+    patient: 'later visit',
+    broadcast: 'later visit',
+    study: 'later visit',
+  },
   'code.visit.later': {
+    patient: 'later visit',
+    broadcast: 'later visit',
+    study: 'later visit',
+  },
+  'code.visit.usual': {
     patient: 'later visit, usual healing',
     broadcast: 'later visit, usual healing',
     study: 'later visit, usual healing',
+  },
+  'code.visit.delayed': {
+    patient: 'later visit, delayed healing',
+    broadcast: 'later visit, delayed healing',
+    study: 'later visit, delayed healing',
+  },
+  'code.visit.nonunion': {
+    patient: 'later visit, nonunion',
+    broadcast: 'later visit, nonunion',
+    study: 'later visit, nonunion',
+  },
+  'code.visit.malunion': {
+    patient: 'later visit, malunion',
+    broadcast: 'later visit, malunion',
+    study: 'later visit, malunion',
+  },
+  'code.healingNotStated': {
+    patient: 'Of how the bone heals nothing is stated.',
+    broadcast: 'Of how the bone heals nothing is stated.',
+    study:
+      'Of how the bone heals nothing is stated. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.healingDisputed': {
+    patient: 'Follow-ups differ on how the bone heals.',
+    broadcast: 'Follow-ups differ on how the bone heals.',
+    study:
+      'Follow-ups differ on how the bone heals. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.healingReported': {
+    patient: 'How the bone heals is only reported.',
+    broadcast: 'How the bone heals is only reported.',
+    study:
+      'How the bone heals is only reported. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
   },
   'code.assumed.side': {
     patient: 'a side not stated has a character of its own',

@@ -40,7 +40,7 @@ export const WHY_SENTENCES = {
     patient: 'Two blood supplies meet in {region}. We take it that the nearest one feeds each spot.',
     broadcast: 'Two blood supplies meet in {region}, if the nearest one feeds each spot; nobody measured it.',
     study:
-      'Border of {near} and {far}: {at} from the proximal end (half width {halfWidth}), in {region}. Computed: nearest along the inside of the bone feeds. No published length was read.',
+      'Border of {near} and {far}: {at} from {end} (half width {halfWidth}), in {region}. Computed: nearest along the inside of the bone feeds. No published length was read.',
   },
   breakLeaves: {
     patient: 'we reckon that this break leaves, part by part: {parts}',

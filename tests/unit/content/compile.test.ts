@@ -11,17 +11,17 @@ records:
 const FACTORS = `review: { state: not reviewed }
 records:
   - id: smoking
-    term: smoking
+    studiedAt: null
     what: { patient: One., broadcast: Two., study: Three. }
-    effect: slower
+    term: slower
     evidence: { source: first-2001, mark: seen }
-    studiedAt: null
+    adultsOnly: false
   - id: diabetes
-    term: diabetes
-    what: { patient: One., broadcast: Two., study: Three. }
-    effect: slower
-    evidence: { source: null, mark: from memory }
     studiedAt: null
+    what: { patient: One., broadcast: Two., study: Three. }
+    term: later
+    evidence: { source: null, mark: from memory }
+    adultsOnly: false
 `;
 const EFFECT = `
     effects:
@@ -126,7 +126,7 @@ const TABLE: readonly Row[] = [
   row(
     'unknown key',
     'factors.yaml',
-    broken(FACTORS, 'effect: slower', 'effect: slower\n    colour: red'),
+    broken(FACTORS, 'term: slower', 'term: slower\n    colour: red'),
     7,
     'records[0](smoking).colour',
     /no such key/,
@@ -135,10 +135,10 @@ const TABLE: readonly Row[] = [
   row(
     'missing key',
     'factors.yaml',
-    broken(FACTORS, '    effect: slower\n', ''),
+    broken(FACTORS, '    term: slower\n', ''),
     3,
-    'records[0](smoking).effect',
-    /effect/,
+    'records[0](smoking).term',
+    /term/,
     /nothing/,
   ),
   row('wrong type', 'studies.yaml', broken(STUDIES, 'n: 3', 'n: three'), 12, 'records[0](arm).n', /number/, /three/),
@@ -163,8 +163,8 @@ const TABLE: readonly Row[] = [
   row(
     'text too long',
     'factors.yaml',
-    broken(FACTORS, 'term: diabetes', `term: ${'x'.repeat(99)}`),
-    10,
+    broken(FACTORS, 'term: later', `term: ${'x'.repeat(99)}`),
+    12,
     'records[1](diabetes).term',
     /at most 80 characters/,
     /99/,
@@ -286,7 +286,7 @@ const TABLE: readonly Row[] = [
     row(
       mistake,
       'factors.yaml',
-      broken(FACTORS, 'effect: slower', `effect: slower${broken(EFFECT, from, to)}`),
+      broken(FACTORS, 'term: slower', `term: slower${broken(EFFECT, from, to)}`),
       line,
       `records[0](smoking).effects[0].${key}`,
       expected,
@@ -296,7 +296,7 @@ const TABLE: readonly Row[] = [
   row(
     'a size that changes no forecast and does not say why',
     'factors.yaml',
-    broken(FACTORS, 'effect: slower', `effect: slower${EFFECT.replace(/\n *limit.*/, '')}`),
+    broken(FACTORS, 'term: slower', `term: slower${EFFECT.replace(/\n *limit.*/, '')}`),
     3,
     'records[0](smoking).limit',
     /why it changes no forecast/,
@@ -358,7 +358,7 @@ const TABLE: readonly Row[] = [
   row(
     'broken YAML',
     'factors.yaml',
-    broken(FACTORS, 'effect: slower', 'effect: "slower'),
+    broken(FACTORS, 'term: slower', 'term: "slower'),
     15,
     '(file)',
     /YAML/,
@@ -367,7 +367,7 @@ const TABLE: readonly Row[] = [
   row(
     'same key twice',
     'factors.yaml',
-    broken(FACTORS, 'effect: slower', 'term: slower'),
+    broken(FACTORS, 'term: slower', 'studiedAt: null'),
     6,
     '(file)',
     /YAML/,
@@ -376,7 +376,7 @@ const TABLE: readonly Row[] = [
   row(
     'alias',
     'factors.yaml',
-    broken(broken(FACTORS, 'effect: slower', 'effect: &e slower'), 'effect: slower', 'effect: *e'),
+    broken(broken(FACTORS, 'term: slower', 'term: &e slower'), 'term: later', 'term: *e'),
     1,
     '(file)',
     /no anchors or aliases/,
@@ -417,8 +417,8 @@ describe('a broken file is told with file, line, path, what was expected and wha
   });
 
   test('every mistake of a file is told at once, in the order of the lines', () => {
-    const text = broken(broken(FACTORS, 'term: smoking', 'term: ""'), 'term: diabetes', 'term: ""');
-    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([4, 10]);
+    const text = broken(broken(FACTORS, 'term: slower', 'term: ""'), 'term: later', 'term: ""');
+    expect(problemsOf({ 'content/factors.yaml': text }).map((p) => p.line)).toEqual([6, 12]);
   });
 
   test('a file that cannot be read does not make every reference to it a false alarm', () => {
@@ -437,16 +437,16 @@ describe('a review covers the text it saw', () => {
   });
 
   test('a changed word afterwards is a problem that says what to do', () => {
-    const after = broken(reviewed(FACTORS, reviewHash(FACTORS) ?? ''), 'effect: slower', 'effect: much slower');
+    const after = broken(reviewed(FACTORS, reviewHash(FACTORS) ?? ''), 'term: slower', 'term: much slower');
     const [problem] = problemsOf({ 'content/factors.yaml': after });
     expect(problem).toMatchObject({ file: 'factors.yaml', line: 1, path: 'review.hash' });
     expect(problem?.expected).toMatch(/reviewed again.*not reviewed/);
   });
 
   test('comments, order of keys and the review itself do not change the hash', () => {
-    const same = broken(`# a note\n${FACTORS}`, '    term: smoking\n', '').replace(
-      'effect: slower',
-      'effect: slower\n    term: smoking',
+    const same = broken(`# a note\n${FACTORS}`, '    studiedAt: null\n', '').replace(
+      'term: slower',
+      'term: slower\n    studiedAt: null',
     );
     expect(reviewHash(same)).toBe(reviewHash(FACTORS));
     expect(reviewHash(reviewed(FACTORS, 'x'))).toBe(reviewHash(FACTORS));
@@ -456,7 +456,7 @@ describe('a review covers the text it saw', () => {
     const word = fc.stringMatching(/^[a-z]{1,12}$/).filter((w) => w !== 'slower');
     fc.assert(
       fc.property(word, (w) => {
-        expect(reviewHash(broken(FACTORS, 'effect: slower', `effect: ${w}x`))).not.toBe(reviewHash(FACTORS));
+        expect(reviewHash(broken(FACTORS, 'term: slower', `term: ${w}x`))).not.toBe(reviewHash(FACTORS));
       }),
     );
   });

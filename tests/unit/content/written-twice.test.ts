@@ -131,7 +131,8 @@ describe('a text that quotes a count', () => {
       if (kind === 'factors') {
         const factor = content.factors.find((s) => s.id === id);
         const list = choice === 'effects' ? factor?.effects : factor?.waits;
-        return list?.[Number(place.split('/')[3])]?.evidence.source ?? undefined;
+        const size = list?.[Number(place.split('/')[3])];
+        return size !== undefined && 'evidence' in size ? (size.evidence.source ?? undefined) : undefined;
       }
       const pattern = content.vesselPatterns.find((s) => s.id === id);
       return pattern?.choices.find((c) => c.id === choice)?.counted?.evidence.source ?? undefined;

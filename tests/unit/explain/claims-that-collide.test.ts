@@ -11,9 +11,10 @@ import {
   ONSETS,
   type OptionId,
   READERS,
+  type RegionId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { findingsFor, plainText, wordFinding } from '../../../src/wording';
+import { findingsFor, plainText, wordFinding, wordQuestion } from '../../../src/wording';
 import {
   CONFIRMED,
   caseOf,
@@ -152,6 +153,38 @@ describe('a joint, its gap and what is said of it', () => {
   });
 });
 
+describe('a disputed gap of the joint', () => {
+  const gap = (value: number, said = CONFIRMED): Stated => ['measure', { what: 'diastasis', value }, said];
+  const joint = (...stated: readonly Stated[]) => explained(caseOf(['injury', idOf<InjuryId>('lisfranc')], ...stated));
+  const lead = (explanation: ReturnType<typeof explained>, reader: (typeof READERS)[number]) =>
+    plainText(wordQuestion(content, explanation, 'back', reader).sentence);
+
+  it.each(READERS)('leads question 5 with both values, what each would be and what settles it, for %s', (reader) => {
+    const explanation = joint(gap(1), gap(6, REPORTED));
+    const said = lead(explanation, reader);
+    expect(said).toMatch(
+      /1 mm \(confirmed.*stage II, .*6 mm \(reported.*stage III, .*standing|1 mm .*6 mm .*while you stand/i,
+    );
+    expect(said).not.toMatch(/weeks? (on average|until)|\d+(\.\d)? weeks/);
+    const { claims } = wordQuestion(content, explanation, 'back', reader);
+    expect(claims.map(plainText).join('\n')).toMatch(/Stage I, no gap: about 4 weeks/);
+  });
+
+  it('leads so with a treatment too, and not where both claims say the same or none is of the gap', () => {
+    const treated: Stated = ['treatment', { option: idOf<OptionId>('joint-fixation'), on: day('2026-03-02') }];
+    const ids = (explanation: ReturnType<typeof explained>) =>
+      findingsOf(explanation, 'back').flatMap(({ depth, message }) => (depth === 'sentence' ? [message.id] : []));
+    expect(ids(joint(treated, gap(1), gap(6)))).toEqual(['classDisputed']);
+    expect(ids(joint(gap(3), gap(3, REPORTED)))).toEqual(['backClasses']);
+    expect(ids(joint())).toEqual(['backClasses']);
+  });
+
+  it('is no dispute of a bone whose studies count no classes', () => {
+    const shaft = explained(caseOf(['injury', idOf<InjuryId>('mt5-spiral-shaft')], gap(1), gap(6)));
+    expect(findingNamed(shaft, 'back.classDisputed')).toBeUndefined();
+  });
+});
+
 describe('a stated class against what is stated beside it', () => {
   it.each(content.injuries.map((record) => [record.id, record] as const))(
     '%s: each onset and direction that it does not have is told as a disagreement, and no other',
@@ -169,6 +202,56 @@ describe('a stated class against what is stated beside it', () => {
       }
     },
   );
+});
+
+describe('pieces that stand apart, of a class whose break is a line', () => {
+  const stress = content.injuries.filter(({ fits }) => fits.apartBelowMm !== undefined);
+  const apart = (mm: number): readonly Stated[] => [
+    ['displacement', { displaced: true, mm }],
+    ['measure', { what: 'gap', value: mm }, REPORTED],
+  ];
+  const clashes = (...stated: readonly Stated[]) =>
+    findingsOf(explained(caseOf(...stated)), 'where').filter(({ message }) => message.id === 'apartAgainstClass');
+
+  it('are the stress fractures', () => {
+    expect(stress.map(({ id }) => id).sort()).toEqual([
+      'metatarsal-shaft-stress',
+      'mt2-base-stress',
+      'mt5-proximal-shaft',
+      'navicular-stress',
+    ]);
+  });
+
+  it.each(stress.map((record) => [record.id] as const))('%s: 8 mm is told as a clash, each claim once', (id) => {
+    for (const stated of apart(8)) {
+      const explanation = explained(caseOf(['injury', id], stated));
+      const [clash, ...others] = findingsOf(explanation, 'where').filter((f) => f.message.id === 'apartAgainstClass');
+      if (clash === undefined) throw new Error('no clash');
+      expect(others).toEqual([]);
+      expect(clash.basis.sources).toContainEqual({ source: null, mark: 'common practice' });
+      expect(clash.confidence.level).toBe('uncertain');
+      for (const reader of READERS) {
+        const said = plainText(wordFinding(content, explanation, clash, reader));
+        expect(said).toContain('8 mm');
+        expect(said).toMatch(/fit/);
+      }
+    }
+  });
+
+  it('not under the limit, not of a crack that gave way at last, not of a fresh break', () => {
+    for (const { id } of stress) for (const stated of apart(2.9)) expect(clashes(['injury', id], stated)).toEqual([]);
+    const shaft = idOf<InjuryId>('metatarsal-shaft-stress');
+    for (const stated of apart(8)) {
+      expect(clashes(['injury', shaft], ['onset', 'acute on gradual'], stated)).toEqual([]);
+      expect(clashes(['injury', idOf<InjuryId>('mt5-spiral-shaft')], stated)).toEqual([]);
+    }
+  });
+
+  it('no such class is inferred from the place beside it', () => {
+    const zone3: Stated = ['place', { by: 'region', region: idOf<RegionId>('mt5-zone-3') }];
+    expect(explained(caseOf(zone3)).injury).toBe('mt5-proximal-shaft');
+    for (const stated of apart(8)) expect(explained(caseOf(zone3, stated)).injury).toBeNull();
+  });
 });
 
 describe('a measure of another injury', () => {

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { contentFiles } from '../../../src/cli/read-content';
 import { compileContent } from '../../../src/content';
-import { type InjuryId, idOf } from '../../../src/ids';
+import { type InjuryId, idOf, type OptionId } from '../../../src/ids';
+import type { IsoDate } from '../../../src/units';
 import { plainText, wordFinding } from '../../../src/wording';
 import {
   CONFIRMED,
@@ -25,8 +26,8 @@ const coded = (...stated: readonly Stated[]) => {
   const found = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'code');
   return found.map((finding) => {
     if (finding.message.id !== 'code') throw new Error('no code');
-    const { text, assumed } = finding.message.args;
-    return { text, assumed, said: plainText(wordFinding(content, explanation, finding, 'study')) };
+    const { texts, assumed } = finding.message.args;
+    return { text: texts.join(' '), assumed, said: plainText(wordFinding(content, explanation, finding, 'study')) };
   });
 };
 const texts = (...stated: readonly Stated[]) => coded(...stated).map(({ text }) => text);
@@ -118,7 +119,114 @@ test('broken again: nothing is assembled, and that a new break is coded anew', (
   const found = findingNamed(explanation, 'where.code');
   if (found === undefined) throw new Error('nothing said');
   expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(/2 May 2026.*coded anew/);
-  expect(texts(SHAFT, ['followUp', { finding: 'tender', on: '2026-05-02' as never }])[0]).toMatch(/D$/);
+});
+
+describe('a later visit', () => {
+  type Found = Extract<Stated, readonly ['followUp', ...unknown[]]>[1]['finding'];
+  const found = (finding: Found, said = CONFIRMED, on = '2026-05-02'): Stated => [
+    'followUp',
+    { finding, on: on as IsoDate },
+    said,
+  ];
+  const later = (...stated: readonly Stated[]) => coded(SHAFT, displaced(false), ...stated);
+
+  test.each(['united', 'two cortices bridged'] as const)('%s, confirmed: usual healing alone', (finding) => {
+    const [code] = later(found(finding));
+    expect(code?.text).toBe('S92.354D');
+    expect(code?.said).toContain('later visit, usual healing');
+    expect(code?.said).not.toContain('G:');
+  });
+
+  test.each([
+    ['delayed union', 'G'],
+    ['nonunion', 'K'],
+    ['malunion', 'P'],
+  ] as const)('%s has a character of its own, as far as it is said', (finding, letter) => {
+    expect(later(found(finding))[0]).toMatchObject({ text: `S92.354${letter}`, assumed: [] });
+    const reported = later(found(finding, REPORTED))[0];
+    expect(reported?.text).toBe(`S92.354${letter}`);
+    expect(reported?.said).toContain('only reported');
+  });
+
+  test.each(['tender', 'not tender', 'line visible', 'walking without pain', 'training'] as const)(
+    '%s says nothing of union: all three stand, with what tells them apart and who decides',
+    (finding) => {
+      const [code] = later(found(finding));
+      expect(code?.text).toBe('S92.354D S92.354G S92.354K');
+      expect(code?.said).toMatch(
+        /S92\.354D, S92\.354G or S92\.354K .*nothing is stated\. D: .* G: .* K: .*whoever codes/,
+      );
+    },
+  );
+
+  test('healing that is only reported is no usual healing', () => {
+    expect(later(found('united', REPORTED))[0]?.text).toBe('S92.354D S92.354G S92.354K');
+  });
+
+  test('the latest holds; a report against what is confirmed does not, nor two of one day', () => {
+    expect(later(found('nonunion'), found('united', CONFIRMED, '2026-08-01'))[0]?.text).toBe('S92.354D');
+    const against = [found('united'), found('nonunion', REPORTED, '2026-08-01')];
+    for (const stated of [against, [found('united'), found('nonunion')]]) {
+      const [code] = later(...stated);
+      expect(code?.text).toBe('S92.354D S92.354G S92.354K');
+      expect(code?.said).toContain('Follow-ups differ');
+    }
+  });
+
+  test('of a stress fracture as of a break; of a joint the list knows the later visit alone', () => {
+    const stress: Stated = ['injury', idOf<InjuryId>('mt5-proximal-shaft')];
+    expect(texts(stress, found('tender'))[0]).toBe('M84.374D M84.374G M84.374K');
+    const [joint] = coded(LISFRANC, displaced(false), found('tender'));
+    expect(joint?.text).toBe('S93.621D');
+    expect(joint?.said).not.toContain('heals');
+  });
+});
+
+describe('delayed union and nonunion', () => {
+  const on = (date: string) => date as IsoDate;
+  const treated: Stated = ['treatment', { option: idOf<OptionId>('boot'), on: on('2026-01-10') }];
+  const case_ = (...stated: readonly Stated[]) => explained(caseOf(SHAFT, ['side', 'right'], treated, ...stated));
+  const nonunion: Stated = ['followUp', { finding: 'nonunion', on: on('2026-07-10') }];
+
+  test('lead question 5, and no day is counted from the weeks of others', () => {
+    const back = findingsOf(case_(nonunion), 'back');
+    expect(back.filter(({ depth }) => depth === 'sentence').map(({ message }) => message.id)).toEqual(['healsSlowly']);
+    expect(back.some(({ message }) => message.id === 'backDates')).toBe(false);
+  });
+
+  test('are told as reported where nobody confirmed them, and no longer after a later union', () => {
+    const [lead] = findingsOf(case_([...nonunion.slice(0, 2), REPORTED] as unknown as Stated), 'back');
+    expect(lead?.confidence.level).toBe('reported');
+    const united: Stated = ['followUp', { finding: 'united', on: on('2026-09-10') }];
+    expect(findingNamed(case_(nonunion, united), 'back.healsSlowly')).toBeUndefined();
+  });
+});
+
+describe('somebody who still grows', () => {
+  const named = (...stated: readonly Stated[]) => findingNamed(explained(caseOf(...stated)), 'where.codeOfGrowing');
+  const HEEL: Stated = ['injury', idOf<InjuryId>('calcaneus-intra-articular')];
+
+  test.each([
+    [SHAFT, 'under 12', /S99\.10- \(Unspecified physeal fracture of metatarsal\), S99\.11- to S99\.14- .*S99\.19-/],
+    [HEEL, '12-17', /S99\.00- .*calcaneus.*whoever reads the film and codes/],
+  ] as const)(
+    'is told in study words that breaks through a growth plate have codes of their own',
+    (what, age, told) => {
+      const explanation = explained(caseOf(what, ['ageBand', age]));
+      const found = findingNamed(explanation, 'where.codeOfGrowing');
+      expect(found?.readers).toEqual(['study']);
+      expect(found?.basis.sources).toContainEqual({ source: 'icd10cm-2021', mark: 'seen' });
+      if (found === undefined) throw new Error('not told');
+      expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(told);
+    },
+  );
+
+  test('also where one of two ages is so young; not of adults, of no age, or of a joint', () => {
+    expect(named(SHAFT, ['ageBand', '12-17', REPORTED], ['ageBand', '18-34', REPORTED])).toBeDefined();
+    expect(named(SHAFT, ['ageBand', '18-34'])).toBeUndefined();
+    expect(named(SHAFT)).toBeUndefined();
+    expect(named(LISFRANC, ['ageBand', '12-17'])).toBeUndefined();
+  });
 });
 
 test('claims that differ are told as disputed, and not as not stated', () => {

@@ -280,7 +280,7 @@ describe('follow-ups', () => {
     const file = screwed('professional', ['followUp', { finding: 'broken again', on: WEEK_6 }]);
     const last = played(file).steps.at(-1);
     expect(last?.forecast.branches[0].chance).toBe(0);
-    expect(told(file, 'forecastMoved.match-play.1')).toMatch(/broke again/);
+    expect(told(file, 'forecastMoved.match-play.1')).toMatch(/broken again/);
   });
 
   it('a follow-up before the start changes nothing', () => {

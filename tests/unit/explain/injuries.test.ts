@@ -129,7 +129,7 @@ describe('a class of several bones', () => {
     ]);
     const codes = explanation.questions
       .flatMap(({ findings }) => findings)
-      .flatMap(({ message }) => (message.id === 'code' ? [message.args.text] : []));
+      .flatMap(({ message }) => (message.id === 'code' ? message.args.texts : []));
     expect(codes.map((text) => text.slice(0, 6))).toEqual(['M84.37']);
     expect(findingNamed(explanation, 'where.placeAgainstClass')).toBeUndefined();
     // Where the published breaks of the second are compared, the same part of this bone stands for them.

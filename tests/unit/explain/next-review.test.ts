@@ -38,10 +38,10 @@ describe('texts', () => {
 describe('findings', () => {
   test('for union: what is seen on a film counts, what people can do says nothing', () => {
     expect(movesFor('union')).toEqual({
-      there: ['united'],
+      there: ['united', 'malunion'],
       healing: ['two cortices bridged'],
       notThere: ['line visible'],
-      problem: ['broken again'],
+      problem: ['delayed union', 'nonunion', 'broken again'],
     });
     const { silent } = nextReview({ ...asked, endpoint: 'union' });
     expect(silent).toEqual(['tender', 'not tender', 'walking without pain', 'training']);
@@ -60,7 +60,7 @@ describe('findings', () => {
       const { moves, silent } = nextReview({ ...asked, endpoint });
       const all = [...moves.flatMap(({ findings }) => findings), ...silent];
       expect([...all].sort()).toEqual([...FOLLOW_UP_FINDINGS].sort());
-      expect(moves.at(-1)).toMatchObject({ says: 'problem', findings: ['broken again'] });
+      expect(moves.at(-1)).toMatchObject({ says: 'problem', findings: ['delayed union', 'nonunion', 'broken again'] });
     }
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Explanation } from '../../../src/explain';
 import { type InjuryId, idOf, type Level, type OptionId, READERS, type Reader } from '../../../src/ids';
 import { coverageOf, forecastFor } from '../../../src/recovery';
+import type { IsoDate } from '../../../src/units';
 import { plainText, wordFinding, wordQuestion } from '../../../src/wording';
 import { caseOf, content, explained, findingNamed, findingsOf, type Stated } from '../../tools/explained';
 
@@ -61,7 +62,7 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     const said = backOf(explained(caseOf(hurt('lisfranc')))).find(({ message }) => message.id === 'backClassNotStated');
     expect(said?.depth).toBe('claim');
     expect(leadOf(explained(caseOf(hurt('lisfranc'), treated('joint-fixation'), gap(6))), 'patient')).toBe(
-      'In groups of other people it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
+      'In groups of other people (people whose level of sport is not told) it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
     );
   });
 
@@ -73,6 +74,54 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     expect(trials()).toEqual(expect.arrayContaining(['robertson-2019-stage-1', 'robertson-2019-stage-2']));
     expect(trials(gap(3))).not.toContain('robertson-2019-stage-1');
     expect(trials(gap(3))).toEqual(expect.arrayContaining(['robertson-2019-stage-2', 'robertson-2019-open']));
+  });
+});
+
+describe('people whose level nobody printed', () => {
+  it('are the rows that say so', () => {
+    for (const { id, population, levelAssumed } of content.studies)
+      expect(levelAssumed ?? false, id).toBe(/level not stated/.test(population));
+  });
+
+  it.each(READERS)('are told as that, and not as competitors or people who play for fun, for %s', (reader) => {
+    const joints = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
+    expect(joints).toContain('people whose level of sport is not told');
+    expect(joints).not.toMatch(/competitors/);
+    const screw = leadOf(explained(caseOf(hurt('mt5-metaphyseal'), treated('screw'))), reader);
+    expect(screw).toMatch(/8 in people whose level of sport is not told, .* competitors/);
+  });
+});
+
+describe('where the level of sport is not stated', () => {
+  const whose =
+    /ordinary adults|people who play for fun|people whose level|compet|professional|dancers|people in sport|[Cc]ounted: |\(adults|\(people|fractures?, /;
+  const cases = content.injuries.flatMap(({ id, options }) =>
+    [null, ...options].map((option) => [id, option] as const),
+  );
+
+  it.each(READERS)('every lead with weeks says whose they are, for %s', (reader) => {
+    for (const [id, option] of cases) {
+      const lead = leadOf(explained(caseOf(hurt(id), ...(option === null ? [] : [treated(option)]))), reader);
+      if (/\d weeks/.test(lead)) expect(lead, `${id} ${option}`).toMatch(whose);
+    }
+  });
+
+  const dancer = (...more: Stated[]) =>
+    explained(
+      caseOf(
+        hurt('mt5-spiral-shaft'),
+        ['treatment', { option: idOf<OptionId>('wrap'), on: '2026-03-02' as IsoDate }],
+        ...more,
+      ),
+    );
+
+  it('no day is counted from weeks of people who train for it; at their level it is, with whose they are', () => {
+    expect(findingNamed(dancer(), 'back.dates')).toBeUndefined();
+    const own = dancer(['level', 'professional']);
+    const dates = findingNamed(own, 'back.dates');
+    if (dates === undefined) throw new Error('no dates');
+    for (const reader of READERS)
+      expect(plainText(wordFinding(content, own, dates, reader))).toContain('professionals');
   });
 });
 

@@ -36,6 +36,18 @@ describe('healing problems, trial by trial', () => {
     expect(problems([early, late])).toEqual([[3, 41]]);
   });
 
+  test('a trial that counted breaks says so, whatever else it counted', () => {
+    const breaks = { what: 'nonunion', count: 8, of: 40, unit: 'breaks' } as const;
+    const row = { ...countRow('a', 'nonunion', 8, 40), event: breaks };
+    expect(problemCounts([row]).map(({ unit }) => unit)).toEqual(['breaks']);
+    expect(problemCounts([countRow('a', 'nonunion', 8, 40)]).map(({ unit }) => unit)).toEqual(['people']);
+    const back = {
+      ...countRow('b', 'returned', 20, 21),
+      event: { ...breaks, what: 'returned', count: 20, of: 21 } as const,
+    };
+    expect(notReturnedCounts([back]).map(({ count, of, unit }) => [count, of, unit])).toEqual([[1, 21, 'breaks']]);
+  });
+
   test('two trials are two entries, named', () => {
     const counted = problemCounts([countRow('a', 'failure', 1, 19), countRow('b', 'refracture', 0, 24)]);
     expect(counted.map((c) => c.id)).toEqual(['a', 'b']);

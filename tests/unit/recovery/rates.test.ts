@@ -6,7 +6,13 @@ import type { Counted } from '../../../src/recovery/counts';
 import { betaOf, likenessOf, rateOf, wilsonInterval } from '../../../src/recovery/rates';
 
 const trials = (...counts: readonly (readonly [number, number])[]): Counted[] =>
-  counts.map(([count, of], i) => ({ id: idOf<StudyId>(`t${i}`), source: idOf<SourceId>('a'), count, of }));
+  counts.map(([count, of], i) => ({
+    id: idOf<StudyId>(`t${i}`),
+    source: idOf<SourceId>('a'),
+    count,
+    of,
+    unit: 'people',
+  }));
 const rate = (...counts: readonly (readonly [number, number])[]) => rateOf(trials(...counts), 'mixed');
 
 const anyTrials = fc

@@ -99,7 +99,7 @@ it('names what a range counts to before its numbers, and gives no odds and no we
   expect(ranges.length).toBeGreaterThan(0);
   for (const range of ranges)
     expect(range).toMatch(
-      /ounted until [^\d]+, (groups of other people|one group of other people \([^)]+\)) took (about )?[\d.]+/,
+      /ounted until [^\d]+, (groups of other people( \([^)]+\))?|one group of other people \([^)]+\)) took (about )?[\d.]+/,
     );
   // Said only where every study printed its quickest: here one did not.
   expect(ranges.join(' ')).not.toMatch(/the quickest took/);

@@ -2,8 +2,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { AGE_BANDS, type AgeBand, type InjuryId, idOf, type OptionId, READERS, type RegionId } from '../../../src/ids';
 import { handoutOf, scriptOf } from '../../../src/telling';
-import { cautionsFor } from '../../../src/wording';
-import { caseOf, content, explained } from '../../tools/explained';
+import { cautionsFor, plainText, wordQuestion } from '../../../src/wording';
+import { caseOf, content, explained, type Stated } from '../../tools/explained';
 
 const GROWING: readonly AgeBand[] = ['under 12', '12-17'];
 const explanationAt = (age?: AgeBand) =>
@@ -54,5 +54,25 @@ describe('what is of adults only', () => {
   it.each(['daily.driving', '"smoking"', '"returnNorm"'])('%s: told of an adult and not of a child', (told) => {
     expect(ids('18-34')).toContain(told);
     expect(ids('under 12')).not.toContain(told);
+  });
+});
+
+describe('weeks of adults', () => {
+  const zone2 = (...more: readonly Stated[]) =>
+    explained(caseOf(['injury', idOf<InjuryId>('mt5-metaphyseal')], ...more));
+  const lead = (of: ReturnType<typeof zone2>, reader: (typeof READERS)[number]) =>
+    plainText(wordQuestion(content, of, 'back', reader).sentence);
+  const BOOT: Stated = ['treatment', { option: idOf<OptionId>('boot') }];
+
+  it.each(READERS)('open with whose they are where a child is told of them, for %s', (reader) => {
+    for (const age of GROWING)
+      for (const stated of [[], [BOOT]])
+        expect(lead(zone2(['ageBand', age], ...stated), reader)).toMatch(/^[^.]*adults/);
+    expect(lead(zone2(['ageBand', '18-34'], BOOT), reader)).not.toMatch(/growing|growth/);
+  });
+
+  it('say it once in a script, and not again at its end', () => {
+    const { lines } = scriptOf(content, zone2(['ageBand', 'under 12'], BOOT), { seconds: 180 });
+    expect(lines.filter(({ text }) => /still growing/.test(text))).toHaveLength(1);
   });
 });

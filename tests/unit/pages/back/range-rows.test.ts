@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Explanation } from '../../../../src/explain/types';
 import { type InjuryId, idOf, type OptionId } from '../../../../src/ids';
-import { classesOfRow, rangeRows } from '../../../../src/pages/back/range-rows';
+import { classesOfRow, goByClass, rangeRows } from '../../../../src/pages/back/range-rows';
 import { plainText, wordFinding } from '../../../../src/wording';
 import { caseOf, content, explained } from '../../../tools/explained';
 
@@ -51,4 +51,10 @@ it('where no study of the injury counts by class, no row speaks of one', () => {
   const rows = rowsOf(explained(caseOf(['injury', idOf<InjuryId>('mt5-metaphyseal')])));
   expect(rows.length).toBeGreaterThan(1);
   for (const { counted } of rows) expect(counted).toBeNull();
+});
+
+it('the caption speaks of classes where rows go by class, and nowhere else', () => {
+  const byClass = (id: string) => goByClass(content, rangeRows(explained(caseOf(['injury', idOf<InjuryId>(id)]))));
+  expect(byClass('lisfranc')).toBe(true);
+  expect(byClass('mt5-metaphyseal')).toBe(false);
 });
