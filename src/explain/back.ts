@@ -68,7 +68,9 @@ const rangeFindings = (
     const others = dependsFindings(s, injury);
     const byClass = isByClass(s);
     // A treatment is stated: weeks of others lead only where nothing speaks against setting them beside it.
-    const behind = (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
+    // Where no treatment has weeks, that the own one has none says it.
+    const none = others.every(({ message }) => message.id === 'backDepends' && message.args.ranges.length === 0);
+    const behind = none || (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
     const noRange = find(context, 'back', {
       id: behind ? 'headline' : 'noRange',
       depth: behind ? 'sentence' : 'claim',

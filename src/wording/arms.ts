@@ -173,8 +173,16 @@ export const onlyPeople = ({ studies }: Pick<Content, 'studies'>, arms: readonly
   arms.length === 1 ? (studies.find(({ id }) => id === arms[0]?.study) ?? null) : null;
 
 /** Where one row alone speaks it is said whose weeks these are: nobody should take one clinic's patients for everybody. */
-export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[]): string => {
+export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[], reader: Reader): string => {
   const row = onlyPeople(content, arms);
   if (row === null) return PARTS.groups;
+  // To a patient who they were is a sentence of its own.
+  if (reader === 'patient') return row.design === 'pooled' ? PARTS.groups : PARTS.oneGroupOnly;
   return fill(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
+};
+
+/** Who the people of one group were, as a sentence; nothing where there were several. */
+export const whoTheyWere = (content: Content, arms: readonly ArmFigures[]): string => {
+  const row = onlyPeople(content, arms);
+  return row === null ? '' : fill(PARTS.countedPeople, { who: row.plain });
 };
