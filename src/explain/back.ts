@@ -28,7 +28,7 @@ import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
 import type { Situation } from './situation';
-import { harmFindings, soonerFindings } from './sooner';
+import { classSoonerFindings, harmFindings, soonerFindings } from './sooner';
 import { stageFindings } from './stages';
 import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
@@ -80,8 +80,9 @@ const rangeFindings = (
       unsure: 'notStated',
       whatIf,
     });
-    if (!behind) return [...others, noRange];
-    return byClass ? [noRange, ...others.map(asClaim)] : [noRange];
+    const sooner = classSoonerFindings(s, others, option);
+    if (!behind) return [...others, ...sooner, noRange];
+    return byClass ? [noRange, ...others.map(asClaim), ...sooner] : [noRange];
   }
   const [first] = ranges;
   // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.

@@ -121,3 +121,13 @@ describe('where on the way back a patient is', () => {
     expect(findingNamed(again, 'back.nextCheck')).toBeUndefined();
   });
 });
+
+test('weeks told class by class that are sooner than running usually begins are no leave to run', () => {
+  const explanation = explained(
+    caseOf(['injury', idOf<InjuryId>('lisfranc'), CONFIRMED], treated(idOf<OptionId>('cast-nwb'))),
+  );
+  const finding = findingNamed(explanation, 'back.classSooner');
+  expect(finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'))).toMatch(
+    /^About 4 weeks until sport began again is sooner than running usually starts \(week 12\)\./,
+  );
+});
