@@ -6,12 +6,17 @@ import type { Content } from '../content';
 import { type Caution, URGENCIES } from '../content/schema';
 import type { Explanation } from '../explain';
 import { QUESTION_IDS, type Reader } from '../ids';
+import { inText } from '../telling';
 import { cautionsFor, plainText, type Sentence, statusWord, wordQuestion } from '../wording';
 
-const line = (sentence: Sentence): string => {
-  const stamp = sentence.stamp === null ? '' : ` [${statusWord(sentence.stamp)}]`;
-  return `- ${plainText(sentence)}${stamp}`;
-};
+/** A patient's sentence says itself that it is only reported; that it is confirmed, only the stamp says. */
+const lineFor =
+  (reader: Reader) =>
+  (sentence: Sentence): string => {
+    const { stamp } = sentence;
+    const isSaid = stamp === null || (reader === 'patient' && stamp !== 'confirmed');
+    return `- ${plainText(sentence)}${isSaid ? '' : ` [${statusWord(stamp)}]`}`;
+  };
 
 const signLines = (content: Content, cautions: readonly Caution[], reader: Reader): readonly string[] => {
   const { words } = content;
@@ -35,7 +40,14 @@ const opensWith =
 /** First the answers as short as a page shows them unopened, then what the page opens for whoever asks for more. */
 export const explanationText = (content: Content, explanation: Explanation, reader: Reader): string => {
   const { words } = content;
-  const questions = QUESTION_IDS.map((id) => wordQuestion(content, explanation, id, reader));
+  const line = lineFor(reader);
+  const carried = inText(explanation, reader);
+  const isCarried = ({ finding }: Sentence): boolean => carried.has(finding);
+  const questions = QUESTION_IDS.map((id) => wordQuestion(content, explanation, id, reader)).map((words) => ({
+    ...words,
+    claims: words.claims.filter(isCarried),
+    more: words.more.filter(isCarried),
+  }));
   const short = questions.flatMap(({ title, sentence, claims }) => [
     title,
     '',

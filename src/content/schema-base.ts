@@ -1,6 +1,15 @@
 /** What every record of content/ is made of: ids, marks, evidence, review, the three tellings, figures. */
 import * as v from 'valibot';
-import type { AttachmentId, CautionId, JointId, SourceId, StageId, StudyId, VesselId } from '../ids';
+import {
+  type AttachmentId,
+  type CautionId,
+  type JointId,
+  READERS,
+  type SourceId,
+  type StageId,
+  type StudyId,
+  type VesselId,
+} from '../ids';
 import { id } from '../ids/schema';
 import { isoDate, text } from '../units/schema';
 
@@ -31,6 +40,9 @@ export type Review = v.InferOutput<typeof review>;
 /** The same fact in three tellings. */
 export const tellings = v.strictObject({ patient: text(600), broadcast: text(600), study: text(900) });
 export type Tellings = v.InferOutput<typeof tellings>;
+
+/** Whom a text is told; absent: everybody. A patient is spared what only adds to a figure told already. */
+export const toldReaders = v.optional(v.pipe(v.array(v.picklist(READERS)), v.minLength(1)));
 
 /** A number as content states it. */
 export const figure = v.strictObject({

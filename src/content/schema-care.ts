@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { ENDPOINTS } from '../ids';
 import { boneId, factorId, injuryId, level, optionId, vesselEdgeId } from '../ids/schema';
 import { text } from '../units/schema';
-import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
+import { evidence, mark, sourceId, studyId, tellings, toldReaders } from './schema-base';
 
 export const option = v.strictObject({
   id: optionId,
@@ -15,7 +15,7 @@ export const option = v.strictObject({
   what: tellings,
   /** What it does to the bone mechanically. */
   does: tellings,
-  burdens: v.array(v.strictObject({ what: tellings, evidence })),
+  burdens: v.array(v.strictObject({ what: tellings, readers: toldReaders, evidence })),
   /** What the operation itself takes from the blood of a bone: ways of vessels into it, how that is told, and what it rests on. */
   takes: v.optional(v.strictObject({ cuts: v.pipe(v.array(vesselEdgeId), v.minLength(1)), what: tellings, evidence })),
   evidence,
@@ -140,10 +140,17 @@ const waits = v.union([printedWaits, v.strictObject({ fromStudy: studyId, of: te
 export type Waits = v.InferOutput<typeof waits>;
 export type PrintedWaits = v.InferOutput<typeof printedWaits>;
 
+/** The question under which a factor is told: how it broke, or why it heals as it does. */
+export const factorTold = v.picklist(['how', 'why']);
+export type FactorTold = v.InferOutput<typeof factorTold>;
+
 export const factor = v.strictObject({
   id: factorId,
   term: text(80),
   what: tellings,
+  told: v.optional(factorTold, 'how'),
+  /** Of the text; a factor that the case names is told to everybody. */
+  readers: toldReaders,
   /** Bones that it was studied at. Null: bone of any kind, or no study of one bone stands behind it. */
   studiedAt: v.nullable(v.pipe(v.array(boneId), v.minLength(1))),
   effects: v.optional(v.array(effect), []),

@@ -14,7 +14,7 @@ import {
   vesselEdgeId,
 } from '../ids/schema';
 import { text } from '../units/schema';
-import { evidence, stageId, tellings } from './schema-base';
+import { evidence, stageId, tellings, toldReaders } from './schema-base';
 import { WALK_VIEWS } from './schema-foot';
 
 const finite = v.pipe(v.number(), v.finite());
@@ -120,7 +120,14 @@ export const injury = v.strictObject({
   heals: v.strictObject({ speed: v.picklist(['usual', 'slow', 'slowest']), what: tellings, evidence }),
   /** What a film can miss, and, where a source says so, after how many weeks to look again. */
   notSeen: v.array(
-    v.strictObject({ what: tellings, againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))), evidence }),
+    v.strictObject({
+      what: tellings,
+      againWeeks: v.optional(v.pipe(v.array(finite), v.length(2))),
+      /** Of no use to a patient any more once the injury is found. */
+      untilFound: v.optional(v.boolean(), false),
+      readers: toldReaders,
+      evidence,
+    }),
   ),
   /** What settles its class where claims of a measure differ: asked for of injuries whose studies count people by class. */
   settles: v.optional(v.strictObject({ what: tellings, evidence })),

@@ -75,6 +75,8 @@ export const contradiction = v.strictObject({
   topic: text(120),
   injuries: v.array(injuryId),
   cards: v.optional(v.array(cardId), []),
+  /** Told to a patient as well: it changes what a patient does or asks. The page of sources tells all of them to everybody. */
+  toPatients: v.optional(v.boolean(), false),
   /** In whose fold it stands beside the injuries. */
   question: v.picklist(QUESTION_IDS),
   sides: v.pipe(

@@ -12,7 +12,7 @@ import {
 } from '../ids';
 import { ageBand, id, injuryId, optionId } from '../ids/schema';
 import { text } from '../units/schema';
-import { cautionId, evidence, stageId, tellings } from './schema-base';
+import { cautionId, evidence, stageId, tellings, toldReaders } from './schema-base';
 
 const told = v.strictObject({ what: tellings, evidence });
 const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
@@ -79,6 +79,7 @@ export const weightPractice = v.strictObject({
   what: tellings,
   /** Told so much of body weight, people put on so much. */
   overshoot: v.optional(v.strictObject({ told: share, reached: share })),
+  readers: toldReaders,
   evidence,
 });
 export type WeightPractice = v.InferOutput<typeof weightPractice>;
@@ -100,6 +101,7 @@ export const dailyTopic = v.strictObject({
       /** Told in these stages only, of those in which the question is asked. */
       stages: v.optional(v.pipe(v.array(stageId), v.minLength(1))),
       what: tellings,
+      readers: toldReaders,
       evidence,
     }),
   ),
@@ -113,7 +115,7 @@ export const returnTest = v.strictObject({
   stages: v.pipe(v.array(stageId), v.minLength(1)),
   what: tellings,
   evidence,
-  norms: v.pipe(v.array(told), v.minLength(1)),
+  norms: v.pipe(v.array(v.strictObject({ ...told.entries, readers: toldReaders })), v.minLength(1)),
 });
 export type ReturnTest = v.InferOutput<typeof returnTest>;
 
@@ -135,7 +137,6 @@ export const caution = v.strictObject({
   questions: v.array(v.picklist(QUESTION_IDS)),
   readers: v.array(v.picklist(READERS)),
   evidence,
-  /** How often, in whom: each with its source. */
   /** How often it came in others; none named: in whom it came does not matter. */
   figures: v.optional(
     v.array(
@@ -143,6 +144,7 @@ export const caution = v.strictObject({
         injuries: v.optional(v.array(injuryId), []),
         options: v.optional(v.array(optionId), []),
         what: tellings,
+        readers: toldReaders,
         evidence,
       }),
     ),

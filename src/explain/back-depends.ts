@@ -15,7 +15,7 @@ import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import type { Finding } from './types';
 
-interface DependsInputs extends ClassInputs {
+export interface DependsInputs extends ClassInputs {
   readonly injury: InjuryId;
   readonly endpoint: Endpoint;
 }

@@ -30,7 +30,7 @@ import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
 import type { Situation } from './situation';
-import { harmFindings, soonerFindings } from './sooner';
+import { classSoonerFindings, harmFindings, soonerFindings } from './sooner';
 import { stageFindings } from './stages';
 import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
@@ -70,7 +70,9 @@ const rangeFindings = (
     const others = dependsFindings(s, injury);
     const byClass = isByClass(s);
     // A treatment is stated: weeks of others lead only where nothing speaks against setting them beside it.
-    const behind = (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
+    // Where no treatment has weeks, that the own one has none says it.
+    const none = others.every(({ message }) => message.id === 'backDepends' && message.args.ranges.length === 0);
+    const behind = none || (byClass && caseClasses(s).classes === undefined) || isDisputed(s, injury);
     const noRange = find(context, 'back', {
       id: behind ? 'headline' : 'noRange',
       depth: behind ? 'sentence' : 'claim',
@@ -80,8 +82,9 @@ const rangeFindings = (
       unsure: 'notStated',
       whatIf,
     });
-    if (!behind) return [...others, noRange];
-    return byClass ? [noRange, ...others.map(asClaim)] : [noRange];
+    const sooner = classSoonerFindings(s, others, option);
+    if (!behind) return [...others, ...sooner, noRange];
+    return byClass ? [noRange, ...others.map(asClaim), ...sooner] : [noRange];
   }
   const [first] = ranges;
   // Odds are the sentence where they can be given of what is asked for first; the averages stand under them.

@@ -15,6 +15,7 @@ import * as how from './how-computes';
 import * as hangs from './how-hangs';
 import * as kept from './kept-forecasts';
 import type { Message } from './messages';
+import * as check from './next-check';
 import * as options from './options';
 import * as repeated from './repeated';
 import * as review from './review-findings';
@@ -50,6 +51,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     review,
     forecast,
     kept,
+    check,
     timetable,
     sooner,
     stages,

@@ -5,6 +5,7 @@
 import type { Foot } from '../anatomy/types';
 import type { Facts } from '../cases/schema';
 import type { Content } from '../content/schema';
+import type { QuestionId } from '../ids';
 import { ranksOnly } from '../mechanics';
 import { backFindings } from './back';
 import { zonesOn } from './context';
@@ -18,8 +19,17 @@ import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, tol
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
 import { type Situation, situationOf } from './situation';
+import { toldTo } from './told-to';
 import { troubleFindings } from './troubles';
-import { type BandsAsked, type BreakAt, EXPLANATION_VERSION, type Explanation, type WhatIf } from './types';
+import {
+  type BandsAsked,
+  type BreakAt,
+  EXPLANATION_VERSION,
+  type Explanation,
+  type Finding,
+  type Question,
+  type WhatIf,
+} from './types';
 import { whereFindings } from './where';
 import { whyFindings } from './why';
 
@@ -62,6 +72,10 @@ export const explain = (
   const bone = s.known.bone?.value ?? null;
   const loads = loadsOf(s, bands);
   const forecasts = forecastsOf(s);
+  const about = (id: QuestionId, found: readonly Finding[]): Question => ({
+    id,
+    findings: [...found, ...contradictionFindings(s, id)].map((finding) => toldTo(s, finding)),
+  });
   return {
     version: EXPLANATION_VERSION,
     caseId: facts.caseId,
@@ -88,21 +102,11 @@ export const explain = (
     forecasts: forecasts.map(({ explained }) => explained),
     draft: Object.values(content.reviews).some((review) => review.state !== 'reviewed'),
     questions: [
-      { id: 'where', findings: [...whereFindings(s), ...contradictionFindings(s, 'where')] },
-      { id: 'how', findings: [...howFindings(s, bands), ...contradictionFindings(s, 'how')] },
-      { id: 'why', findings: [...whyFindings(s), ...troubleFindings(s, 'why'), ...contradictionFindings(s, 'why')] },
-      {
-        id: 'options',
-        findings: [...optionsFindings(s, bands === 'all'), ...contradictionFindings(s, 'options')],
-      },
-      {
-        id: 'back',
-        findings: [
-          ...backFindings(s, forecasts, bands === 'all'),
-          ...troubleFindings(s, 'back'),
-          ...contradictionFindings(s, 'back'),
-        ],
-      },
+      about('where', whereFindings(s)),
+      about('how', howFindings(s, bands)),
+      about('why', [...whyFindings(s), ...troubleFindings(s, 'why')]),
+      about('options', optionsFindings(s, bands === 'all')),
+      about('back', [...backFindings(s, forecasts, bands === 'all'), ...troubleFindings(s, 'back')]),
     ],
   };
 };

@@ -3,6 +3,7 @@ import type { Mechanism } from '../content/schema';
 import type { ActivityId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
+import { factorTexts } from './factor-texts';
 import { type Assumed, type BoneRun, howUnknown, mechanismUsual, modelOf } from './how-computes';
 import { loadFindings } from './how-loads';
 import { rayOf } from './loads';
@@ -11,7 +12,7 @@ import type { ClaimTag } from './messages';
 import { repeatedFinding } from './repeated';
 import { REPEATED_LOAD } from './repeated-load';
 import { tagOf } from './resolve';
-import { isUnder12, type Situation } from './situation';
+import type { Situation } from './situation';
 import { textFinding } from './texts';
 import type { BandsAsked, Finding } from './types';
 
@@ -129,16 +130,5 @@ export const howFindings = (s: Situation, bands: BandsAsked): readonly Finding[]
       'more',
     ),
   );
-  const named = new Set(facts.riskFactors.map((c) => c.value));
-  // What goes along with slow healing alone is no way in which a bone breaks.
-  const ofHealing = new Set(context.content.factors.flatMap((f) => (f.besideForecastOf.length > 0 ? [f.id] : [])));
-  const ofAdults = new Set(context.content.factors.flatMap((f) => (f.adultsOnly ? [f.id] : [])));
-  const factors = [
-    ...[...named].filter((id) => !ofHealing.has(id)),
-    ...(s.injuryRecord?.factors ?? []).filter((f) => !named.has(f) && !(isUnder12(s) && ofAdults.has(f))),
-  ];
-  factors.forEach((factor, i) => {
-    found.push(...textFinding(context, 'how', { id: `factor.${i + 1}`, at: { kind: 'factor', factor } }));
-  });
-  return found;
+  return [...found, ...factorTexts(s, 'how')];
 };

@@ -2,8 +2,9 @@
  * What keeps a short time from being read as leave: people of a study who were back at sport before the week in which running usually
  * begins here, and what went wrong with the very people whose time is told.
  */
-import { type Endpoint, idOf, type StageId, type StudyId } from '../ids';
+import { type Endpoint, idOf, type OptionId, type StageId, type StudyId } from '../ids';
 import { type RangeInputs, rangeFor } from './back-computes';
+import { backClasses, type DependsInputs } from './back-depends';
 import { compute, find, message } from './build';
 import type { Context } from './context';
 import { evidenceOf } from './figures';
@@ -52,6 +53,56 @@ export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): re
         }),
       ];
     });
+
+interface ClassSoonerInputs extends DependsInputs {
+  /** Whose running begins later: the treatment of the case. */
+  readonly option: OptionId;
+}
+
+const classWeeksOf = (
+  context: Context,
+  { option, ...of }: ClassSoonerInputs,
+): { readonly low: number; readonly run: number } | null => {
+  const told = backClasses.run(context, of);
+  if (told.id !== 'backClasses') return null;
+  const weeks = told.args.classes.flatMap(({ ranges }) =>
+    ranges.map((each) => each.weeks.lowHigh?.[0] ?? each.weeks.value),
+  );
+  const injury = context.content.injuries.find(({ id }) => id === of.injury);
+  const run = injury && stagesOf(injury, option).find(({ stage }) => stage === RUN)?.weeksFrom;
+  return run == null || weeks.length === 0 ? null : { low: Math.min(...weeks), run };
+};
+
+export const backClassSooner = compute('back.classSooner', (context, inputs: ClassSoonerInputs) => {
+  const found = classWeeksOf(context, inputs);
+  if (found === null) throw new RangeError(`no weeks of classes, or of running, for ${inputs.injury}`);
+  return message('backSooner', {
+    stage: RUN,
+    endpoint: inputs.endpoint,
+    weeks: { value: found.low, unit: 'week' },
+    from: { value: found.run, unit: 'week' },
+  });
+});
+
+/** Weeks told class by class stand beside the steps of the treatment: four weeks to sport are no leave to run before week twelve. */
+export const classSoonerFindings = (s: Situation, told: readonly Finding[], option: OptionId): readonly Finding[] =>
+  told.flatMap(({ message: { id, args }, basis, whatIf }) => {
+    if (id !== 'backClasses' || !RUNNING.includes(args.endpoint)) return [];
+    const inputs: ClassSoonerInputs = { ...(basis.inputs as unknown as DependsInputs), option };
+    const found = classWeeksOf(s.context, inputs);
+    if (found === null || found.low >= found.run) return [];
+    return [
+      find(s.context, 'back', {
+        id: 'classSooner',
+        depth: 'claim',
+        compute: backClassSooner,
+        inputs,
+        evidence: evidenceOf(args.classes.flatMap(({ ranges }) => ranges.flatMap(({ arms }) => arms))),
+        models: ['spreadOfStudies'],
+        whatIf,
+      }),
+    ];
+  });
 
 const HARMS: readonly ArmEvent['what'][] = ['failure', 'nonunion', 'refracture'];
 /** Told from one in ten on: rarer ones stand with the options and the troubles. */

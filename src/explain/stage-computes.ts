@@ -106,6 +106,8 @@ export const stageToday = compute(
   },
 );
 
+export const weightNotKnown = compute('back.weightNotKnown', () => message('weightNotKnown', {}));
+
 export const stageOvershoot = compute(
   'back.stageOvershoot',
   ({ content }, inputs: { readonly stage: StageId; readonly practice: WeightPracticeId; readonly massKg: number }) => {

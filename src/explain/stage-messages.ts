@@ -1,7 +1,7 @@
 /** What the messages of a stage carry: what a person may do today in it, what single clinics wrote of it, what a share does to the bone. */
 import type { ActivityId, BoneId, Endpoint, OptionId, StageId, StageSheetId, StudyId, WeightPracticeId } from '../ids';
 import type { ShareWay } from '../mechanics';
-import type { Quantity } from '../units';
+import type { IsoDate, Quantity } from '../units';
 import type { Agreed } from './load-messages';
 import type { ArmEvent, TextAddress } from './messages';
 
@@ -81,6 +81,20 @@ export interface StageMessages {
     readonly of: number;
     readonly unit: ArmEvent['unit'];
   };
+  /** The check at which the stage now may end, with the week and day in which it usually comes. */
+  nextCheck: {
+    readonly stage: StageId;
+    /** Null: this is the last. */
+    readonly next: StageId | null;
+    readonly stated: boolean;
+    /** The week is one that the clinic of this case set. */
+    readonly own: boolean;
+    readonly week: Quantity | null;
+    readonly date: IsoDate | null;
+  };
+  /** Where on the way back the person is was not said, and the time of the first stage is over. */
+  stepNotKnown: Record<string, never>;
+  weightNotKnown: Record<string, never>;
   stageLoadPending: { readonly stage: StageId };
   /** Nothing of the body's weight on the foot: the frame has no load to tell of. */
   stageNoLoad: { readonly stage: StageId; readonly own: boolean };

@@ -1,6 +1,7 @@
 /** The stage that the person is in, by what the clinic said or ticked. */
 import type { Injury } from '../content/schema';
 import type { CriterionId, OptionId, StageId } from '../ids';
+import { weeksBetween } from '../recovery';
 import { criteriaIn } from './in-question';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
@@ -29,4 +30,18 @@ export const stageNow = (
   });
   const stage = open ?? stages.at(-1);
   return stage === undefined ? null : { stage, stated: false };
+};
+
+/**
+ * Nobody said or ticked a stage, and a follow-up came after the weeks in which the first one usually ends: to go on as if the person
+ * were still in it would forbid or allow what the clinic has long decided. So the stage is not known.
+ */
+export const isStagePassed = (s: Situation, injury: Injury, option: OptionId | null): boolean => {
+  const { facts, known } = s;
+  const now = stageNow(s, injury, option);
+  if (now === null || now.stated || known.start === null || known.brokenAgain !== null) return false;
+  if (Object.values(facts.clinic.stages).some((notes) => (notes?.met.length ?? 0) > 0)) return false;
+  const ends = stagesOf(injury, option).find(({ stage }) => stage === now.stage)?.weeksTo ?? null;
+  const { value: start } = known.start;
+  return ends !== null && facts.followUps.some(({ value }) => weeksBetween(start, value.on) > ends);
 };

@@ -3,6 +3,7 @@ import type { Injury, Stage } from '../content/schema';
 import type { OptionId, Reader, StageId } from '../ids';
 import { find } from './build';
 import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
+import { nextCheckFinding } from './next-check';
 import { currentTreatment, tagOf } from './resolve';
 import { isUnder12, type Situation } from './situation';
 import {
@@ -13,10 +14,11 @@ import {
   stagesOf,
   stageToday,
   stageUsual,
+  weightNotKnown,
   weightOf,
 } from './stage-computes';
 import { stageLoadFindings } from './stage-load-findings';
-import { stageNow } from './stage-now';
+import { isStagePassed, stageNow } from './stage-now';
 import { type TextSpec, textFinding } from './texts';
 import type { Finding } from './types';
 
@@ -201,13 +203,16 @@ const weightToday = (s: Situation, injury: Injury): readonly Finding[] => {
   const option = weighedOption(s, record);
   const [row, own] = [weightOf(record, option), ownShare(s, record.id)];
   if (row === null && own === null) return [];
+  const shared = { id: 'weightToday', depth: 'claim', readers: ['patient'] } as const;
+  // Where less is certain the stricter word stands: none until the clinic has said how much.
+  const settled = option !== null && s.known.option?.status === 'confirmed';
+  if (settled && own === null && isStagePassed(s, injury, option))
+    return [find(s.context, 'back', { ...shared, compute: weightNotKnown, inputs: {}, unsure: 'notStated' })];
   return [
     find(s.context, 'back', {
-      id: 'weightToday',
-      depth: 'claim',
+      ...shared,
       compute: stageToday,
       inputs: { stage: record.id, option, massKg: s.known.massKg?.value ?? null, own },
-      readers: ['patient'],
       evidence: row === null || own !== null ? [] : [row.evidence],
       claims: [s.known.option, s.known.massKg].flatMap((k) => (k === null || k.whatIf ? [] : [tagOf(k)])),
       whatIf: (s.injury?.whatIf ?? false) || (s.known.massKg?.whatIf ?? false),
@@ -273,5 +278,5 @@ export const stageFindings = (s: Situation, injury: Injury, bands: boolean): rea
         : [...partFindings(s, record, id), ...weightFindings(s, record, id, shares, bands)]),
     ];
   });
-  return [...weightToday(s, injury), ...found, ...dangerFigures(s)];
+  return [...weightToday(s, injury), ...nextCheckFinding(s, injury), ...found, ...dangerFigures(s)];
 };

@@ -10,12 +10,19 @@ import type { Finding, Shown } from './types';
 export interface ContentText {
   readonly tellings: Tellings;
   readonly evidence: Evidence | null;
+  /** Whom it is told, where the content says so. */
+  readonly readers?: readonly Reader[] | undefined;
 }
 
 const inList = <T>(items: readonly T[], wanted: (item: T) => boolean): T | null => items.find(wanted) ?? null;
 
-const toldIn = (record: { readonly what: Tellings; readonly evidence: Evidence } | null | undefined) =>
-  record == null ? null : { tellings: record.what, evidence: record.evidence };
+interface ToldRecord {
+  readonly what: Tellings;
+  readonly evidence: Evidence;
+  readonly readers?: readonly Reader[] | undefined;
+}
+const toldIn = (record: ToldRecord | null | undefined): ContentText | null =>
+  record == null ? null : { tellings: record.what, evidence: record.evidence, readers: record.readers };
 
 /** The text at an address, null when the content has none there. */
 export const textAt = (content: Content, at: TextAddress): ContentText | null => {
@@ -45,10 +52,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       if (at.part === 'what') return { tellings: r.what, evidence: r.occursAt.evidence };
       return r.nameCaveat && { tellings: r.nameCaveat, evidence: null };
     }
-    case 'injuryNotSeen': {
-      const r = inList(content.injuries, (i) => i.id === at.injury)?.notSeen[at.index];
-      return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
-    }
+    case 'injuryNotSeen':
+      return toldIn(inList(content.injuries, (i) => i.id === at.injury)?.notSeen[at.index]);
     case 'tellApart': {
       const r = inList(content.injuries, (i) => i.id === at.injury)?.tellApart[at.index];
       return r === undefined ? null : { tellings: r.how, evidence: r.evidence };
@@ -61,10 +66,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.options, (o) => o.id === at.option);
       return r && { tellings: at.part === 'does' ? r.does : r.what, evidence: r.evidence };
     }
-    case 'optionBurden': {
-      const r = inList(content.options, (o) => o.id === at.option)?.burdens[at.index];
-      return r === undefined ? null : { tellings: r.what, evidence: r.evidence };
-    }
+    case 'optionBurden':
+      return toldIn(inList(content.options, (o) => o.id === at.option)?.burdens[at.index]);
     case 'optionTakes':
       return toldIn(inList(content.options, (o) => o.id === at.option)?.takes);
     case 'trouble':
@@ -101,10 +104,8 @@ export const textAt = (content: Content, at: TextAddress): ContentText | null =>
       const r = inList(content.factors, (f) => f.id === at.factor);
       return r == null || r.limit === null ? null : { tellings: r.limit, evidence: r.evidence };
     }
-    case 'factor': {
-      const r = inList(content.factors, (f) => f.id === at.factor);
-      return r && { tellings: r.what, evidence: r.evidence };
-    }
+    case 'factor':
+      return toldIn(inList(content.factors, (f) => f.id === at.factor));
   }
 };
 
@@ -130,6 +131,7 @@ export interface TextSpec {
 export const textFinding = (context: Context, question: QuestionId, spec: TextSpec): readonly Finding[] => {
   const found = textAt(context.content, spec.at);
   if (found === null) return [];
+  const readers = spec.readers ?? found.readers;
   return [
     find(context, question, {
       id: spec.id,
@@ -141,7 +143,7 @@ export const textFinding = (context: Context, question: QuestionId, spec: TextSp
       claims: spec.claims ?? [],
       models: spec.models ?? [],
       whatIf: spec.whatIf ?? false,
-      ...(spec.readers === undefined ? {} : { readers: spec.readers }),
+      ...(readers === undefined ? {} : { readers }),
     }),
   ];
 };

@@ -2,6 +2,7 @@
 import type { BoneId, RegionId } from '../ids';
 import { compute, find, givenOf, message } from './build';
 import { zoneAtStation, zonesOn } from './context';
+import { factorTexts } from './factor-texts';
 import {
   evidenceOfFeeding,
   type FeedingRun,
@@ -196,5 +197,5 @@ export const whyFindings = (s: Situation): readonly Finding[] => {
           claims: [tagOf(s.injury)],
           whatIf: s.injury.whatIf,
         });
-  return [...headline, ...feedingFindings(s)];
+  return [...headline, ...feedingFindings(s), ...factorTexts(s, 'why')];
 };

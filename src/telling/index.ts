@@ -5,6 +5,7 @@ export { HANDOUT_LIMITS } from './handout-fit';
 export { handoutOf } from './handout-of';
 export { lineAt } from './line-at';
 export { tellingTemplates } from './phrases';
+export { inText } from './plain-text';
 export { type Plan, type PlanEntry, planOf, weekListText } from './plan';
 export { planCalendar } from './plan-calendar';
 export { type Script, type ScriptOptions, scriptOf } from './script';

@@ -176,12 +176,20 @@ export const onlyPeople = ({ studies }: Pick<Content, 'studies'>, arms: readonly
 
 /**
  * Whose weeks these are: of one row its people, of several their levels of sport, unless each level has weeks of its own beside it.
- * Nobody should take one clinic's patients for everybody, or professionals for anybody.
+ * Nobody should take one clinic's patients for everybody, or professionals for anybody. To a patient who the people of one row were is
+ * a sentence of its own.
  */
-export const groupsOfPeople = (content: Content, arms: readonly ArmFigures[], byLevel: boolean): readonly Run[] => {
+export const groupsOfPeople = (
+  content: Content,
+  arms: readonly ArmFigures[],
+  byLevel: boolean,
+  reader: Reader,
+): readonly Run[] => {
   const row = onlyPeople(content, arms);
-  if (row !== null) return fillRuns(row.design === 'pooled' ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
-  return byLevel ? [{ text: PARTS.groups }] : fillRuns(PARTS.groupsWho, { who: levelNames(arms) });
+  if (row === null) return byLevel ? [{ text: PARTS.groups }] : fillRuns(PARTS.groupsWho, { who: levelNames(arms) });
+  const pooled = row.design === 'pooled';
+  if (reader === 'patient') return [{ text: pooled ? PARTS.groups : PARTS.oneGroupOnly }];
+  return fillRuns(pooled ? PARTS.groupsWho : PARTS.oneGroup, { who: row.plain });
 };
 
 /** For study: each level where it has weeks of its own; else whose the weeks are, of one row as it was printed. */
@@ -192,4 +200,10 @@ export const weeksOfWhom = (pen: Pen, arms: readonly ArmFigures[]): readonly Run
   return row === null
     ? fillRuns(PARTS.inLevels, { people: levelNames(arms) })
     : fillRuns(PARTS.ofPopulation, { people: row.population });
+};
+
+/** Who the people of one group were, as a sentence; nothing where there were several. */
+export const whoTheyWere = (content: Content, arms: readonly ArmFigures[]): string => {
+  const row = onlyPeople(content, arms);
+  return row === null ? '' : fill(PARTS.countedPeople, { who: row.plain });
 };

@@ -1,6 +1,6 @@
 /**
  * Cautions that apply to this injury, treatment, age, reader and question. A list left empty in the content means: always. Where no
- * treatment is stated, the dangers of every usual one are told.
+ * treatment is stated, the dangers of every usual one are told; where no age is, the red flags of every age.
  */
 import type { Caution, Content } from '../content/schema';
 import { isOfOptions, optionsInQuestion } from '../explain/in-question';
@@ -25,7 +25,7 @@ export const cautionsFor = (
       applies(caution.readers, reader) &&
       applies(caution.injuries, explanation.injury) &&
       isOfOptions(caution.options, inQuestion) &&
-      applies(caution.ages, explanation.age) &&
+      (applies(caution.ages, explanation.age) || (caution.kind === 'red flag' && explanation.age === null)) &&
       (question === undefined || applies(caution.questions, question)),
   );
 };

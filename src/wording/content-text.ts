@@ -22,13 +22,18 @@ const factorTitle = (content: Content, id: FactorId, injury: InjuryId | null, na
 };
 
 /** What the text is a text of; null when it speaks for itself. */
-const titleOf = (content: Content, { injury }: Explanation, at: TextAddress, reader: Reader): string | null => {
+const titleOf = (content: Content, { injury, option }: Explanation, at: TextAddress, reader: Reader): string | null => {
   const names = namesFor(content, reader);
   switch (at.kind) {
     case 'option':
     case 'optionBurden':
-    case 'optionTakes':
-      return names.option(at.option);
+    case 'optionTakes': {
+      // What it is names one's own treatment, and what it does and asks stands under that.
+      const named = at.kind === 'option' && at.part === 'what';
+      return reader === 'patient' && option === at.option && !named && at.kind !== 'optionTakes'
+        ? null
+        : names.option(at.option);
+    }
     case 'attachment':
       return names.attachment(at.attachment);
     case 'factor':
@@ -65,8 +70,9 @@ export const contentRuns = (
   if (at.kind === 'stageOpens' || at.kind === 'stageSendsBack') {
     const stage = namesFor(content, reader).stage(at.stage);
     // Before the first there is none to go back to.
-    const back = at.stage === content.stages[0]?.id ? PARTS.callFirst : PARTS.sendsBack;
-    return [{ text: fill(at.kind === 'stageOpens' ? PARTS.opens : back, { stage, text }) }];
+    const back = at.stage === content.stages[0]?.id ? 'callFirst' : 'sendsBack';
+    const part = at.kind === 'stageOpens' ? 'opens' : back;
+    return [{ text: fill(PARTS[reader === 'patient' ? (`${part}.patient` as const) : part], { stage, text }) }];
   }
   // Written for the person who has this injury: true of this foot only as far as the case is.
   if (at.kind === 'injury' || at.kind === 'injuryNotSeen') return conditional([{ text }], explanation.given, reader);

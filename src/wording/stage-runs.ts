@@ -7,7 +7,7 @@ import { STAGE_PARTS } from './en/stage-messages';
 import { fill } from './fill';
 import { namesFor } from './names';
 import { type Pen, quantity, sentence } from './pen';
-import { formatNumber } from './quantities';
+import { formatDate, formatNumber } from './quantities';
 import { sourceName, sourceSaid } from './sources';
 import type { Run } from './types';
 
@@ -17,6 +17,9 @@ const STAGE_MESSAGES = [
   'stageSheet',
   'stageLoad',
   'stageAtReview',
+  'nextCheck',
+  'stepNotKnown',
+  'weightNotKnown',
   'backSooner',
   'backHarm',
   'stageLoadPending',
@@ -112,6 +115,28 @@ const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonl
   });
 };
 
+const checkRuns = (
+  pen: Pen,
+  { stage, next, stated, own, week, date }: MessageOf<'nextCheck'>['args'],
+): readonly Run[] => {
+  const names = namesFor(pen.content, pen.reader);
+  const number = week === null ? '' : formatNumber(week.value);
+  const when =
+    week === null
+      ? STAGE_PARTS['check.noWeek']
+      : own
+        ? fill(STAGE_PARTS['check.ownWeek'], { week: number })
+        : date === null
+          ? fill(STAGE_PARTS['check.week'], { week: number })
+          : fill(STAGE_PARTS['check.weekDate'], { week: number, date: formatDate(date) });
+  return sentence(pen, next === null ? 'nextCheck.last' : 'nextCheck.opens', {
+    here: fill(STAGE_PARTS[stated ? 'check.hereNow' : 'check.hereFirst'], { stage: names.stage(stage) }),
+    next: next === null ? '' : names.stage(next),
+    // The clinic's own week has no source, and so no mark.
+    when: own ? when : pen.number(when),
+  });
+};
+
 export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
   switch (message.id) {
     case 'stageToday':
@@ -147,6 +172,10 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
         source: row === undefined ? '' : sourceName(pen.content, row.source),
       });
     }
+    case 'nextCheck':
+      return checkRuns(pen, message.args);
+    case 'stepNotKnown':
+    case 'weightNotKnown':
     case 'stageLoadPending':
     case 'stageNoLoad':
       return sentence(pen, message.id);

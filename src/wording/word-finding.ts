@@ -5,7 +5,7 @@ import { MARKS } from '../content/schema';
 import type { Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
-import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom } from './arms';
+import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom, whoTheyWere } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns, levelNames } from './by-level';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
@@ -202,13 +202,21 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const values = {
         option: names.option(option),
         endpoint: countedIn(endpoint, arms),
-        groups: groupsOfPeople(content, arms, apart.length > 0),
+        groups: groupsOfPeople(content, arms, apart.length > 0, reader),
         weeks: pen.number(formatWeeks(weeks)),
         people: people === null ? '' : peopleRuns(pen, people, PARTS.singlePeople),
         levels: reader === 'study' ? weeksOfWhom(pen, arms) : apart,
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
-      const told = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+      const one = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+      const told =
+        reader === 'patient'
+          ? joined([
+              ...one,
+              { text: whoTheyWere(content, arms) },
+              ...(people === null ? [] : peopleRuns(pen, people, PARTS.quickest)),
+            ])
+          : one;
       const key = ofJoint ? 'backRange.openJoint' : 'backRange.open';
       return message.args.classOpen ? joined([...told, { text: ' ' }, ...sentence(pen, key)]) : told;
     }

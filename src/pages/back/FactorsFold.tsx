@@ -1,10 +1,10 @@
-/** What goes along with slow healing, factor by factor: each published size in words and, but for patients, as an interval on a rule. */
+/** What goes along with slow healing, factor by factor: each published size in words and as an interval on a rule. For whoever tells or learns. */
 import { scaleLog } from 'd3-scale';
 import type { MessageOf } from '../../explain/messages';
 import type { Explanation } from '../../explain/types';
 import { namesFor, sourceName, wordFinding } from '../../wording';
 import { usePages, useSession } from '../context';
-import { findingsOf } from '../findings';
+import { findingsOf, isToldTo } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
 
@@ -39,11 +39,9 @@ export const FactorsFold = () => {
   const explanation = useSession((state) => state.explanation);
   const reader = useSession((state) => state.reader);
   const worded = useWorded();
-  // A patient is healing: what raises the odds of getting the break is for others to know.
-  const effects = findingsOf(explanation, 'factorEffect').filter(
-    ({ message }) => reader !== 'patient' || message.args.about === 'healing',
-  );
-  const waits = findingsOf(explanation, 'factorWaits');
+  // A patient is told what slows healing and what to ask, not by how much in others.
+  const effects = findingsOf(explanation, 'factorEffect').filter(isToldTo(reader));
+  const waits = findingsOf(explanation, 'factorWaits').filter(isToldTo(reader));
   const contradicted = findingsOf(explanation, 'factorsDisagree');
   const texts = findingsOf(explanation, 'contentText').filter(
     ({ message: { args } }) => args.at.kind === 'factorAgainst' || args.at.kind === 'factorLimit',
@@ -55,7 +53,7 @@ export const FactorsFold = () => {
     finding.basis.sources.map(({ source }) => (source === null ? '' : sourceName(content, source)));
   return (
     <Disclosure title={say('factors.title')}>
-      {reader !== 'patient' && <p className="small-print">{say('factors.note')}</p>}
+      <p className="small-print">{say('factors.note')}</p>
       {factors.map((factor) => (
         <section key={factor}>
           <p className="list-head">{names.factor(factor)}</p>
@@ -64,7 +62,7 @@ export const FactorsFold = () => {
               .filter(({ message }) => message.args.factor === factor)
               .map((finding) => (
                 <li key={finding.id}>
-                  {reader !== 'patient' && <EffectLine size={finding.message.args.size} />}
+                  <EffectLine size={finding.message.args.size} />
                   <Runs runs={worded(finding)} />{' '}
                   <span className="small-print">
                     {say(finding.message.args.about === 'healing' ? 'factors.healing' : 'factors.getting')}.{' '}

@@ -1,7 +1,7 @@
 /** What a review looks at: what opens the next stage, what a follow-up could find, and the odds then where there are any. */
 import { wordFinding } from '../../wording';
 import { usePages, useSession } from '../context';
-import { findingsOf } from '../findings';
+import { findingsOf, isToldTo } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
 
@@ -14,7 +14,7 @@ export const ReviewFold = () => {
     ...findingsOf(explanation, 'stageAtReview'),
     ...findingsOf(explanation, 'reviewMove'),
     ...findingsOf(explanation, 'reviewPoints'),
-  ];
+  ].filter(isToldTo(reader));
   if (explanation === null || moves.length === 0) return null;
   return (
     <Disclosure title={say('review.title')}>

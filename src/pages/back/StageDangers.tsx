@@ -5,6 +5,7 @@ import type { Explanation } from '../../explain/types';
 import type { StageId } from '../../ids';
 import { cautionsFor } from '../../wording';
 import { usePages, useSession } from '../context';
+import { isToldTo } from '../findings';
 import { Behind, StageLine } from './StageLine';
 import { textsOf, useBareText } from './stage-parts';
 
@@ -29,9 +30,9 @@ export const StageDangers = ({ stage }: { readonly stage: StageId }) => {
     [content, explanation, reader, stage],
   );
   if (signs.length === 0) return null;
-  const figures = textsOfDangers(explanation).filter(({ message }) =>
-    signs.some(({ id }) => id === message.args.at.caution),
-  );
+  const figures = textsOfDangers(explanation)
+    .filter(isToldTo(reader))
+    .filter(({ message }) => signs.some(({ id }) => id === message.args.at.caution));
   return (
     <section className="way-dangers">
       <h3 className="list-head">{say('stages.dangers')}</h3>

@@ -53,7 +53,7 @@ const Body = ({ usual, stage }: { readonly usual: Usual; readonly stage: Stage }
   const reader = useSession((state) => state.reader);
   const file = useSession((state) => state.file);
   const here = clinicOf(file).stage === stage.id;
-  const findings = findingsOfStage(explanation, usual.message.args.number);
+  const findings = findingsOfStage(explanation, usual.message.args.number, reader);
   return (
     <div className="way-body">
       <p>{stage.what[reader]}</p>

@@ -5,16 +5,19 @@ import { textAt } from '../../explain/texts';
 import type { Explanation, Finding } from '../../explain/types';
 import type { Reader } from '../../ids';
 import { useSession } from '../context';
+import { isToldTo } from '../findings';
 
 type Kind = TextAddress['kind'];
 export type TextFinding<K extends Kind = Kind> = Finding & {
   readonly message: { readonly id: 'contentText'; readonly args: { readonly at: Extract<TextAddress, { kind: K }> } };
 };
 
-/** Of the stage with this number, as the way back counts it. */
-export const findingsOfStage = (explanation: Explanation | null, number: number): readonly Finding[] =>
+/** Of the stage with this number, as the way back counts it, what this reader is told. */
+export const findingsOfStage = (explanation: Explanation | null, number: number, reader: Reader): readonly Finding[] =>
   (explanation?.questions ?? []).flatMap(({ id, findings }) =>
-    id === 'back' ? findings.filter((finding) => finding.id.startsWith(`back.stage.${number}.`)) : [],
+    id === 'back'
+      ? findings.filter((finding) => finding.id.startsWith(`back.stage.${number}.`) && isToldTo(reader)(finding))
+      : [],
   );
 
 export const textsOf = <K extends Kind>(findings: readonly Finding[], kind: K): readonly TextFinding<K>[] =>

@@ -113,6 +113,11 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
   'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',
   'back.depends': 'The lowest and highest centre of the comparable arms, treatment by treatment.',
+  'back.classSooner': 'The lowest centre of the classes told, held against the week in which running usually begins.',
+  'back.nextCheck':
+    'The first stage with a criterion that is not ticked, or the one that the clinic said, and the week in which it ends.',
+  'back.stepNotKnown': 'No stage was said or ticked, and a follow-up came after the usual weeks of the first.',
+  'back.weightNotKnown': 'No stage was said or ticked, and a follow-up came after the usual weeks of the first.',
   'back.sooner': 'The lowest centre of the comparable arms, held against the week in which running usually begins.',
   'back.harm': 'The commonest harm that the study counted in the arm whose time is told.',
   'back.dates': 'Calendar weeks added to the day from which weeks are counted.',

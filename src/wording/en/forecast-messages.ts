@@ -11,7 +11,7 @@ export const FORECAST_SENTENCES = {
       '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all {people}; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
   },
   forecastNot: {
-    patient: '{why} So no odds are given for the time {endpoint}. The averages of single studies stand side by side.',
+    patient: 'The studies do not allow odds for that. Take these weeks as rough.',
     broadcast: '{why} So no odds exist for the time {endpoint}.',
     study: '{why} No pooled forecast ({option}, {endpoint}): {studies} side by side.',
   },

@@ -67,7 +67,7 @@ it('weeks of a step are weeks since the start, and no odds are told until someth
   );
   expect(texts.join(' ')).toMatch(/walk on it: usually weeks 6 to 8 /);
   expect(texts.join(' ')).not.toMatch(/usually \d/);
-  expect(texts.join(' ')).toContain('So no odds are given for the time until sport began again.');
+  expect(texts.join(' ')).toContain('The studies do not allow odds for that. Take these weeks as rough.');
 });
 
 describe('the odds of a case', () => {
@@ -514,7 +514,7 @@ describe('with the studies as they are: two of professionals and one of college 
     expect(shown.forecasts.every(({ outcome, steps }) => outcome.kind !== 'pooled' && steps.length === 0)).toBe(true);
     expect(play?.outcome).toMatchObject({ kind: 'sideBySide', why: 'levels' });
     const finding = findingNamed(shown, 'back.forecastNot.match-play');
-    expect(finding === undefined ? '' : plainText(wordFinding(content, shown, finding, 'patient'))).toMatch(
+    expect(finding === undefined ? '' : plainText(wordFinding(content, shown, finding, 'broadcast'))).toMatch(
       /^Of one level there are too few such studies, and levels are not mixed\./,
     );
   });

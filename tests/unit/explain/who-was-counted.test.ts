@@ -267,7 +267,8 @@ describe('where one study alone speaks', () => {
         const text = plainText(wordFinding(content, explanation, finding, reader));
         const row = content.studies.find((study) => study.id === arms[0]?.study);
         const alone = arms.length === 1;
-        expect(text.includes(`people (${row?.plain})`), `${id}, ${option}: ${text}`).toBe(alone);
+        const who = reader === 'patient' ? ` Counted: ${row?.plain}.` : `people (${row?.plain})`;
+        expect(text.includes(who), `${id}, ${option}: ${text}`).toBe(alone);
         expect(/one group of other people/i.test(text)).toBe(alone && row?.design !== 'pooled');
       }
   });

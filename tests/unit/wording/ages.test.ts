@@ -19,8 +19,12 @@ describe.each(AGE_BANDS)('%s', (age) => {
   });
 });
 
-test('with no age stated nothing is said of ages', () => {
-  expect(cautionsFor(content, explanationAt(), 'patient').filter(({ ages }) => ages.length > 0)).toEqual([]);
+test('with no age stated no limit of an age is told, and the red flags of every age', () => {
+  const told = (age?: AgeBand) =>
+    cautionsFor(content, explanationAt(age), 'patient').flatMap(({ ages, kind }) => (ages.length > 0 ? [kind] : []));
+  expect(new Set(told())).toEqual(new Set(['red flag']));
+  expect(told('under 12')).toEqual(expect.arrayContaining(['red flag', 'limit']));
+  expect(told('18-34')).toEqual([]);
 });
 
 test('a child’s handout says it first of all that limits it, and so does the script of 180 seconds', () => {

@@ -1,0 +1,73 @@
+/**
+ * What a patient asks of the way back after the weight of today: which step this is, what the next check decides, and when it usually
+ * comes. A check stands where a stage usually ends (common practice); its day is for the clinic to give.
+ */
+import type { Injury } from '../content/schema';
+import type { InjuryId, OptionId, StageId } from '../ids';
+import { calendarOf } from '../recovery';
+import type { IsoDate } from '../units';
+import { compute, find, message } from './build';
+import { tagOf } from './resolve';
+import type { Situation } from './situation';
+import { stagesOf } from './stage-computes';
+import { isStagePassed, stageNow } from './stage-now';
+import type { Finding } from './types';
+
+interface CheckInputs {
+  readonly injury: InjuryId;
+  readonly option: OptionId;
+  readonly stage: StageId;
+  readonly stated: boolean;
+  readonly start: IsoDate | null;
+  /** Week in which this stage ends by the clinic of this case. */
+  readonly ownWeek: number | null;
+}
+
+export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckInputs) => {
+  const injury = content.injuries.find(({ id }) => id === inputs.injury);
+  if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
+  const { stage, stated, start, ownWeek } = inputs;
+  const rows = stagesOf(injury, inputs.option);
+  const at = rows.findIndex((row) => row.stage === stage);
+  if (at < 0) throw new RangeError(`no stage ${stage} of ${inputs.injury}`);
+  const usual = calendarOf(rows, start)[at];
+  const week = ownWeek ?? usual?.toWeek ?? null;
+  return message('nextCheck', {
+    stage,
+    next: rows[at + 1]?.stage ?? null,
+    stated,
+    own: ownWeek !== null,
+    week: week === null ? null : { value: week, unit: 'week' },
+    date: ownWeek === null ? (usual?.toDate ?? null) : null,
+  });
+});
+
+export const stepNotKnown = compute('back.stepNotKnown', () => message('stepNotKnown', {}));
+
+export const nextCheckFinding = (s: Situation, injury: Injury): readonly Finding[] => {
+  const { option, start, brokenAgain } = s.known;
+  // Without a treatment, or once the bone broke again, there is no way back to be on.
+  if (option === null || brokenAgain !== null) return [];
+  const now = stageNow(s, injury, option.value);
+  if (now === null) return [];
+  const shared = { id: 'nextCheck', depth: 'claim', readers: ['patient'], whatIf: s.injury?.whatIf ?? false } as const;
+  if (isStagePassed(s, injury, option.value))
+    return [find(s.context, 'back', { ...shared, compute: stepNotKnown, inputs: {}, unsure: 'notStated' })];
+  const row = stagesOf(injury, option.value).find(({ stage }) => stage === now.stage);
+  const own = Object.hasOwn(s.facts.clinic.stages, now.stage) ? s.facts.clinic.stages[now.stage]?.weeks : null;
+  return [
+    find(s.context, 'back', {
+      ...shared,
+      compute: nextCheck,
+      inputs: {
+        injury: injury.id,
+        option: option.value,
+        ...now,
+        start: start?.value ?? null,
+        ownWeek: own?.to ?? null,
+      },
+      evidence: row === undefined ? [] : [row.evidence],
+      claims: [option, start].flatMap((known) => (known === null || known.whatIf ? [] : [tagOf(known)])),
+    }),
+  ];
+};
