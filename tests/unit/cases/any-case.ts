@@ -39,7 +39,13 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   displacement: fc.oneof(
     fc.constant({ displaced: false }),
     fc.constant({ displaced: false, mm: 0 }),
-    merged(fc.constant({ displaced: true }), maybe('mm', upTo(30))),
+    merged(
+      fc.constant({ displaced: true }),
+      maybe(
+        'mm',
+        upTo(30).filter((mm) => mm > 0),
+      ),
+    ),
   ),
   onset: fc.constantFrom(...subjectValues.onset.options),
   mechanism: id,
