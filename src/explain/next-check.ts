@@ -30,11 +30,17 @@ export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckIn
   const rows = stagesOf(injury, inputs.option);
   const at = rows.findIndex((row) => row.stage === stage);
   if (at < 0) throw new RangeError(`no stage ${stage} of ${inputs.injury}`);
-  const usual = calendarOf(rows, start)[at];
+  const calendar = calendarOf(rows, start);
+  // Where weight is allowed from the first day two stages begin together, and no check stands between them.
+  const begun = calendar[at]?.fromWeek ?? null;
+  const together = begun !== null && calendar[at + 1]?.fromWeek === begun;
+  const until = together ? at + 1 : at;
+  const usual = calendar[until];
   const week = ownWeek ?? usual?.toWeek ?? null;
   return message('nextCheck', {
     stage,
-    next: rows[at + 1]?.stage ?? null,
+    also: together ? (rows[until]?.stage ?? null) : null,
+    next: rows[until + 1]?.stage ?? null,
     stated,
     own: ownWeek !== null,
     week: week === null ? null : { value: week, unit: 'week' },

@@ -84,6 +84,8 @@ export interface StageMessages {
   /** The check at which the stage now may end, with the week and day in which it usually comes. */
   nextCheck: {
     readonly stage: StageId;
+    /** The stage after it, where it begins on the same day. */
+    readonly also: StageId | null;
     /** Null: this is the last. */
     readonly next: StageId | null;
     readonly stated: boolean;

@@ -106,6 +106,17 @@ const isOwnCount = (s: Situation, { trouble, from, option, type }: MessageOf<'tr
   return own !== undefined && recordOf(own) === recordOf({ from }) && own.option === option && own.type === type;
 };
 
+/** None of the lesser trouble beside some of another in the same people: those it befell are counted there. */
+const isNoneBesideSome = (s: Situation, { percent, from }: MessageOf<'troubleCount'>['args']): boolean => {
+  const { injury, context } = s;
+  if (percent > 0 || injury === null) return false;
+  return context.content.troubles.some((trouble) =>
+    troubleCounts(context.content, trouble, { injury: injury.value }).some(
+      (each) => recordOf(each) === recordOf({ from }) && each.percent > 0,
+    ),
+  );
+};
+
 /** Matches and stages are for people who play or perform for others. */
 const playsForOthers = ({ known: { level } }: Situation): boolean =>
   level === null || level.value === 'professional' || level.value === 'competitive';
@@ -127,7 +138,7 @@ const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
     case 'notStated':
       return !NOT_MISSED.has(message.args.subject);
     case 'troubleCount':
-      return isOwnCount(s, message.args);
+      return isOwnCount(s, message.args) && !isNoneBesideSome(s, message.args);
     case 'backClassNotStated':
       return !confirmed(s.known.option) || message.args.ranges.some(({ option }) => option === s.known.option?.value);
     // Beside weeks of other treatments, which say already that the others have none.

@@ -30,5 +30,8 @@ export const byLevelRuns = (pen: Pen, arms: readonly ArmFigures[], words: string
   return fillRuns(words, { levels: list(told) });
 };
 
-/** Every level of these people, each once. */
-export const levelNames = (arms: readonly Counted[]): readonly Run[] => list([...new Set(arms.map(nameOf))]);
+/** Every level of these people, each once; last those whose level nobody told. */
+export const levelNames = (arms: readonly Counted[]): readonly Run[] => {
+  const named = [...arms].sort((a, b) => Number(a.levelAssumed === true) - Number(b.levelAssumed === true)).map(nameOf);
+  return list([...new Set(named)]);
+};

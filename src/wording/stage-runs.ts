@@ -117,7 +117,7 @@ const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonl
 
 const checkRuns = (
   pen: Pen,
-  { stage, next, stated, own, week, date }: MessageOf<'nextCheck'>['args'],
+  { stage, also, next, stated, own, week, date }: MessageOf<'nextCheck'>['args'],
 ): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
   const number = week === null ? '' : formatNumber(week.value);
@@ -130,7 +130,10 @@ const checkRuns = (
           ? fill(STAGE_PARTS['check.week'], { week: number })
           : fill(STAGE_PARTS['check.weekDate'], { week: number, date: formatDate(date) });
   return sentence(pen, next === null ? 'nextCheck.last' : 'nextCheck.opens', {
-    here: fill(STAGE_PARTS[stated ? 'check.hereNow' : 'check.hereFirst'], { stage: names.stage(stage) }),
+    here:
+      also === null || stated
+        ? fill(STAGE_PARTS[stated ? 'check.hereNow' : 'check.hereFirst'], { stage: names.stage(stage) })
+        : fill(STAGE_PARTS['check.hereTogether'], { stage: names.stage(stage), also: names.stage(also) }),
     next: next === null ? '' : names.stage(next),
     // The clinic's own week has no source, and so no mark.
     when: own ? when : pen.number(when),

@@ -55,7 +55,7 @@ export const CLAUSES = {
     study: 'the mechanism is {mechanism}',
   },
   injuryDate: {
-    patient: 'it began on {date}',
+    patient: 'the injury began on {date}',
     broadcast: 'it began on {date}',
     study: 'the onset was on {date}',
   },
@@ -152,8 +152,8 @@ export const CONDITIONS = {
 /** Opens a whole text of the content that tells how it broke. `usual`: nobody said so of this person. */
 export const TEXT_FRAMES = {
   confirmed: { patient: '', broadcast: '', study: '' },
-  none: { patient: 'In general: ', broadcast: 'In general terms: ', study: 'In general: ' },
-  usual: { patient: 'In general: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  none: { patient: 'It often happens like this: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  usual: { patient: 'It often happens like this: ', broadcast: 'In general terms: ', study: 'In general: ' },
   reported: {
     patient: 'If the report is right: ',
     broadcast: 'If the reports are right: ',

@@ -97,7 +97,7 @@ export const STAGE_SENTENCES = {
     study: '{here} The last stage. {watch} {sendsBack}',
   },
   'nextCheck.opens': {
-    patient: '{here} The next check decides if you go on to “{next}”. {when} Ask for the day.',
+    patient: '{here} The next check decides if you go on to “{next}”. {when}',
     broadcast: '{here} The next check decides on the next step: {next}. {when}',
     study: '{here} Next review opens: {next}. {when}',
   },
@@ -107,7 +107,7 @@ export const STAGE_SENTENCES = {
     study: '{here} The last stage: clearance by the treating clinician.',
   },
   stepNotKnown: {
-    patient: 'Nobody told us which step you are on. Ask that, and when the next check is. It decides if you go on.',
+    patient: 'Which step you are on was not stated. Ask that, and when the next check is. It decides if you go on.',
     broadcast: 'Which step it is, nobody has said.',
     study: 'Stage not stated, and the usual weeks of the first are over.',
   },
@@ -148,9 +148,11 @@ export const STAGE_PARTS = {
   'untold.study': 'By treatment, which is not stated or not usual here; usual: ',
   sheetOf: ', for {option}',
   'check.hereNow': 'You are on step “{stage}”.',
-  'check.hereFirst': 'Nobody told us your step. The first is “{stage}”.',
-  'check.week': 'Usual is about week {week}.',
-  'check.weekDate': 'Usual is about week {week} ({date}).',
+  'check.hereFirst': 'Which step of the way back you are on was not stated. The first is “{stage}”.',
+  'check.hereTogether':
+    'Which step of the way back you are on was not stated. At first “{stage}” and “{also}” go together.',
+  'check.week': 'Clinics usually look again about week {week}. Ask yours for the day.',
+  'check.weekDate': 'Clinics usually look again about week {week} ({date}). Ask yours for the day.',
   'check.ownWeek': 'Your clinic set week {week}.',
   'check.noWeek': 'No week is usual for it: its signs decide.',
   hereNow: 'The step now: {stage}.',

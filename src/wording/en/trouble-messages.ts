@@ -23,7 +23,7 @@ export const TROUBLE_SENTENCES = {
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   troublesNotCounted: {
-    patient: 'We found no study of this spot that counted: {troubles}.',
+    patient: 'We found no count of these for this spot: {troubles}.',
     broadcast: 'We found no study of this spot that counted: {troubles}.',
     study: 'Not counted for this class in what was read: {troubles}.',
   },
@@ -37,7 +37,7 @@ export const TROUBLE_SENTENCES = {
 export const TROUBLE_PARTS = {
   none: 'none',
   about: 'about {number}',
-  'interval.said': ' Counted again, it could be {low} to {high} of 100.',
+  'interval.said': ' With so many people it could as well be {low} to {high} of 100.',
   'interval.study': ' (95 % interval {low} to {high} %, {by})',
   'by.print': 'as printed',
   'by.Wilson': 'Wilson',
@@ -48,8 +48,8 @@ export const TROUBLE_PARTS = {
   'number.countedBreaks': ' Counted: {count} of {of} breaks.',
   'number.ofBreaks': ' There were {of} breaks.',
   'number.unknown': ' How many they were is not told in what we read.',
-  few: ' So few people cannot tell it better.',
-  fewBreaks: ' So few breaks cannot tell it better.',
+  few: ' That is too few people to be sure.',
+  fewBreaks: ' That is too few breaks to be sure.',
   people: ' Who they were: {group}.{type}',
   treated: ' Treatment: {type}.',
   kind: ' Kind: {type}.',

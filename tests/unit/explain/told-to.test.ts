@@ -112,7 +112,7 @@ describe('where on the way back a patient is', () => {
     expect(said(at(followUp('2026-04-13')), 'back.weightToday')).toBe('Put no weight on the foot.');
     const later = at(followUp('2026-04-14'));
     expect(said(later, 'back.weightToday')).toMatch(/weight that your clinic allowed last, and no more/);
-    expect(said(later, 'back.nextCheck')).toMatch(/^Nobody told us which step you are on/);
+    expect(said(later, 'back.nextCheck')).toMatch(/^Which step you are on was not stated/);
   });
 
   it('after a break anew no weight is told as allowed before, and no check of the old way back', () => {

@@ -45,7 +45,7 @@ describe('the plan', () => {
       'stage: Week 13 to 22: the moves of your sport',
       'review: Week 15: a usual time to look at the foot again',
       'review: Week 22: a usual time to look at the foot again',
-      'stage: No usual week known: back to it all',
+      'stage: No usual week known: back to all you did',
     ]);
   });
 
