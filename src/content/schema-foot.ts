@@ -63,6 +63,7 @@ export const MODEL_KINDS = ['beam stress', 'pull-off', 'tie overload', 'joint fo
 export const mechanism = v.strictObject({
   id: mechanismId,
   term: text(80),
+  plain: text(80),
   model: v.picklist(MODEL_KINDS),
   /** Load case used when the model is a beam. */
   activity: v.nullable(activityId),

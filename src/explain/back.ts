@@ -194,6 +194,15 @@ const missedFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
       }),
     );
 
+const TODAY: ReadonlySet<string> = new Set(['back.weightToday', 'back.nextCheck']);
+
+/** After what leads: how much weight today and what the next check decides, which a patient asks before all else. */
+const todayFirst = (found: readonly Finding[]): readonly Finding[] => {
+  const isToday = ({ id }: Finding): boolean => TODAY.has(id);
+  const leads = found.filter(({ depth }) => depth === 'sentence');
+  return [...leads, ...found.filter(isToday), ...found.filter((f) => !isToday(f) && f.depth !== 'sentence')];
+};
+
 /** `bands`: with what takes seconds. */
 export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], bands: boolean): readonly Finding[] => {
   const { context, facts, injury, injuryRecord, known } = s;
@@ -283,5 +292,5 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
     });
     found.push(...missedFindings(s, injury.value), ...factorFindings(s));
   }
-  return found;
+  return todayFirst(found);
 };

@@ -72,7 +72,7 @@ export const namesFor = (content: Content, reader: Reader): Names => {
     },
     injury: (id) => named(content.injuries, id, either),
     option: (id) => named(content.options, id, either),
-    mechanism: (id) => named(content.mechanisms, id, (m) => m.term),
+    mechanism: (id) => named(content.mechanisms, id, either),
     activity: (id) => named(content.activities, id, either),
     vessel: (id) => named(content.vessels, id, either),
     stage: (id) => named(content.stages, id, either),
