@@ -4,9 +4,10 @@ import type { BoneId } from '../ids';
 import type { SupportId } from '../mechanics';
 import type { ScrewFigures } from '../mechanics/fixation';
 import { degrees, type Quantity } from '../units';
+import { statedBy } from './agreed';
 import { compute, message } from './build';
 import { axisOn, type Context } from './context';
-import { agreed, hundredths, sizeMayBeTold, spread, two } from './how-computes';
+import { hundredths, sizeMayBeTold, spread, two } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import type { OnFoot } from './place';
@@ -31,15 +32,16 @@ const FIRST_RAY: BoneId = 'metatarsal1';
 export const support = compute('options.support', (context, inputs: SupportRun & { readonly support: SupportId }) => {
   const found = supportsFor(context, inputs).find((s) => s.id === inputs.support);
   if (found === undefined) throw new RangeError(`${inputs.support} finds no answer`);
+  const raises = statedBy(found.raises);
   return message('support', {
     support: found.id,
     bone: inputs.bone,
     speaks: found.id !== 'stiffSole' || inputs.bone === FIRST_RAY,
     reference: REFERENCE_ACTIVITY,
     ratio: hundredths(found.ratio),
-    ranking: !sizeMayBeTold(found),
-    raises: found.raises.holds,
-    agreed: agreed(found.raises.share),
+    ranking: !sizeMayBeTold(found) || raises.agreed.contrary === true,
+    raises: raises.holds,
+    agreed: raises.agreed,
   });
 });
 export const supportPublished = compute(

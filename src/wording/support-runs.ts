@@ -7,6 +7,7 @@ import { CONSTANTS_KNOWN, SUPPORT_PARTS } from './en/support-messages';
 import { fillRuns, joined, listRuns, type Value } from './fill';
 import { loadFactorName } from './load-runs';
 import { namesFor } from './names';
+import { withOddRun } from './odd-run';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
 import { sourceName } from './sources';
@@ -87,12 +88,13 @@ export const supportRuns = (pen: Pen, message: SupportMessage): readonly Run[] =
       const { key, values } = changeOf(pen, ratio, raises, agreed);
       const { name, step } = loadFactorName(pen, support);
       const told = key === 'hardly' || !ranking ? key : (`${key}Rank` as const);
-      return sentence(pen, `support.${speaks ? told : 'oneJoint'}`, {
+      const all = {
         support: name,
         step,
         reference: names.activity(reference),
         ...values,
-      });
+      };
+      return speaks ? withOddRun(pen, agreed, `support.${told}`, all) : sentence(pen, 'support.oneJoint', all);
     }
     case 'supportPublished': {
       const { support, index } = message.args;
