@@ -56,7 +56,7 @@ export const bandsOf = (context: Context, run: BoneRun): LoadBands => {
 };
 
 /** A size is told only where the told run and enough of the draws may be stated as one. */
-export const tooManyBeyond = ({ beyond }: Pick<LoadBands, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
+export const tooManyBeyond = ({ beyond }: Pick<BeyondTheory, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
 /** A size of a change: within the theory, and not with a band that says more as well as less. */
 export const sizeMayBeTold = (found: BeyondTheory & { readonly ratio: Spread }): boolean =>
   !found.ranks && !tooManyBeyond(found) && !(found.ratio.low < 1 && found.ratio.high > 1);

@@ -31,7 +31,10 @@ export interface PulledAt extends Pulled {
 }
 
 /** How many draws of a change are beyond the theory, with it or without it; a draw without an answer is no size either. */
-export const beyondTheoryOf = (before: readonly (Pulled | null)[], after: readonly (Pulled | null)[]): BeyondTheory => {
+export const beyondTheoryOf = (
+  before: readonly (Pick<Pulled, 'beyond'> | null)[],
+  after: readonly (Pick<Pulled, 'beyond'> | null)[],
+): BeyondTheory => {
   const beyond = before.map((one, i) => (one?.beyond ?? true) || (after[i]?.beyond ?? true));
   const [told = true, ...rest] = beyond;
   return { ranks: told, beyond: rest.filter(Boolean).length / rest.length };
