@@ -7,10 +7,11 @@ import type { Plateau } from './load-messages';
 import { tenth } from './place';
 
 const mm = (value: number): Quantity => ({ value: tenth(value), unit: 'mm' });
-const withBand = ({ told, low, high }: Spread): Quantity => ({
-  ...mm(told),
-  lowHigh: [tenth(Math.min(low, told)), tenth(Math.max(high, told))],
-});
+/** Draws that all say the told place have no spread to tell. */
+const withBand = ({ told, low, high }: Spread): Quantity => {
+  const [from, to] = [tenth(Math.min(low, told)), tenth(Math.max(high, told))];
+  return from === to ? mm(told) : { ...mm(told), lowHigh: [from, to] };
+};
 
 /** Ends of the stretch with nine tenths of the largest pull, each with where the inner eight tenths of the draws have it. */
 export const plateauInBands = ({ plateauMm: [from, to] }: Pick<LoadBands, 'plateauMm'>): Plateau => ({

@@ -108,7 +108,7 @@ export const LOAD_SENTENCES = {
     patient: 'Such breaks are found in {occurs}. Whether the hardest pull is there too, the model cannot tell.',
     broadcast: 'These breaks are found in {occurs}; whether the hardest pull is there too, the model cannot tell.',
     study:
-      'The model cannot tell whether the plateau of tension ({plateau} from {end} as told) takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
+      'The model cannot tell whether the plateau of tension, as told {plateau} from {end}, takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
   },
   'pullAgrees.inside': {
     patient: 'In the model a long stretch is pulled hard. It takes in {occurs}, where such breaks are found.',
@@ -160,7 +160,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model has nothing to say in {occurs}, where these breaks are found; beyond it, it cannot tell where the pull is hardest.',
     study:
-      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension (as told {plateau} from {end}). Neither agreement nor disagreement.',
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension; as told it lies {plateau} from {end}. Neither agreement nor disagreement.',
   },
   beamLeavesOut: {
     patient:

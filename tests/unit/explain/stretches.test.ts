@@ -28,6 +28,11 @@ test('a plateau has the spread of the draws at either end, and the told end lies
   });
 });
 
+test('an end on which the draws agree to the millimetre has no spread', () => {
+  const end = { told: 34.5, low: 34.51, high: 34.49 };
+  expect(plateauInBands({ plateauMm: [end, end] }).from).toEqual({ value: 34.5, unit: 'mm' });
+});
+
 test('before the draws have come it is that of the told run, without a spread', () => {
   const table = { stations: bone, peakTension: { sMm: 6, mpa: 10, atEdgeOfTheory: true } } as unknown as StationTable;
   expect(plateauAsTold(table)).toEqual({ from: { value: 6, unit: 'mm' }, to: { value: 8, unit: 'mm' } });
