@@ -8,7 +8,7 @@ import { parseArgs } from 'node:util';
 import { prepareAnatomy } from '../anatomy';
 import { type CaseFile, type CaseProblem, checkDates, factsOf, readCase, tooBig } from '../cases';
 import { checkCase } from '../checks';
-import { explain, footOfCase, NO_WHAT_IF } from '../explain';
+import { asTold, explain, footOfCase, NO_WHAT_IF } from '../explain';
 import { READERS, type Reader } from '../ids';
 import { SCRIPT_SECONDS, type ScriptSeconds, scriptOf, scriptText } from '../telling';
 import { localDay } from '../units/local-day';
@@ -103,7 +103,7 @@ const run = async (args: readonly string[]): Promise<number> => {
   if (against.length > 0) return fail(call.path, against);
   const explanation = explain(content, facts, NO_WHAT_IF, foot, { bands: 'all' });
   const out = {
-    json: () => `${JSON.stringify(explanation, null, 2)}\n`,
+    json: () => `${JSON.stringify(asTold(explanation), null, 2)}\n`,
     text: () => explanationText(content, explanation, call.reader),
     script: () => scriptText(scriptOf(content, explanation, { seconds: call.seconds })),
   } satisfies Record<Form, () => string>;

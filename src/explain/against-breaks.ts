@@ -5,34 +5,42 @@
 import { homeOn } from '../content/look-up';
 import type { InjuryId, RegionId } from '../ids';
 import { ENOUGH_AGREEMENT, type PullPlace } from '../mechanics';
-import type { Quantity } from '../units';
+import { statedBy } from './agreed';
 import { compute, message } from './build';
-import type { Context } from './context';
-import { agreed, type BoneRun, bandsOf, regionAt, tableOf } from './how-computes';
-import { tenth } from './place';
+import { type Context, zonesOn } from './context';
+import { type BoneRun, bandsOf, beamStretches, regionAt, tableOf } from './how-computes';
+import { plateauInBands, spokenStretch } from './stretches';
 
 /** What one draw says. */
 export interface PlaceSaid {
-  /** The part of its largest pull; null where the bone has no parts. */
-  readonly peakRegion: RegionId | null;
+  /** The parts that nine tenths of its largest pull cover; empty where the bone has no parts. */
+  readonly parts: readonly RegionId[];
   /** Nine tenths of it reach where such breaks are found. */
   readonly carries: boolean;
   /** Its largest pull lies at the first or last place of the theory: beyond, it may grow on for all that is known. */
   readonly edge: boolean;
 }
 
-/** `draws` counts those without an answer too: they agree with nothing. */
+/**
+ * `draws` counts those without an answer too: they agree with nothing. A part is named where enough draws cover it, and as one that may
+ * be covered unless enough of them do not.
+ */
 export const judged = (told: PlaceSaid, said: readonly PlaceSaid[], draws: number) => {
   const share = (holds: (one: PlaceSaid) => boolean): number => said.filter(holds).length / draws;
-  const enough = (holds: (one: PlaceSaid) => boolean): boolean => share(holds) >= ENOUGH_AGREEMENT;
-  const same = share(({ carries }) => carries === told.carries);
-  const onePeak = enough(({ peakRegion }) => peakRegion === told.peakRegion);
+  const named = [...new Set([told, ...said].flatMap(({ parts }) => parts))];
+  const covers = (part: RegionId): number => share(({ parts }) => parts.includes(part));
+  const leaves = (part: RegionId): number => share(({ parts }) => !parts.includes(part));
+  const { holds, agreed } = statedBy({
+    holds: told.carries,
+    share: share(({ carries }) => carries === told.carries),
+    against: share(({ carries }) => carries !== told.carries),
+  });
   return {
-    onePeak,
-    peakRegion: onePeak ? told.peakRegion : null,
-    edge: enough(({ edge }) => edge),
-    share: same,
-    verdict: same < ENOUGH_AGREEMENT ? 'pullUnsure' : told.carries ? 'pullAgrees' : 'pullDisagrees',
+    parts: named.filter((part) => covers(part) >= ENOUGH_AGREEMENT),
+    perhaps: named.filter((part) => covers(part) < ENOUGH_AGREEMENT && leaves(part) < ENOUGH_AGREEMENT),
+    edge: share(({ edge }) => edge) >= ENOUGH_AGREEMENT,
+    agreed,
+    verdict: !agreed.enough ? 'pullUnsure' : holds ? 'pullAgrees' : 'pullDisagrees',
   } as const;
 };
 
@@ -43,6 +51,12 @@ const within = (sMm: number, { fromMm, toMm }: PullPlace): boolean =>
 
 const atEnd = (inside: readonly { readonly sMm: number }[], peakMm: number): boolean =>
   [inside[0], inside.at(-1)].some((end) => end !== undefined && Math.abs(end.sMm - peakMm) <= ROUNDING_MM);
+
+/** Parts that a stretch covers by more than one station, and the one that its peak lies in. */
+export const partsUnder = (stations: readonly (RegionId | null)[], peak: RegionId | null): readonly RegionId[] =>
+  [...new Set([...stations, peak])].filter(
+    (part) => part !== null && (part === peak || stations.filter((each) => each === part).length > 1),
+  ) as readonly RegionId[];
 
 interface AgainstBreaks extends BoneRun {
   readonly injury: InjuryId;
@@ -76,23 +90,30 @@ export const pullPending = compute('how.pullPending', (context, inputs: AgainstB
  */
 export const pullAgainstBreaks = compute('how.pullAgainstBreaks', (context, inputs: AgainstBreaks) => {
   const { occursRegion, inside, there } = stationsThere(context, inputs);
-  const { places, draws, peakAtMm, plateauMm } = bandsOf(context, inputs);
+  const bands = bandsOf(context, inputs);
+  const { places, draws, peakAtMm, plateauMm } = bands;
   const toldPlace = { peakMm: peakAtMm.told, fromMm: plateauMm[0].told, toMm: plateauMm[1].told };
+  const regions = inside.map(({ sMm }) => ({ sMm, region: regionAt(context, inputs, sMm) }));
   const of = (place: PullPlace): PlaceSaid => ({
-    peakRegion: regionAt(context, inputs, place.peakMm),
+    parts: partsUnder(
+      regions.filter(({ sMm }) => within(sMm, place)).map(({ region }) => region),
+      regionAt(context, inputs, place.peakMm),
+    ),
     carries: there.some((s) => within(s.sMm, place)),
     edge: atEnd(inside, place.peakMm),
   });
-  const { onePeak, peakRegion, edge, verdict, share } = judged(of(toldPlace), places.map(of), draws);
-  const plateau: Quantity = {
-    value: tenth(toldPlace.peakMm),
-    unit: 'mm',
-    lowHigh: [tenth(toldPlace.fromMm), tenth(toldPlace.toMm)],
+  const { parts, perhaps, edge, verdict, agreed } = judged(of(toldPlace), places.map(of), draws);
+  const inOrder = (some: readonly RegionId[]): readonly RegionId[] =>
+    zonesOn(context.footFor(inputs.foot), inputs.bone)
+      .map(({ region }) => region)
+      .filter((region) => some.includes(region));
+  const pulled = {
+    plateau: plateauInBands(bands),
+    parts: inOrder(parts),
+    perhaps: inOrder(perhaps),
+    spoken: spokenStretch(beamStretches(context, inputs)),
   };
-  const [first, last] = [inside[0]?.sMm ?? 0, inside.at(-1)?.sMm ?? 0];
-  const spoken: Quantity = { value: tenth(first), unit: 'mm', lowHigh: [tenth(first), tenth(last)] };
-  const pulled = { plateau, peakRegion, onePeak, spoken };
   const at = { occursRegion, injury: inputs.injury };
   if (there.length === 0) return message('pullSilent', { ...at, beyond: pulled });
-  return message(verdict, { ...at, ...pulled, edge, agreed: agreed(share) });
+  return message(verdict, { ...at, ...pulled, edge, agreed });
 });

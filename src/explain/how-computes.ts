@@ -4,11 +4,13 @@ import { type BeyondTheory, ENOUGH_AGREEMENT, type LoadBands, type LoadFlag, ran
 import type { Spread } from '../mechanics/foot/types';
 import type { StationTable } from '../mechanics/types';
 import type { Quantity, Unit } from '../units';
+import { agreed, statedBy } from './agreed';
 import { compute, message } from './build';
-import { type Context, zoneAtStation } from './context';
-import type { Agreed, BoneFace } from './load-messages';
+import { axisOn, type Context, zoneAtStation } from './context';
+import type { BoneFace } from './load-messages';
 import { activityIn, bandsFor, type LoadRun, REFERENCE_ACTIVITY, rayOf, referenceRun, toldLoads } from './loads';
 import { tenth } from './place';
+import { plateauAsTold, plateauInBands, type Stretch, stretchesOf } from './stretches';
 
 export const howUnknown = compute('how.unknown', () => message('howUnknown', {}));
 export const mechanismUsual = compute('how.usual', ({ content }, inputs: { readonly injury: InjuryId }) => {
@@ -54,7 +56,7 @@ export const bandsOf = (context: Context, run: BoneRun): LoadBands => {
 };
 
 /** A size is told only where the told run and enough of the draws may be stated as one. */
-export const tooManyBeyond = ({ beyond }: Pick<LoadBands, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
+export const tooManyBeyond = ({ beyond }: Pick<BeyondTheory, 'beyond'>): boolean => beyond > 1 - ENOUGH_AGREEMENT;
 /** A size of a change: within the theory, and not with a band that says more as well as less. */
 export const sizeMayBeTold = (found: BeyondTheory & { readonly ratio: Spread }): boolean =>
   !found.ranks && !tooManyBeyond(found) && !(found.ratio.low < 1 && found.ratio.high > 1);
@@ -77,21 +79,12 @@ export const faceOf = (rad: number): BoneFace => {
 const faceAt = ({ stations }: StationTable, sMm: number, angle: 'tensionAtRad' | 'compressionAtRad'): BoneFace =>
   faceOf(stations.reduce((a, b) => (Math.abs(b.sMm - sMm) < Math.abs(a.sMm - sMm) ? b : a))[angle]);
 
-/** Nine tenths of the largest pull, as the ensemble has it: a peak's own place is the cortex guess talking. */
-const PLATEAU = 0.9;
-const plateauOf = ({ stations, peakTension }: StationTable): Quantity => {
-  const high = stations
-    .filter((s) => !s.outsideBeamTheory && s.tensionMPa >= PLATEAU * peakTension.mpa)
-    .map((s) => s.sMm);
-  return {
-    value: tenth(peakTension.sMm),
-    unit: 'mm',
-    lowHigh: [tenth(Math.min(...high, peakTension.sMm)), tenth(Math.max(...high, peakTension.sMm))],
-  };
-};
-
 export const regionAt = (context: Context, run: BoneRun, sMm: number): RegionId | null =>
   zoneAtStation(context.footFor(run.foot), run.bone, sMm);
+
+/** Of the bone in question: where beam theory speaks and where not, tip to head. */
+export const beamStretches = (context: Context, run: BoneRun): readonly Stretch[] =>
+  stretchesOf(tableOf(context, run).stations, axisOn(context.footFor(run.foot), run.bone).lengthMm);
 
 export interface Assumed {
   readonly massAssumed: boolean;
@@ -101,6 +94,7 @@ export interface Assumed {
 export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assumed & { readonly banded: boolean }) => {
   const table = tableOf(context, inputs);
   const { peakTension: pull, peakCompression: push } = table;
+  const bands = inputs.banded ? bandsOf(context, inputs) : null;
   return message('loadPull', {
     activity: inputs.activity,
     activityAssumed: inputs.activityAssumed,
@@ -109,9 +103,9 @@ export const loadPull = compute('how.loadPull', (context, inputs: BoneRun & Assu
     carried: { value: inputs.carriedKg, unit: 'kg' },
     pulledSide: faceAt(table, pull.sMm, 'tensionAtRad'),
     pressedSide: faceAt(table, push.sMm, 'compressionAtRad'),
-    sideUnsure: inputs.banded && !agreed(bandsOf(context, inputs).direction.share).enough,
-    plateau: plateauOf(table),
-    peakRegion: regionAt(context, inputs, pull.sMm),
+    sideUnsure: bands !== null && !agreed(bands.direction.share).enough,
+    pressedUnsure: bands !== null && !agreed(bands.pressed.share).enough,
+    plateau: bands === null ? plateauAsTold(table) : plateauInBands(bands),
   });
 });
 
@@ -127,10 +121,6 @@ export const hundredths = ({ told, low, high }: Spread): Quantity => {
   const round = (value: number): number => Math.round(100 * value) / 100;
   return { value: round(told), unit: 'times', lowHigh: [round(Math.min(low, told)), round(Math.max(high, told))] };
 };
-export const agreed = (share: number): Agreed => ({
-  share: { value: Math.round(share * 100) / 100, unit: 'share' },
-  enough: share >= ENOUGH_AGREEMENT,
-});
 
 /** The reference task held against itself: nothing is more or less, and nothing matters for it. */
 const isReference = ({ sensitivity }: LoadBands): boolean => sensitivity.length === 0;
@@ -138,15 +128,17 @@ export const hasSensitivity = (context: Context, run: BoneRun): boolean => !isRe
 
 export const loadRatio = compute('how.loadRatio', (context, inputs: BoneRun) => {
   const bands = bandsOf(context, inputs);
+  const more = statedBy(bands.more);
   return message('loadRatio', {
     bone: inputs.bone,
     activity: inputs.activity,
     reference: REFERENCE_ACTIVITY,
     ratio: spread(bands.ratio, 'times'),
-    ranking: rankingInBands(context, inputs),
+    // A size of a told run that the draws contradict is none.
+    ranking: rankingInBands(context, inputs) || more.agreed.contrary === true,
     same: isReference(bands),
-    more: bands.more.holds,
-    agreed: agreed(bands.more.share),
+    more: more.holds,
+    agreed: more.agreed,
     draws: bands.draws,
     unsolved: bands.unsolved,
   });
@@ -156,8 +148,8 @@ export const loadSide = compute('how.loadSide', (context, inputs: BoneRun) => {
   return message('loadSide', { side: faceOf(direction.rad), agreed: agreed(direction.share) });
 });
 export const loadMostOfFive = compute('how.loadMostOfFive', (context, inputs: BoneRun) => {
-  const { mostOfFive } = bandsOf(context, inputs);
-  return message('loadMostOfFive', { bone: inputs.bone, most: mostOfFive.holds, agreed: agreed(mostOfFive.share) });
+  const { holds, agreed: sure } = statedBy(bandsOf(context, inputs).mostOfFive);
+  return message('loadMostOfFive', { bone: inputs.bone, most: holds, agreed: sure });
 });
 
 export const beamLeavesOut = compute('how.beamLeavesOut', (_, inputs: { readonly region: RegionId }) =>
@@ -165,16 +157,11 @@ export const beamLeavesOut = compute('how.beamLeavesOut', (_, inputs: { readonly
 );
 
 export const outsideBeam = compute('how.outsideBeam', (context, inputs: BoneRun) => {
-  const stretches: { from: { value: number; unit: 'mm' }; to: { value: number; unit: 'mm' } }[] = [];
-  let open = false;
-  for (const station of tableOf(context, inputs).stations) {
-    const at = { value: tenth(station.sMm), unit: 'mm' } as const;
-    const last = stretches.at(-1);
-    if (station.outsideBeamTheory && open && last !== undefined) last.to = at;
-    else if (station.outsideBeamTheory) stretches.push({ from: at, to: at });
-    open = station.outsideBeamTheory;
-  }
-  return message('outsideBeam', { stretches });
+  const stretches = beamStretches(context, inputs).filter(({ outside }) => outside);
+  const mm = (value: number): Quantity => ({ value: tenth(value), unit: 'mm' });
+  return message('outsideBeam', {
+    stretches: stretches.map(({ fromMm, toMm }) => ({ from: mm(fromMm), to: mm(toMm) })),
+  });
 });
 
 const strainIn = (context: Context, id: string) => context.content.strains.find((s) => s.id === id)?.figure ?? null;

@@ -1,39 +1,39 @@
 /** What an answer of question 2 hangs on: what raises the load on the bone, and which figures of the frame matter for it. */
-import { CONTRIBUTORS, type Contributor, type ContributorId } from '../mechanics';
+import { CONTRIBUTORS, type Contributor, type ContributorId, ENOUGH_AGREEMENT, LEAST_SHIFT_MM } from '../mechanics';
+import { agreed, statedBy } from './agreed';
 import { compute, message } from './build';
 import type { Context } from './context';
-import {
-  agreed,
-  type BoneRun,
-  bandsOf,
-  hundredths,
-  rankingInBands,
-  sizeMayBeTold,
-  tooManyBeyond,
-} from './how-computes';
+import { type BoneRun, bandsOf, hundredths, rankingInBands, sizeMayBeTold, tooManyBeyond } from './how-computes';
 import type { ContributorShift } from './load-messages';
 import { contributorsFor, rayOf, taskBoundFor } from './loads';
 import { tenth } from './place';
 
-/** A shift of no more than this is not told: the cuts of the bone lie a millimetre or two apart (chosen). */
-const LEAST_SHIFT_MM = 1;
-
-export const shiftTold = (
-  { shift: { mm, towardsHead } }: Pick<Contributor, 'shift'>,
-  sized: boolean,
-): ContributorShift => {
+/**
+ * Where enough draws hardly move it, it stays; where they move it one way, and the told run does so too, it moves. A told run that the
+ * draws contradict gives no size: the way is told where nine draws in ten go more than the least shift. Else nobody can tell.
+ */
+export const shiftTold = ({ shift }: Pick<Contributor, 'shift'>, sized: boolean): ContributorShift => {
+  const { mm, toHead, toTip, still } = shift;
   const by = {
     value: tenth(mm.told),
     unit: 'mm',
     lowHigh: [tenth(Math.min(mm.low, mm.told)), tenth(Math.max(mm.high, mm.told))],
   } as const;
-  const told = agreed(towardsHead.share);
-  if (!told.enough || Math.abs(mm.told) <= LEAST_SHIFT_MM) return { moves: 'stays', by, sized, agreed: told };
+  if (still >= ENOUGH_AGREEMENT) return { moves: 'stays', by, sized, agreed: agreed(still) };
+  const [head, most] = [toHead > toTip, Math.max(toHead, toTip)];
+  const unsure = {
+    moves: 'cannotTell',
+    by,
+    sized,
+    agreed: { ...agreed(Math.max(most, still)), enough: false },
+  } as const;
+  if (most < ENOUGH_AGREEMENT) return unsure;
   // Told as so much towards the tip: a draw that goes the other way has a minus.
   const back = { ...by, value: -by.value, lowHigh: [-by.lowHigh[1], -by.lowHigh[0]] } as const;
-  return towardsHead.holds
-    ? { moves: 'toHead', by, sized, agreed: told }
-    : { moves: 'toTip', by: back, sized, agreed: told };
+  const way = head ? ({ moves: 'toHead', by } as const) : ({ moves: 'toTip', by: back } as const);
+  if (head ? mm.told > LEAST_SHIFT_MM : mm.told < -LEAST_SHIFT_MM) return { ...way, sized, agreed: agreed(most) };
+  const far = head ? mm.low > LEAST_SHIFT_MM : mm.high < -LEAST_SHIFT_MM;
+  return far ? { ...way, sized: false, agreed: { ...agreed(most), contrary: true } } : unsure;
 };
 
 export const contributor = compute(
@@ -44,13 +44,14 @@ export const contributor = compute(
     const found = contributorsFor(context, inputs, ray).find((c) => c.id === inputs.contributor);
     if (found === undefined) throw new RangeError(`${inputs.contributor} finds no answer`);
     const ranks = rankingInBands(context, inputs);
+    const raises = statedBy(found.raises);
     return message('contributor', {
       contributor: found.id,
       byTask: taskBoundFor(context, inputs, ray).includes(found.id),
       ratio: hundredths(found.ratio),
-      ranking: ranks || !sizeMayBeTold(found),
-      raises: found.raises.holds,
-      agreed: agreed(found.raises.share),
+      ranking: ranks || !sizeMayBeTold(found) || raises.agreed.contrary === true,
+      raises: raises.holds,
+      agreed: raises.agreed,
       shift: shiftTold(found, !ranks && !found.ranks && !tooManyBeyond(found)),
     });
   },

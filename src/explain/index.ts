@@ -1,3 +1,4 @@
+export { asTold, type ToldExplanation } from './as-told';
 export { awaitsBands } from './awaits';
 export { COMPUTE_IDS, rerun } from './bases';
 export { type Caps, confidenceOf, MODEL_LIMITS, type ModelLimit } from './confidence';

@@ -7,33 +7,42 @@ import type { Quantity } from '../units';
 
 /** Sides of a bone, and the four between them. */
 export type BoneFace = 'top' | 'topOuter' | 'outer' | 'soleOuter' | 'sole' | 'soleInner' | 'inner' | 'topInner';
+/** Ends of the stretch with nine tenths of the largest pull or more, from the tip; with their spread once the draws have come. */
+export interface Plateau {
+  readonly from: Quantity;
+  readonly to: Quantity;
+}
+
 /** Where the model's plateau of pull lies, and where breaks of a class are found. */
 export interface PullAgainstBreaks {
-  /** From and to of nine tenths of the largest pull, from the tip. */
-  readonly plateau: Quantity;
+  readonly plateau: Plateau;
   /** Where beam theory speaks at all, from the tip: the plateau can lie nowhere else. */
   readonly spoken: Quantity;
-  /** The part with the largest pull; null where the bone has no parts, or the draws do not agree on one. */
-  readonly peakRegion: RegionId | null;
-  /** Whether they do. */
-  readonly onePeak: boolean;
+  /** The parts that it covers in enough of the draws, tip to head. */
+  readonly parts: readonly RegionId[];
+  /** Those on which the draws do not agree. */
+  readonly perhaps: readonly RegionId[];
   readonly occursRegion: RegionId;
   readonly injury: InjuryId;
   /** In enough of the draws the largest pull lies where the theory ends: there it may grow on. */
   readonly edge: boolean;
-  /** How many draws say the same as the told values. */
   readonly agreed: Agreed;
 }
 
-/** Share of the draws that say the same as the told values; below four fifths the model cannot tell. */
+/** Share of the draws that say what is stated; below four fifths the model cannot tell. */
 export interface Agreed {
   readonly share: Quantity;
   readonly enough: boolean;
+  /** What is stated is what the draws say: the run with the told values says the contrary. */
+  readonly contrary?: true;
 }
 
-/** What a contributor does to the middle of the plateau of pull along the bone. `stays`: as far as the model can tell. */
+/**
+ * What a contributor does to the middle of the plateau of pull along the bone. `stays`: enough draws move it by no more than is told;
+ * `cannotTell`: they agree on nothing.
+ */
 export interface ContributorShift {
-  readonly moves: 'toHead' | 'toTip' | 'stays';
+  readonly moves: 'toHead' | 'toTip' | 'stays' | 'cannotTell';
   /** The way it moves positive; towards the head where it stays. */
   readonly by: Quantity;
   /** False where the run or its draws are beyond what the theory may state as a size. */
@@ -60,8 +69,9 @@ export interface LoadMessages {
     readonly pressedSide: BoneFace;
     /** The ensemble does not agree with this one run on the side; false as long as it has not been asked. */
     readonly sideUnsure: boolean;
-    readonly plateau: Quantity;
-    readonly peakRegion: RegionId | null;
+    /** The same of the pressed side. */
+    readonly pressedUnsure: boolean;
+    readonly plateau: Plateau;
   };
   /** Largest pull in the bone against the same bone's in the reference task. */
   loadRatio: {
@@ -89,7 +99,7 @@ export interface LoadMessages {
   /** The model says nothing where such breaks lie: no station there is one of a beam. */
   pullSilent: Pick<PullAgainstBreaks, 'occursRegion' | 'injury'> & {
     /** Where the pull is highest beyond that; null until the draws have come. */
-    readonly beyond: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak' | 'spoken'> | null;
+    readonly beyond: Pick<PullAgainstBreaks, 'plateau' | 'parts' | 'perhaps' | 'spoken'> | null;
   };
   beamLeavesOut: { readonly region: RegionId };
   outsideBeam: { readonly stretches: readonly { readonly from: Quantity; readonly to: Quantity }[] };

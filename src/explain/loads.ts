@@ -11,6 +11,7 @@ import {
   type Contributor,
   type ContributorId,
   contributorsOf,
+  drawsSay,
   type FootLoads,
   type FootProblem,
   FRAME_FIGURES,
@@ -29,8 +30,9 @@ import {
   RAYS,
   type Ray,
   runCase,
-  toldSigns,
+  toldSign,
 } from '../mechanics';
+import { statedBy } from './agreed';
 import { type Context, shapeOf } from './context';
 import type { OnFoot } from './place';
 
@@ -232,24 +234,45 @@ export const contributorsFor = (context: Context, run: LoadRun, ray: Ray): reado
 /** A shape of the whole foot shifts every lever at once: in some tasks it raises the pull, in others it lowers it. */
 const SHAPES: readonly ContributorId[] = ['highArch', 'lowArch'];
 
-/** Contributors whose sign is not the same in every task, as told: none is stated for them. */
+/** Whether enough draws of another task, with nothing tried in it, say `raises`. Kept by task: the next task asks the same. */
+const drawsOfTaskSay = (context: Context, run: LoadRun, ray: Ray, id: ContributorId, raises: boolean): boolean =>
+  remembered(context, { ...run, speed: null, tiltDeg: null }, `sign ${ray} ${id} ${raises}`, (foot) => {
+    const { loadCase, reference } = casesOf(context, run);
+    const on = loaded(context, foot, true);
+    const draws = drawsFor(context.content, on, loadCase, reference, DRAWS);
+    return drawsSay(on, { loadCase, draws }, personOf(run), ray, id, raises);
+  });
+
+/** What the told run of another task says; asking the draws of all of them would take many seconds. */
+const toldOfTask = (context: Context, run: LoadRun, ray: Ray, id: ContributorId): boolean | null =>
+  remembered(context, { ...run, speed: null, tiltDeg: null }, `told sign ${ray} ${id}`, (foot) => {
+    const { loadCase, reference } = casesOf(context, run);
+    const on = loaded(context, foot, true);
+    const draws = drawsFor(context.content, on, loadCase, reference, 0);
+    return toldSign(on, { loadCase, draws }, personOf(run), ray, id);
+  });
+
+/**
+ * Contributors whose sign the draws of this task agree on, and the draws of another task on the contrary: none is stated for them. Of a
+ * task whose draws do not agree nothing is said. Only tasks whose told run says the contrary are asked for their draws.
+ */
 export const taskBoundFor = (context: Context, run: LoadRun, ray: Ray): readonly ContributorId[] =>
-  remembered(
-    context,
-    { ...run, activity: REFERENCE_ACTIVITY, speed: null, tiltDeg: null },
-    `taskBound ${ray}`,
-    (foot) => {
-      const { content } = context;
-      const on = loaded(context, foot, true);
-      const { reference } = casesOf(context, run);
-      const told = content.activities.flatMap((activity) => {
-        const loadCase = bandedCase(activity, { speed: null, tiltDeg: null });
-        const [draw] = drawsFor(content, on, loadCase, reference, 0);
-        return draw === undefined ? [] : [{ loadCase, draw }];
-      });
-      return SHAPES.filter((id) => new Set(toldSigns(on, told, personOf(run), ray, id)).size > 1);
-    },
-  );
+  remembered(context, run, `taskBound ${ray}`, () => {
+    const others = context.content.activities
+      .filter(({ id }) => id !== run.activity)
+      .map(({ id }): LoadRun => ({ ...run, activity: id, speed: null, tiltDeg: null }));
+    return SHAPES.filter((id) => {
+      const here = contributorsFor(context, run, ray).find((each) => each.id === id);
+      if (here === undefined) return false;
+      const { holds, agreed } = statedBy(here.raises);
+      return (
+        agreed.enough &&
+        others.some(
+          (other) => toldOfTask(context, other, ray, id) === !holds && drawsOfTaskSay(context, other, ray, id, !holds),
+        )
+      );
+    });
+  });
 
 /** Everything a run rests on: the weakest of it is said first. */
 export const evidenceOfLoads = (content: Content, run: LoadRun): readonly Evidence[] => {

@@ -4,9 +4,10 @@ import type { BoneId, InjuryId, OptionId, StageId, StageSheetId, WeightPracticeI
 import type { ShareLoad, ShareWay } from '../mechanics';
 import { addWeeks, calendarOf } from '../recovery';
 import type { IsoDate, Quantity } from '../units';
+import { statedBy } from './agreed';
 import { compute, message } from './build';
 import type { Context } from './context';
-import { agreed, hundredths, sizeMayBeTold } from './how-computes';
+import { hundredths, sizeMayBeTold } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import { type ShareRun, shareLoadsFor } from './stage-loads';
@@ -167,6 +168,7 @@ export const stageLoad = compute('back.stageLoad', (context, inputs: StageLoadIn
   const [low, high] = [found[0], found.at(-1)];
   if (low === undefined || high === undefined) throw new RangeError(`${inputs.way} finds no answer`);
   const { stage, own, bone, way } = inputs;
+  const less = statedBy(high.less);
   return message('stageLoad', {
     stage,
     own,
@@ -177,9 +179,9 @@ export const stageLoad = compute('back.stageLoad', (context, inputs: StageLoadIn
     speaks: way !== 'stiffSole' || bone === FIRST_RAY,
     low: atShare(low),
     high: atShare(high),
-    ranking: !sizeMayBeTold(low) || !sizeMayBeTold(high),
-    less: high.less.holds,
-    agreed: agreed(high.less.share),
+    ranking: !sizeMayBeTold(low) || !sizeMayBeTold(high) || less.agreed.contrary === true,
+    less: less.holds,
+    agreed: less.agreed,
   });
 });
 export const stageLoadPending = compute('back.stageLoadPending', (_, inputs: { readonly stage: StageId }) =>

@@ -9,9 +9,10 @@ import {
 } from '../mechanics';
 import type { StationForce, StationStress } from '../mechanics/foot/types';
 import type { Quantity, Unit } from '../units';
+import { agreed } from './agreed';
 import { compute, message } from './build';
 import type { Context } from './context';
-import { agreed, type BoneRun, bandsOf, forcesRank, rankingInBands, spread, tableOf } from './how-computes';
+import { type BoneRun, bandsOf, forcesRank, rankingInBands, spread, tableOf } from './how-computes';
 import type { StationNumber } from './load-messages';
 import { REFERENCE_ACTIVITY, referenceRun } from './loads';
 import { tenth } from './place';

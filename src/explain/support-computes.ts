@@ -4,9 +4,10 @@ import type { BoneId } from '../ids';
 import type { SupportId } from '../mechanics';
 import type { ScrewFigures } from '../mechanics/fixation';
 import { degrees, type Quantity } from '../units';
+import { statedBy } from './agreed';
 import { compute, message } from './build';
 import { axisOn, type Context } from './context';
-import { agreed, hundredths, sizeMayBeTold, spread, two } from './how-computes';
+import { hundredths, sizeMayBeTold, spread, tooManyBeyond, two } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import type { OnFoot } from './place';
@@ -31,15 +32,16 @@ const FIRST_RAY: BoneId = 'metatarsal1';
 export const support = compute('options.support', (context, inputs: SupportRun & { readonly support: SupportId }) => {
   const found = supportsFor(context, inputs).find((s) => s.id === inputs.support);
   if (found === undefined) throw new RangeError(`${inputs.support} finds no answer`);
+  const raises = statedBy(found.raises);
   return message('support', {
     support: found.id,
     bone: inputs.bone,
     speaks: found.id !== 'stiffSole' || inputs.bone === FIRST_RAY,
     reference: REFERENCE_ACTIVITY,
     ratio: hundredths(found.ratio),
-    ranking: !sizeMayBeTold(found),
-    raises: found.raises.holds,
-    agreed: agreed(found.raises.share),
+    ranking: !sizeMayBeTold(found) || raises.agreed.contrary === true,
+    raises: raises.holds,
+    agreed: raises.agreed,
   });
 });
 export const supportPublished = compute(
@@ -62,6 +64,8 @@ const screwsOf = (
     const figures = screwFor(context, run, id);
     return figures === null ? [] : [{ material: id, figures }];
   });
+/** A share of yield, an opening: sizes of a push-off, which must be one that may have them. */
+const loadHasSize = (figures: ScrewFigures): boolean => !figures.ranks && !tooManyBeyond(figures);
 export const screwAnswers = (context: Context, run: ScrewRun): boolean => screwsOf(context, run).length > 0;
 
 const core = (fixation: Fixation): Quantity => ({ value: fixation.core.value, unit: 'mm' });
@@ -72,13 +76,19 @@ export const screwShare = compute('options.screwShare', (context, inputs: ScrewR
     core: core(fixationOf(context, inputs.bone)),
     reference: REFERENCE_ACTIVITY,
     outside: screws.some(({ figures }) => figures.outsideBeamTheory),
-    screws: screws.map(({ material, figures }) => ({
-      material,
-      upDown: spread(figures.shareUpDown, 'share'),
-      sideways: spread(figures.shareSideways, 'share'),
-      bone: hundredths(figures.boneRatio),
-      ofYield: spread(figures.ofYield, 'share'),
-    })),
+    screws: screws.map(({ material, figures }): MessageOf<'screwShare'>['args']['screws'][number] => {
+      const { holds, agreed } = statedBy(figures.boneLess);
+      const sized = loadHasSize(figures);
+      return {
+        material,
+        upDown: spread(figures.shareUpDown, 'share'),
+        sideways: spread(figures.shareSideways, 'share'),
+        bone: sized ? hundredths(figures.boneRatio) : null,
+        ofYield: sized ? spread(figures.ofYield, 'share') : null,
+        less: holds,
+        agreed,
+      };
+    }),
   });
 });
 
@@ -90,13 +100,19 @@ export const screwBridge = compute('options.screwBridge', (context, inputs: Scre
     bone: { value: fixation.gapBone.value, unit: 'share' },
     cartilage: { value: fixation.gapCartilage.value, unit: 'share' },
     screws: screwsOf(context, inputs).map(
-      ({ material, figures }): MessageOf<'screwBridge'>['args']['screws'][number] => ({
-        material,
-        ofYield: spread(figures.aloneOfYield, 'share'),
-        opening: spread(figures.opening, 'share'),
-        openingPerNm: { value: two(figures.openingPerNm), unit: 'share' },
-        turnPerNmMm: { value: two(degrees(figures.turnPerNmMm)), unit: 'deg' },
-      }),
+      ({ material, figures }): MessageOf<'screwBridge'>['args']['screws'][number] => {
+        const { holds, agreed } = statedBy(figures.aloneMore);
+        const sized = loadHasSize(figures);
+        return {
+          material,
+          ofYield: sized ? spread(figures.aloneOfYield, 'share') : null,
+          opening: sized ? spread(figures.opening, 'share') : null,
+          more: holds,
+          agreed,
+          openingPerNm: { value: two(figures.openingPerNm), unit: 'share' },
+          turnPerNmMm: { value: two(degrees(figures.turnPerNmMm)), unit: 'deg' },
+        };
+      },
     ),
   });
 });

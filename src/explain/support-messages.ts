@@ -30,8 +30,11 @@ export interface SupportMessages {
       readonly material: string;
       readonly upDown: Quantity;
       readonly sideways: Quantity;
-      readonly bone: Quantity;
-      readonly ofYield: Quantity;
+      /** Null, as each size that hangs on the load: it may have none. Then only what is more and what is less. */
+      readonly bone: Quantity | null;
+      readonly ofYield: Quantity | null;
+      readonly less: boolean;
+      readonly agreed: Agreed;
     }[];
   };
   /** A screw alone across a gap, against the rule of thumb on movement over width. */
@@ -42,8 +45,12 @@ export interface SupportMessages {
     readonly cartilage: Quantity;
     readonly screws: readonly {
       readonly material: string;
-      readonly ofYield: Quantity;
-      readonly opening: Quantity;
+      /** Null, both, where the load may have no size. */
+      readonly ofYield: Quantity | null;
+      readonly opening: Quantity | null;
+      /** Nearer to its limit than in whole bone. */
+      readonly more: boolean;
+      readonly agreed: Agreed;
       /** For each N m. */
       readonly openingPerNm: Quantity;
       /** For each N m and each mm of gap. */

@@ -3,11 +3,13 @@ import type { PullAgainstBreaks, StationNumber } from '../explain/load-messages'
 import type { Message, MessageOf } from '../explain/messages';
 import { BONE_IDS } from '../ids';
 import { LARGE_TURN_DEG } from '../mechanics/foot/types';
+import type { Quantity } from '../units';
 import { changeOf } from './change';
 import { CASE_FIGURE_WORDS, FACE_WORDS, SAYS_WORDS, STATION_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
+import { withOddRun } from './odd-run';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
 import type { Run } from './types';
@@ -57,19 +59,26 @@ export const loadFactorName = (pen: Pen, id: string): { readonly name: string; r
   return { name: (pen.reader === 'study' ? factor?.term : factor?.plain) ?? id, step: factor?.step ?? '' };
 };
 
-/** Where the pull is highest: its stretch, and the part of the bone if the draws agree on one. */
+/** Where the pull is highest: its stretch, and the parts of the bone that it covers as far as the draws agree. */
 const plateauWords = (
   pen: Pen,
-  { plateau, peakRegion, onePeak, spoken }: Pick<PullAgainstBreaks, 'plateau' | 'peakRegion' | 'onePeak' | 'spoken'>,
-) => ({
-  plateau: pen.number(stretch(plateau)),
-  spoken: stretch(spoken),
-  peak: !onePeak
-    ? PARTS.partsInRuns
-    : peakRegion === null
-      ? PARTS.middleOfBone
-      : namesFor(pen.content, pen.reader).region(peakRegion),
-});
+  { plateau, parts, perhaps, spoken }: Pick<PullAgainstBreaks, 'plateau' | 'parts' | 'perhaps' | 'spoken'>,
+) => {
+  const { region } = namesFor(pen.content, pen.reader);
+  const some = (named: PullAgainstBreaks['parts']): readonly Run[] => list(named.map(region));
+  const sure = parts.length > 0;
+  return {
+    plateau: plateauRuns(pen, plateau),
+    spoken: stretch(spoken),
+    peak: !sure
+      ? perhaps.length > 0
+        ? PARTS.partsInRuns
+        : PARTS.middleOfBone
+      : perhaps.length > 0
+        ? fillRuns(PARTS.partsAndPerhaps, { parts: some(parts), perhaps: some(perhaps) })
+        : some(parts),
+  };
+};
 
 /** N -120 N (-180 to -60). Where the draws leave open which way: from where to where. */
 const stationNumber = (pen: Pen, { of, value, agreed }: StationNumber): readonly Run[] =>
@@ -89,10 +98,11 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const a = message.args;
       const mass = formatQuantity(a.mass);
       const note = fill(a.massAssumed ? PARTS.massAssumed : PARTS.massStated, { mass });
-      return sentence(pen, a.sideUnsure ? 'loadPull.unsure' : 'loadPull', {
+      const sure = a.sideUnsure ? (a.pressedUnsure ? 'neither' : 'pressed') : a.pressedUnsure ? 'pulled' : 'both';
+      return sentence(pen, `loadPull.${sure}`, {
         activity: names.activity(a.activity),
         massNote: a.carried.value > 0 ? `${note} ${fill(PARTS.carried, { mass: formatQuantity(a.carried) })}` : note,
-        plateau: pen.number(stretch(a.plateau)),
+        plateau: plateauRuns(pen, a.plateau),
         pulledSide: FACE_WORDS[a.pulledSide],
         pressedSide: FACE_WORDS[a.pressedSide],
       });
@@ -103,7 +113,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const unsure = a.ranking ? 'cannotTell' : 'unsure';
       const told = a.ranking ? (a.more ? 'more' : 'less') : 'sized';
       const key = a.same ? 'same' : a.agreed.enough ? told : unsure;
-      return sentence(pen, `loadRatio.${key}`, {
+      return withOddRun(pen, a.agreed, `loadRatio.${key}`, {
         share: quantity(pen, a.agreed.share),
         activity: names.activity(a.activity),
         reference: names.activity(a.reference),
@@ -124,7 +134,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
     case 'loadMostOfFive': {
       const { most, agreed } = message.args;
       const key = agreed.enough ? (most ? 'most' : 'notMost') : 'cannotTell';
-      return sentence(pen, `loadMostOfFive.${key}`, { share: quantity(pen, agreed.share) });
+      return withOddRun(pen, agreed, `loadMostOfFive.${key}`, { share: quantity(pen, agreed.share) });
     }
     case 'pullPending':
       return sentence(pen, 'pullPending', { occurs: region(message.args.occursRegion) });
@@ -132,7 +142,7 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       const { beyond, occursRegion } = message.args;
       const occurs = region(occursRegion);
       if (beyond === null) return sentence(pen, 'pullSilent.alone', { occurs });
-      return sentence(pen, beyond.onePeak ? 'pullSilent.beyond' : 'pullSilent.unsure', {
+      return sentence(pen, beyond.parts.length > 0 ? 'pullSilent.beyond' : 'pullSilent.unsure', {
         occurs,
         ...plateauWords(pen, beyond),
       });
@@ -141,7 +151,8 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
     case 'pullDisagrees':
     case 'pullUnsure': {
       const { occursRegion, edge, agreed } = message.args;
-      return sentence(pen, message.id === 'pullUnsure' ? message.id : `${message.id}.${edge ? 'edge' : 'inside'}`, {
+      const key = message.id === 'pullUnsure' ? message.id : (`${message.id}.${edge ? 'edge' : 'inside'}` as const);
+      return withOddRun(pen, agreed, key, {
         ...plateauWords(pen, message.args),
         occurs: region(occursRegion),
         share: quantity(pen, agreed.share),
@@ -167,16 +178,21 @@ export const loadRuns = (pen: Pen, message: LoadMessage): readonly Run[] => {
       if (byTask) return sentence(pen, 'contributor.byTask', { contributor: name, step });
       const { moves, by, sized, agreed: sure } = message.args.shift;
       // That nothing moves is news to whoever checks it, and eleven times the same line to everybody else.
-      if (moves === 'stays' && pen.reader !== 'study')
-        return sentence(pen, `contributor.${key}`, { contributor: name, step, ...values });
-      const sizes = sized ? 'sized' : 'rank';
+      const change = withOddRun(pen, agreed, `contributor.${key}`, { contributor: name, step, ...values });
+      if ((moves === 'stays' || moves === 'cannotTell') && pen.reader !== 'study') return change;
+      const size = sized ? ('sized' as const) : ('rank' as const);
       return joined([
-        ...sentence(pen, `contributor.${key}`, { contributor: name, step, ...values }),
+        ...change,
         { text: ' ' },
-        ...sentence(pen, `contributorShift.${moves}.${sizes}`, {
-          by: quantity(pen, by),
-          share: quantity(pen, sure.share),
-        }),
+        ...withOddRun(
+          pen,
+          sure,
+          moves === 'cannotTell' ? 'contributorShift.cannotTell' : `contributorShift.${moves}.${size}`,
+          {
+            by: quantity(pen, by),
+            share: quantity(pen, sure.share),
+          },
+        ),
       ]);
     }
     case 'contributorPublished': {
@@ -269,8 +285,12 @@ const failsAt = (pen: Pen, at: MessageOf<'loadFails'>['args']['at']): string => 
   return ` (${bone === undefined ? figureName(pen, at, at) : namesFor(pen.content, pen.reader).bone(bone)})`;
 };
 
-/** 34.5 to 46.9 mm. */
-const stretch = ({ value, unit, lowHigh }: MessageOf<'loadPull'>['args']['plateau']): string => {
+/** 34.5 mm (32 to 40) to 46.9 mm (44 to 51); without its spread: 34.5 mm to 46.9 mm. */
+const plateauRuns = (pen: Pen, { from, to }: MessageOf<'loadPull'>['args']['plateau']): readonly Run[] =>
+  fillRuns(PARTS.stretch, { from: quantity(pen, from), to: quantity(pen, to) });
+
+/** 33.5 to 52.1 mm. */
+const stretch = ({ value, unit, lowHigh }: Quantity): string => {
   const [from, to] = lowHigh ?? [value, value];
   return from === to
     ? formatQuantity({ value, unit })

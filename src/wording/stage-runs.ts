@@ -6,6 +6,7 @@ import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { STAGE_PARTS } from './en/stage-messages';
 import { fill } from './fill';
 import { namesFor } from './names';
+import { withOddRun } from './odd-run';
 import { type Pen, quantity, sentence } from './pen';
 import { formatDate, formatNumber } from './quantities';
 import { sourceName, sourceSaid } from './sources';
@@ -96,7 +97,7 @@ const loadRuns = (pen: Pen, args: MessageOf<'stageLoad'>['args']): readonly Run[
   };
   if (!speaks) return sentence(pen, 'stageLoad.oneJoint', values);
   if (!ranking) return sentence(pen, 'stageLoad.size', values);
-  return sentence(pen, `stageLoad.${!agreed.enough ? 'cannotTell' : less ? 'less' : 'more'}`, values);
+  return withOddRun(pen, agreed, `stageLoad.${!agreed.enough ? 'cannotTell' : less ? 'less' : 'more'}`, values);
 };
 
 /** Criteria are sentences of their own: one after the other. */

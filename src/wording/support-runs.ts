@@ -7,6 +7,7 @@ import { CONSTANTS_KNOWN, SUPPORT_PARTS } from './en/support-messages';
 import { fillRuns, joined, listRuns, type Value } from './fill';
 import { loadFactorName } from './load-runs';
 import { namesFor } from './names';
+import { withOddRun } from './odd-run';
 import { list, type Pen, quantity, sentence } from './pen';
 import { formatNumber, formatQuantity } from './quantities';
 import { sourceName } from './sources';
@@ -79,6 +80,40 @@ const rodRuns = (pen: Pen, { diameter, reach, whole }: Rod): readonly Run[] => {
   return fillRuns(pen.reader === 'study' ? SUPPORT_PARTS.rodBand : SUPPORT_PARTS.rod, values);
 };
 
+const inBone = (pen: Pen, s: MessageOf<'screwShare'>['args']['screws'][number]): readonly Run[] => {
+  const { bone, ofYield, less, agreed } = s;
+  const values = {
+    material: materialName(pen, s.material),
+    upDown: percents(pen, s.upDown),
+    sideways: percents(pen, s.sideways),
+    share: quantity(pen, agreed.share),
+  };
+  if (bone !== null && ofYield !== null)
+    return fillRuns(SUPPORT_PARTS.screwInBone, {
+      ...values,
+      bone: times(pen, bone),
+      ofYield: percents(pen, ofYield),
+    });
+  return fillRuns(SUPPORT_PARTS[agreed.enough ? (less ? 'screwLess' : 'screwNotLess') : 'screwUnsure'], values);
+};
+
+const alone = (pen: Pen, s: MessageOf<'screwBridge'>['args']['screws'][number]): readonly Run[] => {
+  const { ofYield, opening, more, agreed } = s;
+  const values = {
+    material: materialName(pen, s.material),
+    perNm: fine(pen, { ...s.openingPerNm, value: 100 * s.openingPerNm.value }, ' %'),
+    turn: fine(pen, s.turnPerNmMm, '°'),
+    share: quantity(pen, agreed.share),
+  };
+  if (ofYield !== null && opening !== null)
+    return fillRuns(SUPPORT_PARTS.screwAlone, {
+      ...values,
+      ofYield: percents(pen, ofYield),
+      opening: quantity(pen, opening),
+    });
+  return fillRuns(SUPPORT_PARTS[agreed.enough ? (more ? 'aloneMore' : 'aloneNotMore') : 'aloneUnsure'], values);
+};
+
 export const supportRuns = (pen: Pen, message: SupportMessage): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
   switch (message.id) {
@@ -87,12 +122,13 @@ export const supportRuns = (pen: Pen, message: SupportMessage): readonly Run[] =
       const { key, values } = changeOf(pen, ratio, raises, agreed);
       const { name, step } = loadFactorName(pen, support);
       const told = key === 'hardly' || !ranking ? key : (`${key}Rank` as const);
-      return sentence(pen, `support.${speaks ? told : 'oneJoint'}`, {
+      const all = {
         support: name,
         step,
         reference: names.activity(reference),
         ...values,
-      });
+      };
+      return speaks ? withOddRun(pen, agreed, `support.${told}`, all) : sentence(pen, 'support.oneJoint', all);
     }
     case 'supportPublished': {
       const { support, index } = message.args;
@@ -117,41 +153,20 @@ export const supportRuns = (pen: Pen, message: SupportMessage): readonly Run[] =
           pen,
           screws.map((s) => [s.material, s.upDown]),
         ),
-        screws: clauses(
-          screws.map((s) =>
-            fillRuns(SUPPORT_PARTS.screwInBone, {
-              material: materialName(pen, s.material),
-              upDown: percents(pen, s.upDown),
-              sideways: percents(pen, s.sideways),
-              bone: times(pen, s.bone),
-              ofYield: percents(pen, s.ofYield),
-            }),
-          ),
-        ),
+        screws: clauses(screws.map((s) => inBone(pen, s))),
       });
     }
     case 'screwBridge': {
       const { core, reference, bone, cartilage, screws } = message.args;
-      return sentence(pen, 'screwBridge', {
+      const sized = screws.flatMap(({ material, ofYield }) => (ofYield === null ? [] : [[material, ofYield] as const]));
+      const ordered = screws.every(({ more, agreed }) => more && agreed.enough);
+      return sentence(pen, `screwBridge.${sized.length > 0 ? 'sized' : ordered ? 'rank' : 'cannotTell'}`, {
         core: formatQuantity(core),
         reference: names.activity(reference),
         bone: quantity(pen, bone),
         cartilage: quantity(pen, cartilage),
-        limits: byMaterial(
-          pen,
-          screws.map((s) => [s.material, s.ofYield]),
-        ),
-        screws: clauses(
-          screws.map((s) =>
-            fillRuns(SUPPORT_PARTS.screwAlone, {
-              material: materialName(pen, s.material),
-              ofYield: percents(pen, s.ofYield),
-              opening: quantity(pen, s.opening),
-              perNm: fine(pen, { ...s.openingPerNm, value: 100 * s.openingPerNm.value }, ' %'),
-              turn: fine(pen, s.turnPerNmMm, '°'),
-            }),
-          ),
-        ),
+        limits: byMaterial(pen, sized),
+        screws: clauses(screws.map((s) => alone(pen, s))),
       });
     }
     case 'screwLength': {

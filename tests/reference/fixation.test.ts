@@ -163,6 +163,7 @@ const bending = {
   wall: 0,
   cortexMPa: 17000,
   outsideBeamTheory: false,
+  beyond: false,
 };
 const inTube = screwInDraws(
   { thick: tube, usual: tube, thin: tube },

@@ -3,9 +3,10 @@
  * and ratios leave this.
  */
 import { integralsOf, type Loop2, type Point2 } from '../../anatomy/inside/polygon';
+import { beyondTheoryOf } from '../foot/pull';
 import type { SectionLoad } from '../foot/section-loads';
-import { spreadOf } from '../foot/spread';
-import type { Spread } from '../foot/types';
+import { agreementOf, spreadOf } from '../foot/spread';
+import type { Agreement, BeyondTheory, Spread } from '../foot/types';
 import { bridgeOf } from './bridge';
 import { type Screw, yieldMomentOf } from './screw';
 import { screwInBone } from './shared';
@@ -17,16 +18,20 @@ export interface CutBone {
 }
 export type CutWalls = Readonly<Record<'thick' | 'usual' | 'thin', CutBone>>;
 
-export interface ScrewFigures {
+/** `ranks`, `beyond`: of the loads. Shares of stiffness and figures for each N m ask nothing of them. */
+export interface ScrewFigures extends BeyondTheory {
   /** Parts of the bending stiffness that a bonded screw has. */
   readonly shareUpDown: Spread;
   readonly shareSideways: Spread;
-  /** Largest pull in the bone with the screw over that without. */
+  /** Largest pull in the bone with the screw over that without, and whether it is less. */
   readonly boneRatio: Spread;
+  readonly boneLess: Agreement;
   /** Largest stress in the bonded screw over its yield. */
   readonly ofYield: Spread;
   /** The screw alone across a gap: the section's whole bending over its yield moment. */
   readonly aloneOfYield: Spread;
+  /** Whether the screw alone comes nearer to its yield than the bonded one. */
+  readonly aloneMore: Agreement;
   /** The screw alone: how far the far cortex opens under this bending, over the gap's width. */
   readonly opening: Spread;
   /** Of the screw alone, for 1 N m: opening over width, and turn for each millimetre of gap, rad. */
@@ -101,13 +106,17 @@ export const screwInDraws = (
   const [first, ...rest] = all;
   if (first === undefined || rest.length === 0) return null;
   const spread = (of: (d: OneDraw) => number): Spread => spreadOf(of(first), rest.map(of));
+  const agreement = (of: (d: OneDraw) => boolean): Agreement => agreementOf(of(first), rest.map(of), loads.length - 1);
   const perNm = bridgeOf(screw, 1, reachMm, NMM_A_NM);
   return {
+    ...beyondTheoryOf(loads, loads),
     shareUpDown: spread((d) => d.shareUpDown),
     shareSideways: spread((d) => d.shareSideways),
     boneRatio: spread((d) => d.boneRatio),
+    boneLess: agreement((d) => d.boneRatio < 1),
     ofYield: spread((d) => d.ofYield),
     aloneOfYield: spread((d) => d.aloneOfYield),
+    aloneMore: agreement((d) => d.aloneOfYield > d.ofYield),
     opening: spread((d) => d.opening),
     openingPerNm: perNm.openingStrain,
     turnPerNmMm: perNm.rotationRad,

@@ -84,6 +84,7 @@ interface Answer {
   readonly ratio: number;
   readonly peakAtMm: number;
   readonly directionRad: number;
+  readonly pressedRad: number;
   readonly mostOfFive: boolean;
   /** Beyond what may be stated as a size, in the case or in the reference. */
   readonly ranks: boolean;
@@ -129,7 +130,7 @@ const answerOf = (
   const wall = draw.values.wall;
   const rays = allStations(solved, foot.sections, wall);
   const stations = rays[ray];
-  const peak = peakOf(stations, 'tensionMPa');
+  const [peak, push] = [peakOf(stations, 'tensionMPa'), peakOf(stations, 'compressionMPa')];
   const referencePeak = peakOf(rayStations(base, foot.sections, ray, wall), 'tensionMPa');
   const others = RAYS.filter((other) => other !== ray).map((other) => peakOf(rays[other], 'tensionMPa').mpa);
   if (!(peak.mpa > 0 && referencePeak.mpa > 0)) return null;
@@ -138,6 +139,7 @@ const answerOf = (
     ratio: peak.mpa / referencePeak.mpa,
     peakAtMm: peak.sMm,
     directionRad: stations.find((s) => s.sMm === peak.sMm)?.tensionAtRad ?? 0,
+    pressedRad: stations.find((s) => s.sMm === push.sMm)?.compressionAtRad ?? 0,
     mostOfFive: others.every((mpa) => mpa < peak.mpa),
     ranksItself: ranksOnly(flagsOf(solved, ofCase.figures)),
     ranks: ranksOnly([...flagsOf(solved, ofCase.figures), ...flagsOf(base, ofReference.figures)]),
@@ -183,6 +185,14 @@ export const loadBands = (
   const drawn = rest.filter((answer) => answer !== null);
   if (!told || drawn.length === 0) return null;
   const spread = (of: (a: Answer) => number): Spread => spreadOf(of(told), drawn.map(of));
+  const side = (of: (a: Answer) => number): LoadBands['direction'] => ({
+    rad: of(told),
+    ...agreementOf(
+      true,
+      drawn.map((a) => apart(of(a), of(told)) <= QUARTER_RAD),
+      rest.length,
+    ),
+  });
   return {
     ...from,
     draws: rest.length,
@@ -194,14 +204,8 @@ export const loadBands = (
       rest.length,
     ),
     peakAtMm: spread((a) => a.peakAtMm),
-    direction: {
-      rad: told.directionRad,
-      ...agreementOf(
-        true,
-        drawn.map((a) => apart(a.directionRad, told.directionRad) <= QUARTER_RAD),
-        rest.length,
-      ),
-    },
+    direction: side((a) => a.directionRad),
+    pressed: side((a) => a.pressedRad),
     mostOfFive: agreementOf(
       told.mostOfFive,
       drawn.map((a) => a.mostOfFive),

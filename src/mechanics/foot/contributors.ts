@@ -5,6 +5,7 @@ import type { KeptFrames, LoadedFoot, Person } from './case-draw';
 import type { Ray } from './landmarks';
 import { type LoadCaseFigures, TENDONS } from './load-case';
 import { type FrameRun, type PulledAt, pullChangeOf, pullOf, shiftOf } from './pull';
+import { enoughSay } from './spread';
 import { CONTRIBUTORS, type Contributor, type ContributorId } from './types';
 
 /** One step of each contributor. Chosen as a step a person would name; the wording says it. */
@@ -85,17 +86,48 @@ export const contributorsOf = (
   });
 };
 
-/** Whether a contributor raises (true) the pull in a told run of each task; a task that finds no answer is left out. */
-export const toldSigns = (
+/** A task with its draws, the told values first. */
+export interface DrawnTask {
+  readonly loadCase: BandedCase;
+  readonly draws: readonly LoadDraw[];
+}
+
+/** Whether a contributor raises the pull in one draw of a task; null where the frame finds no answer. */
+const raisesIn = (
   foot: LoadedFoot,
-  told: readonly { readonly loadCase: BandedCase; readonly draw: LoadDraw }[],
+  { loadCase }: DrawnTask,
+  draw: LoadDraw,
   person: Person,
   ray: Ray,
   id: ContributorId,
-): readonly boolean[] =>
-  told.flatMap(({ loadCase, draw }) => {
-    const base: FrameRun = { loadCase: caseOf(draw, loadCase, 'case'), person, form: foot.form };
-    const kept: KeptFrames = new Map();
-    const [without, changedPull] = [base, changed(id, base)].map((run) => pullOf(foot, run, draw, ray, kept));
-    return without == null || changedPull == null ? [] : [changedPull.mpa > without.mpa];
-  });
+): boolean | null => {
+  const base: FrameRun = { loadCase: caseOf(draw, loadCase, 'case'), person, form: foot.form };
+  const kept: KeptFrames = new Map();
+  const [without, changedPull] = [base, changed(id, base)].map((run) => pullOf(foot, run, draw, ray, kept));
+  return without == null || changedPull == null ? null : changedPull.mpa > without.mpa;
+};
+
+/** What one run with the told values says: whether a contributor raises the pull. Null: it finds no answer. */
+export const toldSign = (
+  foot: LoadedFoot,
+  task: DrawnTask,
+  person: Person,
+  ray: Ray,
+  id: ContributorId,
+): boolean | null => {
+  const [told] = task.draws;
+  return told === undefined ? null : raisesIn(foot, task, told, person, ray, id);
+};
+
+/** Whether enough draws say `raises` of a contributor. Stops once they cannot any more, or do. A draw without an answer says nothing. */
+export const drawsSay = (
+  foot: LoadedFoot,
+  task: DrawnTask,
+  person: Person,
+  ray: Ray,
+  id: ContributorId,
+  raises: boolean,
+): boolean => {
+  const [, ...draws] = task.draws;
+  return enoughSay(draws, (draw) => raisesIn(foot, task, draw, person, ray, id) === raises);
+};

@@ -31,7 +31,10 @@ export interface PulledAt extends Pulled {
 }
 
 /** How many draws of a change are beyond the theory, with it or without it; a draw without an answer is no size either. */
-export const beyondTheoryOf = (before: readonly (Pulled | null)[], after: readonly (Pulled | null)[]): BeyondTheory => {
+export const beyondTheoryOf = (
+  before: readonly (Pick<Pulled, 'beyond'> | null)[],
+  after: readonly (Pick<Pulled, 'beyond'> | null)[],
+): BeyondTheory => {
   const beyond = before.map((one, i) => (one?.beyond ?? true) || (after[i]?.beyond ?? true));
   const [told = true, ...rest] = beyond;
   return { ranks: told, beyond: rest.filter(Boolean).length / rest.length };
@@ -85,6 +88,9 @@ export const pullChangeOf = (
   };
 };
 
+/** A shift of no more than this is not told: the cuts of the bone lie a millimetre or two apart (chosen). */
+export const LEAST_SHIFT_MM = 1;
+
 /** Where the plateau goes with a change, draw by draw as the ratio does. */
 export const shiftOf = (
   before: readonly (PulledAt | null)[],
@@ -97,17 +103,11 @@ export const shiftOf = (
   const [told, ...rest] = moved;
   const drawn = rest.filter((mm) => mm !== null);
   if (told == null || drawn.length === 0) return null;
-  const direction = Math.sign(told);
+  const share = (of: (mm: number) => boolean): number => drawn.filter(of).length / rest.length;
   return {
     mm: spreadOf(told, drawn),
-    // A draw in which it stays where it is goes neither way.
-    towardsHead: {
-      holds: told > 0,
-      share: agreementOf(
-        true,
-        drawn.map((mm) => Math.sign(mm) === direction),
-        rest.length,
-      ).share,
-    },
+    toHead: share((mm) => mm > 0),
+    toTip: share((mm) => mm < 0),
+    still: share((mm) => Math.abs(mm) <= LEAST_SHIFT_MM),
   };
 };

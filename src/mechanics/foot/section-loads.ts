@@ -2,7 +2,9 @@
 import { type BandedCase, caseOf, isSolved, type LoadDraw } from './bands';
 import { type LoadedFoot, type Person, runCase } from './case-draw';
 import type { Ray } from './landmarks';
+import { flagsOf } from './loads';
 import { rayStations } from './recover';
+import { ranksOnly } from './types';
 
 export interface SectionLoad {
   readonly axialN: number;
@@ -13,6 +15,8 @@ export interface SectionLoad {
   readonly cortexMPa: number;
   /** The station lies where sections do not stay flat: what follows from it is a rough share. */
   readonly outsideBeamTheory: boolean;
+  /** The run is beyond what the theory may state as a size. */
+  readonly beyond: boolean;
 }
 
 const MPA_A_GPA = 1000;
@@ -28,7 +32,8 @@ export const sectionLoadsOf = (
 ): readonly (SectionLoad | null)[] =>
   draws.map((draw) => {
     const { wall, cortexYoung } = draw.values;
-    const solved = runCase(foot, caseOf(draw, reference, 'reference'), draw.values, person);
+    const loadCase = caseOf(draw, reference, 'reference');
+    const solved = runCase(foot, loadCase, draw.values, person);
     if (!isSolved(solved)) return null;
     const at = rayStations(solved, foot.sections, ray, wall).reduce((a, b) =>
       Math.abs(b.sMm - sMm) < Math.abs(a.sMm - sMm) ? b : a,
@@ -42,5 +47,6 @@ export const sectionLoadsOf = (
       wall,
       cortexMPa: MPA_A_GPA * cortexYoung,
       outsideBeamTheory,
+      beyond: ranksOnly(flagsOf(solved, loadCase.figures)),
     };
   });

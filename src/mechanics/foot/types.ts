@@ -96,6 +96,8 @@ export interface Agreement {
   readonly holds: boolean;
   /** Share of the draws that say the same as the told values. */
   readonly share: number;
+  /** Share that say the contrary: with `share` all but those without an answer. */
+  readonly against: number;
 }
 export const ENOUGH_AGREEMENT = 0.8;
 
@@ -140,8 +142,11 @@ export interface BeyondTheory {
 export interface PlateauShift {
   /** Towards the head positive, towards the proximal tip negative. */
   readonly mm: Spread;
-  /** Whether towards the head (holds true) or the tip, and how many draws move it the same way. */
-  readonly towardsHead: Agreement;
+  /** Share of the draws that move it towards the head, and towards the tip. */
+  readonly toHead: number;
+  readonly toTip: number;
+  /** Share of the draws that move it by no more than is told of any (`LEAST_SHIFT_MM`). */
+  readonly still: number;
 }
 
 /** One thing that may raise the load: what it does to the largest pull in the bone. */
@@ -223,6 +228,8 @@ export interface LoadBands {
   readonly peakAtMm: Spread;
   /** Direction round the bone of the largest pull, rad from dorsal towards lateral, and whether it keeps to its quarter. */
   readonly direction: Agreement & { readonly rad: number };
+  /** The same of the largest push. */
+  readonly pressed: Agreement & { readonly rad: number };
   /** The bone is the most stretched of the five. */
   readonly mostOfFive: Agreement;
   /** Ends of the stretch that carries nine tenths of the largest pull. */

@@ -93,6 +93,7 @@ const SHIFT_WORDS = {
   toHead: { sized: 'whyHere.toHead', rank: 'whyHere.toHeadRank' },
   toTip: { sized: 'whyHere.toTip', rank: 'whyHere.toTipRank' },
   stays: { sized: 'whyHere.stays', rank: 'whyHere.stays' },
+  cannotTell: { sized: 'whyHere.shiftUnknown', rank: 'whyHere.shiftUnknown' },
 } as const;
 
 /** Where the middle of the plateau goes. */

@@ -55,30 +55,40 @@ export const ScrewTable = () => {
   const percents = ({ value, lowHigh = [value, value] }: Quantity): string =>
     say('screw.range', { low: Math.round(100 * lowHigh[0]), high: Math.round(100 * lowHigh[1]) });
   const short = (value: number): string => String(Number(value.toPrecision(2)));
+  // Sizes of a push-off that may have none are null: their rows are left out, and the note says so.
+  const sized = inBone.screws.some(({ ofYield }) => ofYield !== null);
   const plain = [
     ['upDown', (s: InBone) => percents(s.upDown), null],
-    ['alone', null, (s: Alone) => percents(s.ofYield)],
+    ['alone', null, (s: Alone) => s.ofYield && percents(s.ofYield)],
   ] as const;
   const trade = [
     ['upDown', (s: InBone) => percents(s.upDown), null],
     ['sideways', (s: InBone) => percents(s.sideways), null],
     [
       'bone',
-      ({ bone: { value, lowHigh = [value, value] } }: InBone) =>
-        say('screw.times', { low: lowHigh[0].toFixed(2), high: lowHigh[1].toFixed(2) }),
+      ({ bone }: InBone) => {
+        if (bone === null) return null;
+        const [low, high] = bone.lowHigh ?? [bone.value, bone.value];
+        return say('screw.times', { low: low.toFixed(2), high: high.toFixed(2) });
+      },
       null,
     ],
-    ['ofYield', (s: InBone) => percents(s.ofYield), null],
-    ['alone', null, (s: Alone) => percents(s.ofYield)],
+    ['ofYield', (s: InBone) => s.ofYield && percents(s.ofYield), null],
+    ['alone', null, (s: Alone) => s.ofYield && percents(s.ofYield)],
     [
       'opening',
       null,
-      ({ opening: { value, lowHigh = [value, value] } }: Alone) =>
-        say('screw.range', { low: short(100 * lowHigh[0]), high: short(100 * lowHigh[1]) }),
+      ({ opening }: Alone) => {
+        if (opening === null) return null;
+        const [low, high] = opening.lowHigh ?? [opening.value, opening.value];
+        return say('screw.range', { low: short(100 * low), high: short(100 * high) });
+      },
     ],
     ['perNm', null, (s: Alone) => say('screw.perNm', { percent: short(100 * s.openingPerNm.value) })],
     ['turn', null, (s: Alone) => say('screw.turn', { degrees: short(s.turnPerNmMm.value) })],
   ] as const;
+  const hangsOnLoad: readonly string[] = ['bone', 'ofYield', 'alone', 'opening'];
+  const rows = (reader === 'patient' ? plain : trade).filter(([key]) => sized || !hangsOnLoad.includes(key));
   const name = (id: string): string => {
     const found = fixation.materials.find((m) => m.id === id);
     return found?.plain ?? id;
@@ -86,7 +96,8 @@ export const ScrewTable = () => {
   return (
     <>
       <p className="small-print">
-        {say('screw.note', { core: fixation.core.value })} {inBone.outside && say('screw.outside')}
+        {say('screw.note', { core: fixation.core.value })} {inBone.outside && say('screw.outside')}{' '}
+        {!sized && say('screw.noSizes')}
       </p>
       <ScrollBox label={say('screw.table')}>
         <table className="screw-table">
@@ -102,15 +113,15 @@ export const ScrewTable = () => {
             </tr>
           </thead>
           <tbody>
-            {(reader === 'patient' ? plain : trade).map(([key, ofBone, ofAlone]) => (
+            {rows.map(([key, ofBone, ofAlone]) => (
               <tr key={key}>
                 <th scope="row">{say(`screw.row.${key}`)}</th>
                 {inBone.screws.map((screw) => {
                   const bridge = alone.screws.find((each) => each.material === screw.material);
-                  const text = ofBone !== null ? ofBone(screw) : bridge === undefined ? '' : ofAlone(bridge);
+                  const text = ofBone !== null ? ofBone(screw) : bridge === undefined ? null : ofAlone(bridge);
                   return (
                     <td key={screw.material}>
-                      <Known mark={weakestMark(finding)}>{text}</Known>
+                      <Known mark={weakestMark(finding)}>{text ?? ''}</Known>
                     </td>
                   );
                 })}

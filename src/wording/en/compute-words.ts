@@ -84,7 +84,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'options.disagree':
     'Difference of two shares with its 95 % interval (Wilson; Newcombe 1998, method 10): apart when the interval leaves out zero.',
   'options.support':
-    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in forty seeded draws of everything assumed or uncertain; the ratio of the largest tensions, how far the middle of the stretch that carries nine tenths of them moves along the bone, and how many draws agree on either. A shift of 1 mm or less is not told.',
+    'The frame of the foot run in push-off of walking barefoot and with this one thing, told and in a hundred seeded draws of everything assumed or uncertain; the ratio of the largest tensions, how far the middle of the stretch that carries nine tenths of them moves along the bone, and how many draws agree on either. A shift of 1 mm or less is not told.',
   'options.supportPublished': 'What was published on it, for and against, as it was read.',
   'back.stageToday': 'The usual share of body weight of this stage, times the mass that the case states.',
   'back.stageOvershoot': 'The shares of the study, times the mass that the case states.',

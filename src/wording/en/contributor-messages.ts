@@ -26,7 +26,7 @@ export const CONTRIBUTOR_SENTENCES = {
     patient: '{contributor}: more pull in some movements, less in others.',
     broadcast: '{contributor}: in the model more pull in some movements and less in others.',
     study:
-      '{contributor} ({step}): raises the largest tension in some tasks and lowers it in others; no sign is stated.',
+      '{contributor} ({step}): raises the largest tension in some tasks and lowers it in others, either with four fifths of the draws of a task; no sign is stated.',
   },
   'contributor.hardly': {
     patient: '{contributor}: hardly any change in the model.',
@@ -69,14 +69,20 @@ export const CONTRIBUTOR_SENTENCES = {
     study: 'The middle of the plateau moves towards {end}, as {share} of the draws agree; no size is stated.',
   },
   'contributorShift.stays.sized': {
-    patient: 'Where it pulls hardest does not move, as far as the model tells.',
-    broadcast: 'Where it pulls hardest does not move, as far as the model can tell.',
-    study: 'The middle of the plateau does not move, as far as the model can tell ({by}, positive towards the head).',
+    patient: 'Where it pulls hardest does not move in the model.',
+    broadcast: 'Where it pulls hardest does not move in the model.',
+    study:
+      'The middle of the plateau moves by no more than a cut’s distance ({by}, positive towards the head), as {share} of the draws agree.',
   },
   'contributorShift.stays.rank': {
-    patient: 'Where it pulls hardest does not move, as far as the model tells.',
-    broadcast: 'Where it pulls hardest does not move, as far as the model can tell.',
-    study: 'The middle of the plateau does not move, as far as the model can tell.',
+    patient: 'Where it pulls hardest does not move in the model.',
+    broadcast: 'Where it pulls hardest does not move in the model.',
+    study: 'The middle of the plateau moves by no more than a cut’s distance, as {share} of the draws agree.',
+  },
+  'contributorShift.cannotTell': {
+    patient: 'Whether the hardest pull moves, the model cannot tell.',
+    broadcast: 'Whether the hardest pull moves, the model cannot tell.',
+    study: 'The model cannot tell whether the middle of the plateau moves: no more than {share} of the draws agree.',
   },
   'loadSensitivity.two': {
     patient: 'What matters most for this answer: {most}. Then: {second}.',

@@ -1,6 +1,6 @@
 /** Templates of the findings of the foot's frame, each in three tellings. `{name}` is filled by the wording. */
 export const LOAD_SENTENCES = {
-  loadPull: {
+  'loadPull.both': {
     patient:
       'In the model the {pulledSide} of the bone is pulled hardest and the {pressedSide} is pressed hardest. {massNote}',
     broadcast:
@@ -8,12 +8,32 @@ export const LOAD_SENTENCES = {
     study:
       '{activity}: nine tenths of the largest pull or more lie {plateau} from {end}, on the {pulledSide}; the largest push is on the {pressedSide}. {massNote}',
   },
-  'loadPull.unsure': {
-    patient: 'The run that is drawn pulls the {pulledSide} of the bone hardest. Other runs differ. {massNote}',
+  'loadPull.pulled': {
+    patient:
+      'In the model the {pulledSide} of the bone is pulled hardest. Which side is pressed hardest, it cannot tell. {massNote}',
     broadcast:
-      'In the run that is drawn, {activity} pulls hardest on the {pulledSide} of the bone, and other runs differ. {massNote}',
+      'In the model, {activity} pulls hardest on the {pulledSide} of the bone; which side is pressed hardest, it cannot tell. {massNote}',
     study:
-      '{activity}, the run that is drawn: nine tenths of the largest pull or more lie {plateau} from {end}, on the {pulledSide}; the largest push is on the {pressedSide}. Other draws differ. {massNote}',
+      '{activity}: nine tenths of the largest pull or more lie {plateau} from {end}, on the {pulledSide}. The model cannot tell which side is pressed hardest. {massNote}',
+  },
+  'loadPull.pressed': {
+    patient:
+      'In the model the {pressedSide} of the bone is pressed hardest. Which side is pulled hardest, it cannot tell. {massNote}',
+    broadcast:
+      'In the model, {activity} presses hardest on the {pressedSide} of the bone; which side is pulled hardest, it cannot tell. {massNote}',
+    study:
+      '{activity}: nine tenths of the largest pull or more lie {plateau} from {end}; the largest push is on the {pressedSide}. The model cannot tell which side is pulled hardest; the run that is drawn pulls the {pulledSide}. {massNote}',
+  },
+  'loadPull.neither': {
+    patient: 'Which side of the bone is pulled or pressed hardest, the model cannot tell. {massNote}',
+    broadcast: 'Which side of the bone {activity} pulls or presses hardest, the model cannot tell. {massNote}',
+    study:
+      '{activity}: nine tenths of the largest pull or more lie {plateau} from {end}. The model cannot tell which side is pulled or pressed hardest; the run that is drawn pulls the {pulledSide}. {massNote}',
+  },
+  oddRun: {
+    patient: 'The run that is drawn is the odd one out.',
+    broadcast: 'The run that is drawn is the odd one out.',
+    study: 'The run with the told figures says the contrary: it is the odd one out.',
   },
   'loadRatio.sized': {
     patient:
@@ -88,7 +108,7 @@ export const LOAD_SENTENCES = {
     patient: 'Such breaks are found in {occurs}. Whether the hardest pull is there too, the model cannot tell.',
     broadcast: 'These breaks are found in {occurs}; whether the hardest pull is there too, the model cannot tell.',
     study:
-      'The model cannot tell whether the plateau of tension ({plateau} from {end} as told) takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
+      'The model cannot tell whether the plateau of tension, as told {plateau} from {end}, takes in {occurs}, where breaks of this class lie: {share} of the draws agree.',
   },
   'pullAgrees.inside': {
     patient: 'In the model a long stretch is pulled hard. It takes in {occurs}, where such breaks are found.',
@@ -98,8 +118,10 @@ export const LOAD_SENTENCES = {
       'The plateau of tension, {plateau} from {end}, takes in {occurs}, where breaks of this class lie, in {share} of the draws. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
   'pullAgrees.edge': {
-    patient: 'The pull grows towards {occurs}, where breaks of this kind are found. There the model ends.',
-    broadcast: 'The pull grows towards {occurs}, where breaks of this kind are found, up to where the model ends.',
+    patient:
+      'In the model the hardest pull reaches into {occurs}, where such breaks are found. Where the model ends, the pull may still be growing.',
+    broadcast:
+      'In the model the hardest pull reaches into {occurs}, where these breaks are found; where the model ends, it may still be growing.',
     study:
       'The plateau of tension that beam theory can state, {plateau} from {end}, takes in {occurs}, where breaks of this class lie, in {share} of the draws. The largest tension lies at the edge of the theory and may rise beyond. Beam theory speaks of {spoken} alone: a plateau can lie nowhere else.',
   },
@@ -138,7 +160,7 @@ export const LOAD_SENTENCES = {
     broadcast:
       'The model has nothing to say in {occurs}, where these breaks are found; beyond it, it cannot tell where the pull is hardest.',
     study:
-      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension (as told {plateau} from {end}). Neither agreement nor disagreement.',
+      'Breaks of this class lie in {occurs}, where no section stays flat: beam theory states nothing there. Where it can, the draws do not agree on one part with the largest tension; as told it lies {plateau} from {end}. Neither agreement nor disagreement.',
   },
   beamLeavesOut: {
     patient:

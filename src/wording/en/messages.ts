@@ -194,6 +194,7 @@ export const PARTS = {
   whenOwn: ' The clinic’s own weeks: {weeks}.',
   whenOwnDates: ' The clinic’s own weeks: {weeks} ({from} to {to}).',
   middleOfBone: 'this bone',
+  partsAndPerhaps: '{parts}, perhaps also in {perhaps}',
   partsInRuns: 'one part in some runs and another in others',
   changeBand: '{low} to {high} %',
   zone: 'zone {number} ({plain})',

@@ -76,13 +76,29 @@ export const SUPPORT_SENTENCES = {
     study:
       'Screw of {core} core, bonded in the middle of the canal at the break (an upper bound), in {reference} of a person of 70 kg. {screws}. The break lies where sections do not stay flat: rough shares.',
   },
-  screwBridge: {
+  'screwBridge.sized': {
     patient:
       'Across a gap the screw alone carries all the bending. Pushing off in walking then takes it to {limits} of its limit. That is for a person of 70 kg. Past its limit metal stays bent.',
     broadcast:
       'Across a gap the screw alone carries all the bending: pushing off in walking then takes it, for a person of 70 kg, to {limits} of the bending at which metal stays bent.',
     study:
       'Screw of {core} core alone across a gap, in {reference} of a person of 70 kg. {screws}. Rule of thumb on opening over width: bone under {bone}, fibrous cartilage to {cartilage}; contradicted in detail.',
+  },
+  'screwBridge.rank': {
+    patient:
+      'Across a gap the screw alone carries all the bending. It comes nearer to its limit than in whole bone. How near, the model cannot tell. Past its limit metal stays bent.',
+    broadcast:
+      'Across a gap the screw alone carries all the bending and comes nearer to its limit than in whole bone; how near, the model cannot tell.',
+    study:
+      'Screw of {core} core alone across a gap, in {reference} of a person of 70 kg, of which the theory can state no size. {screws}. Rule of thumb on opening over width: bone under {bone}, fibrous cartilage to {cartilage}; contradicted in detail.',
+  },
+  'screwBridge.cannotTell': {
+    patient:
+      'Across a gap the screw alone carries all the bending. How near to its limit that takes it, the model cannot tell. Past its limit metal stays bent.',
+    broadcast:
+      'Across a gap the screw alone carries all the bending; how near to its limit that takes it, the model cannot tell.',
+    study:
+      'Screw of {core} core alone across a gap, in {reference} of a person of 70 kg, of which the theory can state no size. {screws}. Rule of thumb on opening over width: bone under {bone}, fibrous cartilage to {cartilage}; contradicted in detail.',
   },
   screwLength: {
     patient: 'In this drawn bone a straight screw goes this deep: {rods}. The advice is {advised} or less on average.',
@@ -123,6 +139,18 @@ export const SUPPORT_PARTS = {
   times: '{low} to {high} times',
   screwInBone:
     '{material}: {upDown} of the bending stiffness up and down, {sideways} sideways; largest tension in the bone {bone} that without; stress in the screw {ofYield} of its yield',
+  screwLess:
+    '{material}: {upDown} of the bending stiffness up and down, {sideways} sideways; largest tension in the bone lower with it, as {share} of the draws agree; no size is stated',
+  screwNotLess:
+    '{material}: {upDown} of the bending stiffness up and down, {sideways} sideways; largest tension in the bone no lower with it, as {share} of the draws agree; no size is stated',
+  screwUnsure:
+    '{material}: {upDown} of the bending stiffness up and down, {sideways} sideways; whether the bone is pulled less with it, the model cannot tell: {share} of the draws agree',
+  aloneMore:
+    '{material}: nearer to its limit than in whole bone, as {share} of the draws agree; far cortex opens by {perNm} of the gap for each N m; ends turn {turn} for each N m and mm of gap',
+  aloneNotMore:
+    '{material}: no nearer to its limit than in whole bone, as {share} of the draws agree; far cortex opens by {perNm} of the gap for each N m; ends turn {turn} for each N m and mm of gap',
+  aloneUnsure:
+    '{material}: whether nearer to its limit than in whole bone, the model cannot tell ({share} of the draws agree); far cortex opens by {perNm} of the gap for each N m; ends turn {turn} for each N m and mm of gap',
   screwAlone:
     '{material}: {ofYield} of its yield moment; far cortex opens by {opening} of the gap, {perNm} for each N m; ends turn {turn} for each N m and mm of gap',
   rod: '{reach} at {diameter}',

@@ -6,20 +6,33 @@ import { type FindingId, idOf, READERS } from '../../../src/ids';
 import { plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, explained } from '../../tools/explained';
 
-const shift = (told: number, low: number, high: number, share: number) => ({
-  shift: { mm: { told, low, high }, towardsHead: { holds: told > 0, share } },
+/** Of all draws: so many go the way of the told run, so many hardly move. */
+const shift = (told: number, low: number, high: number, same: number, still = 0, other = 0) => ({
+  shift: { mm: { told, low, high }, toHead: told > 0 ? same : other, toTip: told > 0 ? other : same, still },
 });
 
 test.each([
   ['both ways agree', shift(4.14, 0.93, 5.18, 0.9), 'toHead', 4.1],
   ['towards the tip, its size without a sign', shift(-3.2, -5, -1, 0.8), 'toTip', 3.2],
-  ['too few draws agree', shift(4.14, 0.93, 5.18, 0.79), 'stays', 4.1],
-  ['one millimetre is not told', shift(-1, -1.2, -0.9, 1), 'stays', -1],
+  ['too few draws agree on a way', shift(4.14, 0.93, 5.18, 0.79), 'cannotTell', 4.1],
+  ['enough draws hardly move it', shift(-1, -1.2, -0.9, 1, 0.8), 'stays', -1],
+  ['they do, whatever the told run does', shift(4, -0.5, 0.5, 0.5, 0.9), 'stays', 4],
+  ['a told run that hardly moves is none against draws that differ', shift(0, -4, 4, 0, 0.3, 0.4), 'cannotTell', 0],
+  ['draws that all go the other way, and far', shift(0.4, -5, -1.1, 0.1, 0, 0.9), 'toTip', -0.4],
+  ['draws that go the other way, not all of them far', shift(0.4, -5, -0.9, 0.1, 0.2, 0.8), 'cannotTell', 0.4],
 ] as const)('%s', (_, given, moves, mm) => {
   const told = shiftTold(given, true);
   expect([told.moves, told.by.value]).toEqual([moves, mm]);
   expect(told.by.lowHigh?.[0]).toBeLessThanOrEqual(told.by.value);
   expect(told.by.lowHigh?.[1]).toBeGreaterThanOrEqual(told.by.value);
+  expect(told.agreed.enough).toBe(moves !== 'cannotTell');
+});
+
+test('a way that the draws go against the told run has no size, and says so', () => {
+  expect(shiftTold(shift(0.4, -5, -1.1, 0.1, 0, 0.9), true)).toMatchObject({
+    sized: false,
+    agreed: { contrary: true },
+  });
 });
 
 const explanation = explained(caseOf(['bone', 'metatarsal5']));
@@ -55,8 +68,10 @@ it('says so with numbers for study and in few words for a patient; without a siz
   const ranked = said(contributor(moved, false), 'study');
   expect(ranked).toContain('towards the head');
   expect(ranked).not.toContain('4.1');
-  const stays = contributor(shift(0, -1, 0, 0.9), true);
-  expect(said(stays, 'study')).toContain('does not move, as far as the model');
+  const stays = contributor(shift(0, -1, 0, 0.1, 0.9), true);
+  expect(said(stays, 'study')).toMatch(/moves by no more than a cut’s distance .* 90 % of the draws agree\.$/);
+  const differ = contributor(shift(0, -4, 4, 0, 0.3, 0.4), true);
+  expect(said(differ, 'study')).toMatch(/cannot tell whether the middle of the plateau moves: no more than 40 % /);
   // Not eleven times the same line to those who only want to know what changes.
   expect(said(stays, 'patient')).not.toContain('move');
 });

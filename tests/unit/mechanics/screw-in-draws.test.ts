@@ -14,6 +14,7 @@ const load = (wall: number, cortexMPa: number, k = 1): SectionLoad => ({
   wall,
   cortexMPa,
   outsideBeamTheory: false,
+  beyond: false,
 });
 const draws = (k = 1) => [load(0, 17000, k), load(-0.8, 25000, k), load(0.2, 12000, k), load(0.9, 11000, k)];
 const figures = (loads: readonly (SectionLoad | null)[], walls = cuts) => {
@@ -23,6 +24,22 @@ const figures = (loads: readonly (SectionLoad | null)[], walls = cuts) => {
 };
 
 describe('a screw over draws', () => {
+  test('says how many of its loads are beyond what may be stated as a size; one without an answer is too', () => {
+    const beyond = (one: SectionLoad): SectionLoad => ({ ...one, beyond: true });
+    const [told, ...rest] = draws() as [SectionLoad, ...SectionLoad[]];
+    expect(figures([told, ...rest])).toMatchObject({ ranks: false, beyond: 0 });
+    expect(figures([beyond(told), ...rest])).toMatchObject({ ranks: true, beyond: 0 });
+    expect(figures([told, ...rest.slice(0, 2), null]).beyond).toBeCloseTo(1 / 3, 12);
+    expect(figures([told, ...rest.map(beyond)]).beyond).toBe(1);
+  });
+
+  test('what its draws agree on: the bone is pulled less with it, and alone it bears more', () => {
+    expect(figures(draws())).toMatchObject({
+      boneLess: { holds: true, share: 1, against: 0 },
+      aloneMore: { holds: true, share: 1, against: 0 },
+    });
+  });
+
   test('the told draw is the screw in that bone, each draw has its own bone, and the band takes them in', () => {
     const { shareUpDown, boneRatio } = figures(draws());
     const told = screwInBone(

@@ -1,5 +1,6 @@
 /** Sentences on supports, screws and repeated load: short for a patient, easy to read, and every variant worded. */
 import { describe, expect, it, test } from 'vitest';
+import type { Finding } from '../../../src/explain';
 import { plainText, wordFinding } from '../../../src/wording';
 import { SUPPORT_SENTENCES } from '../../../src/wording/en/support-messages';
 import { content, demoOnDefaultFoot, explained, findingNamed, findingsOf } from '../../tools/explained';
@@ -22,6 +23,37 @@ test('that the wear is told from memory stands in the sentence, for every reader
   if (finding === undefined) throw new Error('no repeated load');
   for (const reader of ['patient', 'broadcast', 'study'] as const)
     expect(plainText(wordFinding(content, runner, finding, reader))).toContain('from memory');
+});
+
+test('where the push-off may have a size, a screw has its stress with its band', () => {
+  const handball = explained(demoOnDefaultFoot('handball-zone-2'));
+  const [any] = findingsOf(handball, 'options');
+  const agreed = { share: { value: 0.97, unit: 'share' }, enough: true } as const;
+  const range = (low: number, high: number) => ({ value: low, unit: 'share', lowHigh: [low, high] }) as const;
+  const message = {
+    id: 'screwBridge',
+    args: {
+      core: { value: 4, unit: 'mm' },
+      reference: 'walking',
+      bone: range(0.02, 0.02),
+      cartilage: range(0.1, 0.1),
+      screws: [
+        {
+          material: 'titanium',
+          ofYield: range(0.24, 0.44),
+          opening: range(0.005, 0.009),
+          more: true,
+          agreed,
+          openingPerNm: range(0.0043, 0.0043),
+          turnPerNmMm: { value: 0.04, unit: 'deg' },
+        },
+      ],
+    },
+  };
+  const told = (reader: 'patient' | 'study') =>
+    plainText(wordFinding(content, handball, { ...any, message } as unknown as Finding, reader));
+  expect(told('patient')).toContain('24 to 44 % (titanium) of its limit');
+  expect(told('study')).toContain('24 to 44 % of its yield moment');
 });
 
 describe('the handball case', () => {
@@ -61,6 +93,11 @@ describe('the handball case', () => {
   test('tells the screw by material and names who advised which length', () => {
     expect(told('options.screwShare', 'broadcast')).toMatch(/\d+ to \d+ % \(titanium\) or \d+ to \d+ % \(steel\)/);
     expect(told('options.screwBridge', 'study')).toContain('contradicted in detail');
+    expect(told('options.screwBridge', 'study')).toMatch(
+      /no size\. .*nearer to its limit than in whole bone, as \d+ % /,
+    );
+    expect(told('options.screwBridge', 'patient')).toContain('How near, the model cannot tell.');
+    expect(told('options.screwBridge', 'patient')).not.toMatch(/\d/);
     expect(told('options.screwLength', 'study')).toMatch(/DeSandis.*Ochenjele 2015/);
   });
 });

@@ -15,8 +15,8 @@ test('towards the head is positive; a draw that stays, goes back or finds no ans
   // 5, 3, 0 and -2 of those with an answer.
   expect(shift?.mm.low).toBeCloseTo(-1.4, 9);
   expect(shift?.mm.high).toBeCloseTo(4.4, 9);
-  expect(shift?.towardsHead).toEqual({ holds: true, share: 2 / 5 });
-  expect(shiftOf(after.slice(0, 5), before.slice(0, 5))?.towardsHead).toEqual({ holds: false, share: 2 / 4 });
+  expect(shift).toMatchObject({ toHead: 2 / 5, toTip: 1 / 5, still: 1 / 5 });
+  expect(shiftOf(after.slice(0, 5), before.slice(0, 5))).toMatchObject({ toHead: 1 / 4, toTip: 2 / 4, still: 1 / 4 });
 });
 
 test('without a told answer, or any other, there is no shift', () => {
