@@ -12,7 +12,7 @@ import { SupportsPart } from '../options/SupportsPart';
 import { RepeatPart } from '../repeat/RepeatPart';
 import { VesselChoices } from '../why/VesselChoices';
 
-/** Stands in sight, under the claims. */
+/** Stands in sight beside the claims. */
 export const InSight = ({ question }: { readonly question: QuestionId }) => {
   if (question === 'how') return <Ratio />;
   if (question === 'options') return <OptionsPart />;

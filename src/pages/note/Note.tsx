@@ -77,12 +77,16 @@ const UnderTheSentence = () => {
     ...inSight.slice(CLAIMS_SHOWN),
     ...(words?.more ?? []).filter(({ finding }) => finding !== against?.finding && !toldBeside(finding, reader)),
   ];
+  const claims = <ClaimLines sentences={inSight.slice(0, CLAIMS_SHOWN)} />;
+  // A patient asks how much weight the foot takes today before asking how many weeks others took.
+  const todayFirst = reader === 'patient' && question === 'back';
   return (
     <WithCalculation>
       {nothingKnown && <NothingYet page="explain" />}
       <OfThisAge question={question} />
+      {todayFirst && claims}
       <InSight question={question} />
-      <ClaimLines sentences={inSight.slice(0, CLAIMS_SHOWN)} />
+      {!todayFirst && claims}
       <BoneCard />
       <Legend question={question} />
       <Cautions question={question} />
