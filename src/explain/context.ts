@@ -17,7 +17,16 @@ export interface Context {
 type Shape = v.InferOutput<typeof shapeSchema>;
 
 const shapes = new WeakMap<object, Shape>();
-const feet = new WeakMap<object, Map<string, Foot>>();
+
+/** Feet that start from the triangles of one usual foot; where none was given, from nothing. */
+interface Built {
+  /** Its own, since the triangles are kept with the shape. */
+  readonly shape: Shape;
+  readonly feet: Map<string, Foot>;
+}
+const built = new WeakMap<object, WeakMap<object, Built>>();
+/** The usual foot that a built one started from. */
+const startedFrom = new WeakMap<Foot, Foot>();
 
 /** The shape parameters of the content, read once. */
 export const shapeOf = (content: Content): Shape => {
@@ -31,19 +40,34 @@ export const shapeOf = (content: Content): Shape => {
 const keyOf = (parameters: FootParameters): string =>
   JSON.stringify(Object.entries(parameters).sort(([a], [b]) => a.localeCompare(b)));
 
-/** The standing right foot of these parameters: the one given when it is that foot, else built and kept. */
+/** The feet kept for this content and the usual foot given: those that start from it differ in the ninth digit from those that do not. */
+const builtFrom = (content: Content, usual: Foot | null): Built => {
+  const all = built.get(content) ?? new WeakMap<object, Built>();
+  built.set(content, all);
+  const kept = all.get(usual ?? content);
+  if (kept !== undefined) return kept;
+  const shape = usual === null ? shapeOf(content) : { ...shapeOf(content) };
+  if (usual !== null) startFrom(shape, usual);
+  const made: Built = { shape, feet: new Map() };
+  all.set(usual ?? content, made);
+  return made;
+};
+
+const usualBehind = (given: Foot | undefined): Foot | null =>
+  given === undefined ? null : isUsual(given) ? given : (startedFrom.get(given) ?? null);
+
+/** The standing right foot of these parameters: the one given, or that it started from, when it is that foot, else built and kept. */
 export const contextOf = (content: Content, given?: Foot): Context => ({
   content,
   footFor: (parameters) => {
     const key = keyOf(parameters);
-    if (given !== undefined && given.side === 'right' && given.pose === 'standing' && keyOf(given.parameters) === key)
-      return given;
-    const kept = feet.get(content) ?? new Map<string, Foot>();
-    feet.set(content, kept);
-    const shape = shapeOf(content);
-    if (given !== undefined && isUsual(given)) startFrom(shape, given);
-    const foot = kept.get(key) ?? buildFoot(shape, parameters, 'standing', 'fine');
-    kept.set(key, foot);
+    const usual = usualBehind(given);
+    for (const foot of [given, usual])
+      if (foot?.side === 'right' && foot.pose === 'standing' && keyOf(foot.parameters) === key) return foot;
+    const { shape, feet } = builtFrom(content, usual);
+    const foot = feet.get(key) ?? buildFoot(shape, parameters, 'standing', 'fine');
+    feet.set(key, foot);
+    if (usual !== null) startedFrom.set(foot, usual);
     return foot;
   },
 });

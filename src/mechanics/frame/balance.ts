@@ -1,6 +1,8 @@
 /** Whether a computed answer may be shown: every node in balance, the frame as a whole in balance, no motion beyond all sense. */
 import { add, cross, length, subtract, type Vec3 } from '../../units';
+import { absurdMotion } from './absurd';
 import { DOFS } from './dofs';
+import { extentOf } from './extent';
 import { type FrameProblem, problem } from './problem';
 import type { ReadFrame } from './schema';
 import { globalDof, type System } from './system';
@@ -11,55 +13,17 @@ const BALANCE = 1e-8;
 const ROUNDING = 1e-12;
 /** The squares of smaller numbers lose their digits. */
 const NOTHING = 1e-150;
-/**
- * A node that moves ten times as far as the frame is large, or turns by ten radians, beyond what supports impose: the frame does not
- * resist its load. Pivots and balance cannot tell it: beside a rigid link a sound frame looks as soft as a near mechanism, and a near
- * mechanism balances its loads to the last digit; only motion against size can. Lower it may not be: answers are linear, and thin
- * wires under too much load are still right to be scaled (of 3000 random frames of 3 mm wires one in twenty moved by more than 0.7
- * sizes, one in 500 by more than ten; a portal on one spring of 1e-6 of its due moves by thousands).
- */
-const ABSURD_SIZES = 10;
-const ABSURD_TURN = 10;
-
 export interface Answer {
   /** All 6 x nodes, global. */
   readonly motions: Float64Array;
+  /** 6 x members. */
+  readonly deformations: Float64Array;
   readonly inner: Float64Array;
   readonly reactions: Float64Array;
 }
 
-/** Diagonal of the box round all nodes. */
-const extentOf = (frame: ReadFrame): number => {
-  const side = (d: 0 | 1 | 2): number => {
-    const all = frame.nodes.map(({ xyz }) => xyz[d]);
-    return all.reduce((a, b) => Math.max(a, b)) - all.reduce((a, b) => Math.min(a, b));
-  };
-  return Math.hypot(side(0), side(1), side(2));
-};
-
 const largest = (values: Float64Array, straight: boolean): number =>
   values.reduce((most, value, i) => (i % 6 < 3 === straight ? Math.max(most, Math.abs(value)) : most), 0);
-
-/** How far and by how much a node may move and turn. Nodes in one place have no size to be held against. */
-const mostMotion = ({ held: { imposed } }: System, extent: number): readonly [move: number, turn: number] => {
-  const turned = largest(imposed, false);
-  const moved = largest(imposed, true) + turned * extent;
-  return [extent === 0 ? Number.POSITIVE_INFINITY : moved + ABSURD_SIZES * extent, turned + ABSURD_TURN];
-};
-
-const absurdMotion = (frame: ReadFrame, system: System, motions: Float64Array, extent: number): FrameProblem | null => {
-  const [move, turn] = mostMotion(system, extent);
-  for (const [dof, value] of motions.entries()) {
-    const straight = dof % 6 < 3;
-    const most = straight ? move : turn;
-    if (Math.abs(value) <= most) continue;
-    const where = `node "${frame.nodes[Math.floor(dof / 6)]?.id}"`;
-    const limit = straight ? `${ABSURD_SIZES} times the size of the frame` : `${ABSURD_TURN} radians`;
-    const what = `${DOFS[dof % 6]} is ${value.toExponential(3)}, more than ${limit}: absurd, the frame hardly resists its load; support or stiffen it, or give a part of the load (answers grow with it)`;
-    return problem('absurd', where, what);
-  }
-  return null;
-};
 
 const at = (values: Float64Array, start: number): Vec3 => [
   values[start] as number,
@@ -108,7 +72,7 @@ export const answerProblem = (
   endForces: Float64Array,
 ): FrameProblem | null => {
   const size = extentOf(frame);
-  const absurd = absurdMotion(frame, system, answer.motions, size);
+  const absurd = absurdMotion(frame, system, answer, size);
   if (absurd) return absurd;
   const extent = size || 1;
   const all = [endForces, system.held.loads, answer.reactions];
@@ -125,7 +89,7 @@ export const answerProblem = (
     return problem(
       'unbalanced',
       where,
-      `${DOFS[dof % 6]} is left unbalanced by ${left.toExponential(2)}: stiffnesses too far apart`,
+      `${DOFS[dof % 6]} is left unbalanced by ${left.toExponential(2)}: a mechanism there that rounding hides, or stiffnesses too far apart for the arithmetic`,
     );
   }
   const [sumForce, sumMoment] = outerSum(frame, system, answer);

@@ -67,20 +67,23 @@ interface Release {
   readonly endLoad: number;
 }
 
-/** Of a release across the member, two bending modes with shares of one size: which, and whether of one sign. */
+/** Of a released turn, bow and sway of its plane with shares of one size: which, and whether of one sign. */
 const pairOf = ({ a }: Release): readonly [number, number, number] | null => {
   const [p, q, more] = [...a.keys()].filter((mode) => a[mode] !== 0);
   if (p === undefined || q === undefined || more !== undefined) return null;
   return [p, q, Math.sign(a[p] as number) * Math.sign(a[q] as number)];
 };
 
-/** Modes of which nothing is left: released alone, or in a pair whose other half is gone. */
+/** Modes of which nothing is left: released alone, in a pair whose other half is gone, or in two pairs, of one sign and of two. */
 const goneOf = (releases: readonly Release[]): ReadonlySet<number> => {
   const gone = new Set<number>();
   for (const { a } of releases) {
     const [mode, more] = [...a.keys()].filter((each) => a[each] !== 0);
     if (mode !== undefined && more === undefined) gone.add(mode);
   }
+  const pairs = releases.map(pairOf).filter((pair) => pair !== null);
+  for (const [p, q, sign] of pairs)
+    if (pairs.some(([also, , other]) => also === p && other === -sign)) gone.add(p).add(q);
   for (let again = true; again; ) {
     again = false;
     for (const release of releases) {
@@ -105,6 +108,7 @@ const clean = (stiffness: Float64Array, fixed: Float64Array, releases: readonly 
   };
   const gone = goneOf(releases);
   for (const mode of gone) for (let j = 0; j < MODES; j++) set(mode, j, 0);
+  const alone = new Set(releases.filter((each) => pairOf(each) === null).map(({ a }) => a.findIndex((v) => v !== 0)));
   for (const release of releases) {
     const { a, endLoad } = release;
     const pair = pairOf(release);
@@ -126,6 +130,8 @@ const clean = (stiffness: Float64Array, fixed: Float64Array, releases: readonly 
       set(q, q, own);
       set(p, q, -sign * own);
     }
-    fixed[q] = (-endLoad - (a[p] as number) * (fixed[p] as number)) / (a[q] as number);
+    // Of a sway released by itself, what is left of its force is known already.
+    const [known, rest] = alone.has(q) ? [q, p] : [p, q];
+    fixed[rest] = (-endLoad - (a[known] as number) * (fixed[known] as number)) / (a[rest] as number);
   }
 };

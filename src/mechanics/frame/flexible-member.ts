@@ -76,11 +76,11 @@ const lastOf = (segments: readonly MemberSegment[]): MemberSegment => {
 };
 
 /**
- * How the last end gives way under forces and moments there while the first is held: 6 x 6 row-major, global axes, ux uy uz rx ry
- * rz. Throws RangeError, naming the segment, for one of no length or whose y runs along it.
+ * How a point fast to the last end (that end itself where none is given) gives way under forces and moments there while the first
+ * end is held: 6 x 6 row-major, global axes, ux uy uz rx ry rz. Throws RangeError, naming the segment, for one of no length or whose y
+ * runs along it.
  */
-export const chainFlexibility = (segments: readonly MemberSegment[]): Float64Array => {
-  const end = lastOf(segments).to;
+export const chainFlexibility = (segments: readonly MemberSegment[], end: Vec3 = lastOf(segments).to): Float64Array => {
   const sum = new Float64Array(36);
   segments.forEach((segment, i) => {
     const axes = localAxes(segment.from, segment.to, segment.y);

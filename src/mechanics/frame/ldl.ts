@@ -1,5 +1,5 @@
 /**
- * Dense symmetric L D L^T without pivoting. For stiffness and flexibility matrices, which are positive definite unless something is
+ * Symmetric L D L^T without pivoting, of whole or of stepped rows. For stiffness and flexibility matrices, which are positive definite unless something is
  * a mechanism: then a pivot vanishes, and its row names what moves freely.
  */
 
@@ -7,8 +7,10 @@ export type LdlFactor =
   | {
       readonly ok: true;
       readonly n: number;
-      /** n x n row-major: below the diagonal L (its own diagonal is 1), on the diagonal D, above it zeros. */
+      /** Stored as the matrix was: below the diagonal L (its own diagonal is 1), on the diagonal D, above it zeros. */
       readonly l: Float64Array;
+      /** Entry (i, j) stands at rows[i] + j. */
+      readonly rows: Int32Array;
       /** Where each row of L begins: zeros before. */
       readonly first: Int32Array;
       /** The smallest pivot as a share of the diagonal entry it came from, and its row (-1 when n = 0). Near 1e-12: nearly a mechanism. */
@@ -24,25 +26,38 @@ export type LdlFactor =
  */
 export const MECHANISM_RATIO = 1e-12;
 
+const wholeRows = (n: number): Int32Array => {
+  const rows = new Int32Array(n);
+  for (let i = 0; i < n; i++) rows[i] = i * n;
+  return rows;
+};
+
 /**
  * Factors a symmetric matrix, n x n row-major; only its lower triangle is read, and it is left as it was. Leading zeros of a row
- * stay zero in L, so a banded matrix costs n x band^2 instead of n^3 / 6. Not ok: the first row whose pivot vanishes, is negative
+ * stay zero in L, so a banded matrix costs n x band^2 instead of n^3 / 6, and need not be stored: with `rows`, entry (i, j) stands at
+ * rows[i] + j, and a row begins where the one before it ended with its diagonal. Not ok: the first row whose pivot vanishes, is negative
  * or is no number, with the pivot's share of the diagonal. `leastRatio` is for a caller who looks for mechanisms in another way.
  */
-export const factorLdl = (matrix: Float64Array, n: number, leastRatio = MECHANISM_RATIO): LdlFactor => {
-  if (matrix.length !== n * n) throw new RangeError(`factorLdl: ${matrix.length} entries are no ${n} x ${n} matrix`);
-  const l = new Float64Array(n * n);
+export const factorLdl = (
+  matrix: Float64Array,
+  n: number,
+  leastRatio = MECHANISM_RATIO,
+  rows: Int32Array = wholeRows(n),
+): LdlFactor => {
+  const wanted = n === 0 ? 0 : (rows[n - 1] as number) + n;
+  if (matrix.length !== wanted) throw new RangeError(`factorLdl: ${matrix.length} entries are no ${n} x ${n} matrix`);
+  const l = new Float64Array(matrix.length);
   const first = new Int32Array(n);
   let smallestPivotRatio = 1;
   let smallestPivotAt = n > 0 ? 0 : -1;
   for (let i = 0; i < n; i++) {
-    const row = i * n;
-    let from = 0;
+    const row = rows[i] as number;
+    let from = i === 0 ? 0 : Math.max(0, (rows[i - 1] as number) + i - row);
     while (from < i && matrix[row + from] === 0) from++;
     first[i] = from;
     // The row of L times D; divided by D at the end, so that both factors of the inner sum lie in rows.
     for (let j = from; j < i; j++) {
-      const other = j * n;
+      const other = rows[j] as number;
       let sum = matrix[row + j] as number;
       for (let k = Math.max(from, first[j] as number); k < j; k++)
         sum -= (l[row + k] as number) * (l[other + k] as number);
@@ -52,7 +67,7 @@ export const factorLdl = (matrix: Float64Array, n: number, leastRatio = MECHANIS
     let pivot = diagonal;
     for (let k = from; k < i; k++) {
       const scaled = l[row + k] as number;
-      const value = scaled / (l[k * n + k] as number);
+      const value = scaled / (l[(rows[k] as number) + k] as number);
       pivot -= scaled * value;
       l[row + k] = value;
     }
@@ -64,17 +79,17 @@ export const factorLdl = (matrix: Float64Array, n: number, leastRatio = MECHANIS
     }
     l[row + i] = pivot;
   }
-  return { ok: true, n, l, first, smallestPivotRatio, smallestPivotAt };
+  return { ok: true, n, l, rows, first, smallestPivotRatio, smallestPivotAt };
 };
 
 type Factored = Extract<LdlFactor, { readonly ok: true }>;
 
 /** The first half of a solution, in place: `rhs` (n) becomes L^-1 rhs. Leading zeros of rows and of `rhs` cost nothing. */
-export const forwardLdlInto = ({ n, l, first }: Factored, rhs: Float64Array): void => {
+export const forwardLdlInto = ({ n, l, rows, first }: Factored, rhs: Float64Array): void => {
   let from = 0;
   while (from < n && rhs[from] === 0) from++;
   for (let i = from + 1; i < n; i++) {
-    const row = i * n;
+    const row = rows[i] as number;
     let sum = rhs[i] as number;
     for (let k = Math.max(from, first[i] as number); k < i; k++) sum -= (l[row + k] as number) * (rhs[k] as number);
     rhs[i] = sum;
@@ -83,11 +98,11 @@ export const forwardLdlInto = ({ n, l, first }: Factored, rhs: Float64Array): vo
 
 /** Solves in place: `rhs` (n) becomes the solution. */
 export const solveLdlInto = (factor: Factored, rhs: Float64Array): void => {
-  const { n, l, first } = factor;
+  const { n, l, rows, first } = factor;
   forwardLdlInto(factor, rhs);
-  for (let i = 0; i < n; i++) rhs[i] = (rhs[i] as number) / (l[i * n + i] as number);
+  for (let i = 0; i < n; i++) rhs[i] = (rhs[i] as number) / (l[(rows[i] as number) + i] as number);
   for (let i = n - 1; i > 0; i--) {
-    const row = i * n;
+    const row = rows[i] as number;
     const value = rhs[i] as number;
     for (let k = first[i] as number; k < i; k++) rhs[k] = (rhs[k] as number) - (l[row + k] as number) * value;
   }

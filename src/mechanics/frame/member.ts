@@ -4,7 +4,7 @@ import { type Axes, localAxes } from './axes';
 import { DOFS, dofIndex } from './dofs';
 import { type Flexing, withEndSprings } from './end-springs';
 import { chainFlexibility, type MemberSegment } from './flexible-member';
-import { invert } from './ldl';
+import { factorLdl, invert } from './ldl';
 import { type FrameProblem, problem } from './problem';
 import type { ReadFrame, ReadMember, ReadSection } from './schema';
 import { END_DOFS, MODES, modeStiffness, modesOf, type Prism } from './timoshenko';
@@ -20,6 +20,8 @@ export interface FrameMember extends Flexing {
   readonly modes: Float64Array;
   /** Diagonal of its 12 x 12 in global axes before any end spring or release: what rounding is measured by. */
   readonly sizes: Float64Array;
+  /** Without its end springs. */
+  readonly bare: Pick<Flexing, 'stiffness' | 'fixed'>;
   /** Its own load, whole, global axes, acting at `loadAt`. */
   readonly load: Vec3;
   readonly loadAt: Vec3;
@@ -49,22 +51,39 @@ const turned = (local: Float64Array, axes: Axes): Float64Array => {
   return modes;
 };
 
-/** Stiffness of the six modes of a chain: the modes' forces taken to the last end, what gives way there, turned round. */
-const chainModeStiffness = (segments: readonly MemberSegment[], modes: Float64Array): Float64Array => {
-  const end = chainFlexibility(segments);
-  const flexibility = new Float64Array(MODES * MODES);
-  for (let a = 0; a < MODES; a++)
-    for (let b = 0; b < MODES; b++) {
-      let sum = 0;
-      for (let i = 0; i < 6; i++)
-        for (let j = 0; j < 6; j++)
-          sum +=
-            (modes[a * END_DOFS + 6 + i] as number) *
-            (end[i * 6 + j] as number) *
-            (modes[b * END_DOFS + 6 + j] as number);
-      flexibility[a * MODES + b] = sum;
-    }
-  return invert(flexibility, MODES);
+/** Stiffness of the six modes of a chain: what gives way at the middle of the line between its ends, turned round. */
+const chainModeStiffness = (
+  segments: readonly MemberSegment[],
+  [from, to]: readonly [Vec3, Vec3],
+  axes: Axes,
+): Float64Array | null => {
+  const middle = scale(add(from, to), 0.5);
+  const turn = (v: Vec3): Vec3 => [dot(v, axes[0]), dot(v, axes[1]), dot(v, axes[2])];
+  const seen = (place: Vec3): Vec3 => turn(subtract(place, middle));
+  const flexibility = chainFlexibility(
+    segments.map((each) => ({ ...each, from: seen(each.from), to: seen(each.to), y: turn(each.y) })),
+    [0, 0, 0],
+  );
+  const factor = factorLdl(flexibility, MODES);
+  if (!factor.ok || !flexibility.every(Number.isFinite)) return null;
+  const middleStiffness = invert(flexibility, MODES);
+  const half = length(subtract(to, from)) / 2;
+  /** Which motion at the middle each mode is, and how much of it a unit of the mode. */
+  const motions = [
+    [0, 1],
+    [3, 1],
+    [5, 1],
+    [1, -half],
+    [4, 1],
+    [2, half],
+  ] as const;
+  const stiffness = new Float64Array(MODES * MODES);
+  motions.forEach(([i, unitI], a) => {
+    motions.forEach(([j, unitJ], b) => {
+      stiffness[a * MODES + b] = unitI * unitJ * (middleStiffness[i * 6 + j] as number);
+    });
+  });
+  return stiffness;
 };
 
 /** Sum of the distributed loads, in the member's axes. */
@@ -75,15 +94,15 @@ const ownLoad = (member: ReadMember, axes: Axes): Vec3 =>
   );
 
 /**
- * An even load q: simply supported, each end takes half; held, the ends turn back with q L^2 / 12. By symmetry shear deformation
- * changes neither.
+ * An even load q: simply supported, each end takes half; held, the ends turn back with q L^2 / 12, a bow and no sway. By symmetry
+ * shear deformation changes neither.
  */
 const underLoad = ([x, y, z]: Vec3, lengthMm: number): Pick<Flexing, 'fixed' | 'endLoads'> => {
   const half = (q: number): number => (-q * lengthMm) / 2;
   const held = (q: number): number => (q * lengthMm * lengthMm) / 12;
   const ends = [half(x), half(y), half(z), 0, 0, 0];
   return {
-    fixed: Float64Array.of(0, 0, -held(y), held(y), held(z), -held(z)),
+    fixed: Float64Array.of(0, 0, held(y), 0, -held(z), 0),
     endLoads: Float64Array.of(...ends, ...ends),
   };
 };
@@ -114,7 +133,7 @@ const segmentsOf = (
   return segments;
 };
 
-/** Two nodes nearer than this share of their distance from the origin are one place. */
+/** Two nodes nearer than this share of the size of the frame, or of their distance from the origin, are one place. */
 const ONE_PLACE = 1e-12;
 
 /** Makes a member ready. Its names must be known. A problem for no length, an orientation along it, or a release too many. */
@@ -122,13 +141,20 @@ export const frameMember = (
   frame: ReadFrame,
   member: ReadMember,
   nodes: readonly [number, number],
+  extent: number,
 ): FrameMember | FrameProblem => {
   const where = `member "${member.id}"`;
   const place = (node: number): Vec3 => frame.nodes[node]?.xyz ?? [Number.NaN, Number.NaN, Number.NaN];
   const [from, to] = [place(nodes[0]), place(nodes[1])];
   const lengthMm = length(subtract(to, from));
-  if (lengthMm <= ONE_PLACE * Math.max(length(from), length(to)))
-    return problem('geometry', where, `it has no length: its ends lie at ${from.join(', ')}`);
+  if (lengthMm <= ONE_PLACE * Math.max(extent, length(from), length(to)))
+    return problem(
+      'geometry',
+      where,
+      lengthMm === 0
+        ? `it has no length: its ends lie at ${from.join(', ')}`
+        : `it has no length in a frame of ${extent.toPrecision(3)}: its ends lie ${lengthMm.toPrecision(3)} apart at ${from.join(', ')}`,
+    );
   const axes = localAxes(from, to, member.orientation);
   if (axes === null)
     return problem(
@@ -144,7 +170,14 @@ export const frameMember = (
   if (member.section === undefined) {
     const segments = segmentsOf(member, [from, to], prism);
     if ('ok' in segments) return segments;
-    stiffness = chainModeStiffness(segments, modes);
+    const chain = chainModeStiffness(segments, [from, to], axes);
+    if (chain === null)
+      return problem(
+        'unbalanced',
+        where,
+        'what its segments give way lies too far apart for the arithmetic: put nodes where they meet, or make them more alike',
+      );
+    stiffness = chain;
   } else stiffness = modeStiffness(prism(member.section), lengthMm);
   const q = ownLoad(member, axes);
   const bare: Flexing = { stiffness, ...underLoad(q, lengthMm) };
@@ -162,6 +195,7 @@ export const frameMember = (
     axes,
     lengthMm,
     modes,
+    bare,
     sizes: diagonal(stiffness, modes),
     load: scale(
       axes.reduce<Vec3>((sum, axis, i) => add(sum, scale(axis, q[i] as number)), [0, 0, 0]),

@@ -126,7 +126,28 @@ const nameOf = (item: unknown, key: unknown): string => {
   return typeof own === 'string' || typeof own === 'number' ? `"${own}"` : `number ${Number(key) + 1}`;
 };
 
-const formProblem = (issue: v.BaseIssue<unknown>): FrameProblem => {
+/** More names than these say less than their count. */
+const FEW_MEMBERS = 5;
+
+/** The members of a file, which may be no frame, that are made of a section or material; nothing for other parts of the file. */
+const usedBy = (file: unknown, list: string, name: string): string => {
+  if (list !== 'sections' && list !== 'materials') return '';
+  const given: unknown = (file as { readonly members?: unknown } | null)?.members;
+  const members: readonly unknown[] = Array.isArray(given) ? given : [];
+  const using = members.filter((each) => {
+    const { section, segments, material } = (each ?? {}) as Readonly<Record<string, unknown>>;
+    const parts = (Array.isArray(segments) ? segments : []).map((part) => part?.section);
+    const names = list === 'materials' ? [material] : [section, ...parts];
+    return names.some((used) => used !== undefined && String(used) === name);
+  });
+  if (using.length === 0) return '';
+  const named = using.map((member) => nameOf(member, members.indexOf(member)));
+  if (named.length === 1) return ` (of member ${named[0]})`;
+  if (named.length <= FEW_MEMBERS) return ` (of members ${named.join(', ')})`;
+  return ` (of member ${named[0]} and ${named.length - 1} more)`;
+};
+
+const formProblem = (file: unknown, issue: v.BaseIssue<unknown>): FrameProblem => {
   const path = (issue.path ?? []) as readonly { readonly key: unknown; readonly value: unknown }[];
   const [list, item, ...rest] = path;
   const kind = SINGULAR[String(list?.key)];
@@ -144,12 +165,12 @@ const formProblem = (issue: v.BaseIssue<unknown>): FrameProblem => {
       : missing
         ? `${inside} is missing`
         : `${inside} ${issue.message}, got ${issue.received}`;
-  return problem('form', where, what.trim());
+  return problem('form', where, what.trim() + (named ? usedBy(file, String(list?.key), String(item.key)) : ''));
 };
 
 /** A frame from anything, or the first thing that keeps it from being one, naming the member, node, section or material. */
 export const readFrame = (value: unknown): { readonly ok: true; readonly frame: ReadFrame } | FrameProblem => {
   const read = v.safeParse(frame, value);
   if (read.success) return { ok: true, frame: read.output };
-  return formProblem(read.issues[0]);
+  return formProblem(value, read.issues[0]);
 };

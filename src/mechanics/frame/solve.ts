@@ -1,6 +1,7 @@
 /** Solves a space frame: small motions, linear material, Timoshenko members. */
 import { answerProblem } from './balance';
 import { carryLoads } from './carry-loads';
+import { extentOf } from './extent';
 import { modeForces } from './inner-forces';
 import { mechanismOf } from './mechanism';
 import { type FrameMember, frameMember } from './member';
@@ -35,8 +36,9 @@ const endForcesOf = (member: FrameMember, m: number, deformations: Float64Array)
 
 const membersOf = (frame: ReadFrame, at: ReadonlyMap<string, number>): FrameMember[] | FrameProblem => {
   const members: FrameMember[] = [];
+  const extent = extentOf(frame);
   for (const each of frame.members) {
-    const made = frameMember(frame, each, [at.get(each.i) ?? Number.NaN, at.get(each.j) ?? Number.NaN]);
+    const made = frameMember(frame, each, [at.get(each.i) ?? Number.NaN, at.get(each.j) ?? Number.NaN], extent);
     if (!made.ok) return made;
     members.push(made);
   }
@@ -64,7 +66,7 @@ export const solveFrame = (model: FrameModel): FrameSolution | FrameProblem => {
   const reactions = held.loads.map((load, dof) => (held.fixed[dof] === 1 ? (inner[dof] as number) - load : 0));
   const endForces = members.map((member, m) => endForcesOf(member, m, deformations));
   const all = Float64Array.from(endForces.flatMap((forces) => Array.from(forces)));
-  const wrong = answerProblem(frame, system, { motions, inner, reactions }, all);
+  const wrong = answerProblem(frame, system, { motions, deformations, inner, reactions }, all);
   if (wrong) return wrong;
   const supported = new Set(frame.supports.map(({ node }) => node));
   return {

@@ -62,8 +62,8 @@ const ROUNDING = 2e-15;
  * apart. Which of both is judged afterwards; solving corrects for it.
  */
 const LIFT = 1e-12;
-/** 6000 free motions are a matrix of 288 MB. */
-const MOST_FREE = 6000;
+/** Entries of the matrix and as many of its factor: 2 x 400 MB, a minute. */
+const MOST_ENTRIES = 5e7;
 
 export const freely = (frame: ReadFrame, dof: number): FrameProblem =>
   problem(
@@ -81,39 +81,67 @@ export const systemOf = (frame: ReadFrame, members: readonly FrameMember[], held
   const dofs = order.flatMap((node) => DOFS.map((_, d) => 6 * node + d));
   const free = Int32Array.from(dofs.filter((dof) => held.fixed[dof] === 0));
   const n = free.length;
-  if (n > MOST_FREE) return problem('size', 'frame', `${n} free motions are more than ${MOST_FREE}`);
   const row = new Int32Array(held.fixed.length).fill(-1);
   free.forEach((dof, i) => {
     row[dof] = i;
   });
-  const matrix = new Float64Array(n * n);
+  const firsts = firstOfRows(members, row, n);
+  const entries = firsts.reduce((sum, first, i) => sum + i - first + 1, 0);
+  if (entries > MOST_ENTRIES) {
+    const what = `${frame.nodes.length} nodes so joined make ${entries} entries of a matrix, more than ${MOST_ENTRIES}: solve it in parts`;
+    return problem('size', 'frame', what);
+  }
+  const rows = new Int32Array(n);
+  for (let i = 0, end = 0; i < n; i++) {
+    rows[i] = end - (firsts[i] as number);
+    end += i - (firsts[i] as number) + 1;
+  }
+  const matrix = new Float64Array(entries);
   const sizes = Float64Array.from(free, (dof) => held.ground[dof] as number);
   sizes.forEach((k, i) => {
-    matrix[i * n + i] = k;
+    matrix[(rows[i] as number) + i] = k;
   });
-  for (const member of members) assemble(member, row, matrix, sizes);
+  for (const member of members) assemble(member, row, rows, matrix, sizes);
   const scales = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    const diagonal = matrix[i * n + i] as number;
+    const diagonal = matrix[(rows[i] as number) + i] as number;
     if (!(diagonal > ROUNDING * (sizes[i] as number))) return freely(frame, free[i] as number);
     scales[i] = 1 / Math.sqrt(diagonal);
   }
   for (let i = 0; i < n; i++)
-    for (let j = 0; j <= i; j++) {
-      const value = matrix[i * n + j] as number;
-      if (value !== 0) matrix[i * n + j] = value * (scales[i] as number) * (scales[j] as number);
+    for (let j = firsts[i] as number; j <= i; j++) {
+      const at = (rows[i] as number) + j;
+      matrix[at] = (matrix[at] as number) * (scales[i] as number) * (scales[j] as number);
     }
-  let factor = factorLdl(matrix, n, 0);
+  let factor = factorLdl(matrix, n, 0, rows);
   if (!factor.ok) {
-    for (let i = 0; i < n; i++) matrix[i * n + i] = 1 + LIFT;
-    factor = factorLdl(matrix, n, 0);
+    for (let i = 0; i < n; i++) matrix[(rows[i] as number) + i] = 1 + LIFT;
+    factor = factorLdl(matrix, n, 0, rows);
   }
   if (!factor.ok) return freely(frame, free[factor.at] as number);
   return { ok: true, members, held, free, scales, factor };
 };
 
-const assemble = (member: FrameMember, row: Int32Array, matrix: Float64Array, sizes: Float64Array): void => {
-  const n = sizes.length;
+/** The first column of every row in which a member can leave something: zeros before. */
+const firstOfRows = (members: readonly FrameMember[], row: Int32Array, n: number): Int32Array => {
+  const firsts = Int32Array.from({ length: n }, (_, i) => i);
+  for (const member of members) {
+    const own = Array.from({ length: END_DOFS }, (_, end) => row[globalDof(member, end)] as number).filter(
+      (i) => i >= 0,
+    );
+    const first = Math.min(...own);
+    for (const i of own) firsts[i] = Math.min(firsts[i] as number, first);
+  }
+  return firsts;
+};
+
+const assemble = (
+  member: FrameMember,
+  row: Int32Array,
+  rows: Int32Array,
+  matrix: Float64Array,
+  sizes: Float64Array,
+): void => {
   const k = endStiffness(member.stiffness, member.modes);
   for (let a = 0; a < END_DOFS; a++) {
     const i = row[globalDof(member, a)] as number;
@@ -121,7 +149,9 @@ const assemble = (member: FrameMember, row: Int32Array, matrix: Float64Array, si
     sizes[i] = (sizes[i] as number) + (member.sizes[a] as number);
     for (let b = 0; b < END_DOFS; b++) {
       const j = row[globalDof(member, b)] as number;
-      if (j >= 0 && j <= i) matrix[i * n + j] = (matrix[i * n + j] as number) + (k[a * END_DOFS + b] as number);
+      if (j < 0 || j > i) continue;
+      const at = (rows[i] as number) + j;
+      matrix[at] = (matrix[at] as number) + (k[a * END_DOFS + b] as number);
     }
   }
 };

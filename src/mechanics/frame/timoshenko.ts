@@ -3,9 +3,10 @@
  * ux uy uz rx ry rz at i, then at j. Iz resists bending in the x-y plane, Iy in the x-z plane. mm, N, MPa, rad, or any other
  * consistent units.
  *
- * An element has six ways to deform: stretch, twist, and for each plane the turn of either end against the chord. Their forces are
- * tension N, torque T, and the end moments mz_i, mz_j, my_i, my_j. End forces made from these six are in balance whatever the
- * rounding. Source: Przemieniecki, Theory of Matrix Structural Analysis (beam element with shear, from memory).
+ * An element has six ways to deform: stretch, twist, and for each plane a bow (one end turns against the other) and a sway (the sum of
+ * what both ends turn against the chord). Their forces are tension N, torque T, the even moment and half the length times the shear.
+ * Bow and sway of a straight element know nothing of each other, and of a bent one with its ends close together neither drowns the
+ * other, as the two ends' turns would. End forces made from these six are in balance whatever the rounding. Source: Przemieniecki, Theory of Matrix Structural Analysis (beam element with shear, from memory).
  */
 
 export interface Prism {
@@ -23,25 +24,21 @@ export interface Prism {
 export const MODES = 6;
 export const END_DOFS = 12;
 
-/** Bending in one plane: the moments at both ends for a turn of one end against the chord, [near, far]. */
+/** Bending in one plane: the forces of a bow and of a sway. */
 const bending = (ei: number, shear: number | undefined, shearMPa: number, lengthMm: number): [number, number] => {
   const phi = shear === undefined ? 0 : (12 * ei) / (shearMPa * shear * lengthMm * lengthMm);
-  const unit = ei / (lengthMm * (1 + phi));
-  return [(4 + phi) * unit, (2 - phi) * unit];
+  const bow = ei / lengthMm;
+  return [bow, (3 * bow) / (1 + phi)];
 };
 
-/** Forces of the six ways to deform, in the order N, T, mz_i, mz_j, my_i, my_j; 6 x 6 row-major. */
+/** Forces of the six ways to deform: stretch, twist, bow and sway about z, bow and sway about y; 6 x 6 row-major. */
 export const modeStiffness = (prism: Prism, lengthMm: number): Float64Array => {
   const k = new Float64Array(MODES * MODES);
   const { youngMPa, shearMPa } = prism;
   k[0] = (youngMPa * prism.areaMm2) / lengthMm;
   k[7] = (shearMPa * prism.jMm4) / lengthMm;
-  const [nearZ, farZ] = bending(youngMPa * prism.izMm4, prism.shearYMm2, shearMPa, lengthMm);
-  const [nearY, farY] = bending(youngMPa * prism.iyMm4, prism.shearZMm2, shearMPa, lengthMm);
-  k[14] = k[21] = nearZ;
-  k[15] = k[20] = farZ;
-  k[28] = k[35] = nearY;
-  k[29] = k[34] = farY;
+  [k[14], k[21]] = bending(youngMPa * prism.izMm4, prism.shearYMm2, shearMPa, lengthMm);
+  [k[28], k[35]] = bending(youngMPa * prism.iyMm4, prism.shearZMm2, shearMPa, lengthMm);
   return k;
 };
 
@@ -51,23 +48,23 @@ export const modesOf = (lengthMm: number): Float64Array => {
   const set = (mode: number, dof: number, value: number): void => {
     b[mode * END_DOFS + dof] = value;
   };
-  const per = 1 / lengthMm;
+  const per = 2 / lengthMm;
   set(0, 0, -1);
   set(0, 6, 1);
   set(1, 3, -1);
   set(1, 9, 1);
-  for (const mode of [2, 3]) {
-    set(mode, 1, per);
-    set(mode, 7, -per);
-  }
-  set(2, 5, 1);
+  set(2, 5, -1);
+  set(2, 11, 1);
+  set(3, 5, 1);
   set(3, 11, 1);
-  for (const mode of [4, 5]) {
-    set(mode, 2, -per);
-    set(mode, 8, per);
-  }
-  set(4, 4, 1);
+  set(3, 1, per);
+  set(3, 7, -per);
+  set(4, 4, -1);
+  set(4, 10, 1);
+  set(5, 4, 1);
   set(5, 10, 1);
+  set(5, 2, -per);
+  set(5, 8, per);
   return b;
 };
 

@@ -39,6 +39,27 @@ describe('a positive definite matrix', () => {
     expect([...lower]).toEqual([4, Number.NaN, 1, 3]);
   });
 
+  test('in stepped rows, without the zeros before them, is factored and solved to the same digits', () => {
+    // Rows that begin at 0, 0, 1, 1, 3 and 0.
+    const firsts = [0, 0, 1, 1, 3, 0];
+    const n = firsts.length;
+    const whole = new Float64Array(n * n);
+    const stepped: number[] = [];
+    const rows = Int32Array.from(firsts, (first, i) => {
+      const start = stepped.length - first;
+      for (let j = first; j <= i; j++) {
+        const value = i === j ? 4 + i : Math.sin(3 * i + j);
+        whole[i * n + j] = value;
+        stepped.push(value);
+      }
+      return start;
+    });
+    const rhs = Float64Array.from(firsts, (_, i) => Math.cos(i));
+    const got = factorLdl(Float64Array.from(stepped), n, undefined, rows);
+    expect(solveLdl(got, rhs)).toEqual(solveLdl(factorLdl(whole, n), rhs));
+    expect(() => factorLdl(whole, n, undefined, rows)).toThrow(RangeError);
+  });
+
   test('times its inverse is one', () => {
     fc.assert(
       fc.property(definite, ({ n, matrix }) => {
