@@ -30,7 +30,7 @@ test('pads are told as one; which way a part acts is held against what is told; 
   expect(bone).toEqual({
     id: 'a',
     forceN: { told: 10, low: expect.closeTo(0.4, 9), high: expect.closeTo(10, 9) },
-    sense: { holds: true, share: 0.25 },
+    sense: { holds: true, share: 0.25, against: 0.5 },
   });
   expect(ground).toMatchObject({ id: 'ground', forceN: { told: 7 }, sense: { share: 0.75 } });
 });
