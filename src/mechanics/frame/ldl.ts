@@ -48,6 +48,8 @@ export const factorLdl = (
   if (matrix.length !== wanted) throw new RangeError(`factorLdl: ${matrix.length} entries are no ${n} x ${n} matrix`);
   const l = new Float64Array(matrix.length);
   const first = new Int32Array(n);
+  /** D once more, side by side: the innermost sum reads it. */
+  const pivots = new Float64Array(n);
   let smallestPivotRatio = 1;
   let smallestPivotAt = n > 0 ? 0 : -1;
   for (let i = 0; i < n; i++) {
@@ -67,7 +69,7 @@ export const factorLdl = (
     let pivot = diagonal;
     for (let k = from; k < i; k++) {
       const scaled = l[row + k] as number;
-      const value = scaled / (l[(rows[k] as number) + k] as number);
+      const value = scaled / (pivots[k] as number);
       pivot -= scaled * value;
       l[row + k] = value;
     }
@@ -78,6 +80,7 @@ export const factorLdl = (
       smallestPivotAt = i;
     }
     l[row + i] = pivot;
+    pivots[i] = pivot;
   }
   return { ok: true, n, l, rows, first, smallestPivotRatio, smallestPivotAt };
 };
