@@ -106,7 +106,7 @@ test('the watch itself sees what is left standing', LONG_RUN, async ({ page, app
   expect((await leftOver(page)).leftovers).toEqual(['left over']);
 });
 
-test('sentence, stamps, side, labels, chosen bone and what-if go at once', async ({ page, appUrl }) => {
+test('sentence, stamps, side, labels, chosen bone and what-if go at once', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#demo=demo-handball&question=how');
   await page.getByText('The bones, heel to toe').click();
   await page.locator('.bone-list .choice').nth(1).click();

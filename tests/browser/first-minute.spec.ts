@@ -85,7 +85,7 @@ test('the door to the questions needs no case', async ({ page, appUrl }) => {
   await expect(page.locator('.case-line')).not.toContainText('Invented');
 });
 
-test('an invented example is one step away and says so', async ({ page, appUrl }) => {
+test('an invented example is one step away and says so', LONG_RUN, async ({ page, appUrl }) => {
   await withoutBands(page);
   await withoutPicture(page);
   for (const [example, heading] of [

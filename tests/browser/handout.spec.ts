@@ -145,7 +145,7 @@ test('a band that comes late does not take the figure off the page', LONG_RUN, a
   await expect(page.locator('.sheet-key')).toBeVisible();
 });
 
-test('a still is a PNG of 1920 x 1080 drawn off screen', async ({ page, appUrl }) => {
+test('a still is a PNG of 1920 x 1080 drawn off screen', LONG_RUN, async ({ page, appUrl }) => {
   await open(page, appUrl, '#view=say&question=why');
   await expect(page.locator('.stage[data-ready]')).toBeVisible();
   const [download] = await Promise.all([

@@ -188,23 +188,24 @@ test('stations are of any of the five bones, in multiples where forces have no s
   await expect(page.locator('dialog.calculation')).toContainText('not modelled here');
 });
 
-test('a patient reads the ratio, what raises it, and one step or many; no table of forces and no unit of stress', async ({
-  page,
-  appUrl,
-}) => {
-  await withoutPicture(page);
-  await open(page, appUrl, `${HOW}&reader=patient`);
-  await banded(page);
-  // Beyond the theory: more or less, and no number.
-  await expect(ratio(page)).toContainText('harder than');
-  expect(await ratio(page).locator('p').first().textContent()).not.toMatch(/\d/);
-  await fold(page, 'What raises the load here?').click();
-  await expect(page.locator('.contributors > li').first()).toBeVisible({ timeout: BANDS_MS });
-  await expect(page.getByRole('heading', { name: 'One step, or many?' })).toBeVisible();
-  await expect(page.getByRole('button', { name: 'The whole calculation, with its sources' })).toHaveCount(0);
-  await expect(page.locator('table.stations, table.figures')).toHaveCount(0);
-  expect((await page.locator('.note').textContent()) ?? '').not.toMatch(/N m|MPa|newton/);
-});
+test(
+  'a patient reads the ratio, what raises it, and one step or many; no table of forces and no unit of stress',
+  LONG_RUN,
+  async ({ page, appUrl }) => {
+    await withoutPicture(page);
+    await open(page, appUrl, `${HOW}&reader=patient`);
+    await banded(page);
+    // Beyond the theory: more or less, and no number.
+    await expect(ratio(page)).toContainText('harder than');
+    expect(await ratio(page).locator('p').first().textContent()).not.toMatch(/\d/);
+    await fold(page, 'What raises the load here?').click();
+    await expect(page.locator('.contributors > li').first()).toBeVisible({ timeout: BANDS_MS });
+    await expect(page.getByRole('heading', { name: 'One step, or many?' })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'The whole calculation, with its sources' })).toHaveCount(0);
+    await expect(page.locator('table.stations, table.figures')).toHaveCount(0);
+    expect((await page.locator('.note').textContent()) ?? '').not.toMatch(/N m|MPa|newton/);
+  },
+);
 
 test('what a single head carries is told to nobody, and why', async ({ page, appUrl }) => {
   await withoutPicture(page);

@@ -202,7 +202,7 @@ test(
   },
 );
 
-test('drags the break along the bone as a what-if that looks different', async ({ page, appUrl }) => {
+test('drags the break along the bone as a what-if that looks different', LONG_RUN, async ({ page, appUrl }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await open(page, appUrl);
   const grip = page.locator('.stage-grip');
