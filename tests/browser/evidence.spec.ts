@@ -44,7 +44,7 @@ test(
     await expect(lines.first()).toContainText(/^Of 100 such people/);
     await expect(lines.first().locator('svg')).toHaveCount(1);
     await page.locator('.more-counts').last().locator('summary').click();
-    const few = lines.filter({ hasText: 'So few people cannot tell' });
+    const few = lines.filter({ hasText: 'too few people to be sure' });
     expect(await few.count()).toBeGreaterThan(0);
     await expect(few.locator('svg')).toHaveCount(0);
     expect(await violations(page)).toEqual([]);
