@@ -71,6 +71,8 @@ export const study = v.strictObject({
   /** The same for whoever does not study: words, no figure but the number of a zone. */
   plain: text(100),
   level,
+  /** What `n` counts: people, unless their breaks were counted. */
+  nUnit: v.optional(countedUnit, 'people'),
   /** Nobody printed their level: the one above is taken for them, and that is said. */
   levelAssumed: v.optional(v.literal(true)),
   /** Further levels that took part, when the people were mixed. */

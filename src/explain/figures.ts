@@ -21,6 +21,7 @@ export const figuresOf = (study: Study): ArmFigures => {
     level: study.level,
     ...(study.levelAssumed === undefined ? {} : { levelAssumed: study.levelAssumed }),
     n: study.n,
+    nUnit: study.nUnit,
     time:
       study.time === null
         ? null

@@ -45,8 +45,11 @@ const saidIn = (facts: Facts): readonly HealingSaid[] =>
     ),
   ].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 
-const isDenied = ({ ruledOut }: Facts, healing: Healing): boolean =>
-  ruledOut.some((claim) => claim.subject === 'followUp' && OF_FINDING[claim.value.finding] === healing);
+/** Ruled out on that day or later: what was not there yet in an earlier follow-up denies nothing that a later one found. */
+const isDenied = ({ ruledOut }: Facts, { healing, on }: HealingSaid): boolean =>
+  ruledOut.some(
+    (claim) => claim.subject === 'followUp' && OF_FINDING[claim.value.finding] === healing && claim.value.on >= on,
+  );
 
 /** Null: no follow-up speaks of it. */
 export const healingSaid = (facts: Facts): HealingSaid | 'disputed' | null => {
@@ -56,7 +59,18 @@ export const healingSaid = (facts: Facts): HealingSaid | 'disputed' | null => {
   const surest = said.filter(({ status }) => status === 'confirmed').at(-1);
   const sameDay = said.some(({ on, healing }) => on === last.on && healing !== last.healing);
   const against = last.status !== 'confirmed' && surest !== undefined && surest.healing !== last.healing;
-  return sameDay || against || isDenied(facts, last.healing) ? 'disputed' : last;
+  return sameDay || against || isDenied(facts, last) ? 'disputed' : last;
+};
+
+const isBad = ({ healing }: HealingSaid): boolean => healing === 'delayed' || healing === 'nonunion';
+
+/** What holds for what comes next: the worse of the last confirmed day, which no mere report takes back; else what is reported alone. */
+const held = (facts: Facts): HealingSaid | null => {
+  const sure = saidIn(facts).filter((each) => each.status === 'confirmed' && !isDenied(facts, each));
+  const day = sure.at(-1)?.on;
+  if (day !== undefined) return sure.find((each) => each.on === day && isBad(each)) ?? null;
+  const told = healingSaid(facts);
+  return told === 'disputed' ? null : told;
 };
 
 /** Delayed union or nonunion since the treatment in force began: weeks of those who healed as planned are not this person's. */
@@ -64,8 +78,8 @@ export const healsBadly = (
   facts: Facts,
   since: IsoDate | null,
 ): { readonly healing: 'delayed' | 'nonunion'; readonly tag: ClaimTag; readonly on: IsoDate } | null => {
-  const said = healingSaid(facts);
-  if (said === null || said === 'disputed') return null;
+  const said = held(facts);
+  if (said === null) return null;
   const { healing, status, claims, on } = said;
   if (healing !== 'delayed' && healing !== 'nonunion') return null;
   return since !== null && on < since ? null : { healing, tag: { status, claims }, on };

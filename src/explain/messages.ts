@@ -104,6 +104,8 @@ export interface ArmFigures {
   readonly population: string;
   readonly level: Level;
   /** The level was not printed but taken. */
+  /** What `n` counts. */
+  readonly nUnit: CountedUnit;
   readonly levelAssumed?: true;
   readonly n: number | null;
   readonly time: {

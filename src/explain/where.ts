@@ -272,7 +272,8 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
   found.push(...gapFindings(s, injury, measured), ...classClashes(s, injury), ...apartFindings(s, injury));
-  for (const { index, claim, assumed } of record === null ? [] : toldClassesOf(record, measured))
+  const computed = record === null ? [] : toldClassesOf(record, measured);
+  for (const { index, claim, assumed } of computed)
     found.push(
       find(context, 'where', {
         id: `computedClass.${index + 1}`,
@@ -285,13 +286,19 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
         whatIf: injury.whatIf || (s.region?.whatIf ?? false),
       }),
     );
-  record?.classification.forEach((_, index) => {
+  record?.classification.forEach(({ rules }, index) => {
+    // What a measure says of this very break is for everybody: beyond a limit a surgeon is asked, whoever reads.
+    const own = rules?.some(({ by }) => by === 'measure')
+      ? computed.find((each) => each.index === index && each.assumed.length === 0)
+      : undefined;
     found.push(
       ...textFinding(context, 'where', {
         id: `classification.${index + 1}`,
         at: { kind: 'classification', injury: injury.value, index },
-        whatIf: injury.whatIf,
-        readers: ['study'],
+        whatIf: injury.whatIf || (s.region?.whatIf ?? false),
+        ...(own === undefined
+          ? { readers: ['study'] as const }
+          : { depth: 'claim' as const, as: givenOf(own.claim), claims: [own.claim] }),
       }),
     );
   });

@@ -68,7 +68,7 @@ const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Ru
     option: namesFor(content, reader).option(arm.option),
     figures,
     population: peopleOfStudy(content, arm.study, reader),
-    n: arm.n === null ? '' : fill(PARTS.people, { n: arm.n }),
+    n: arm.n === null ? '' : fill(arm.nUnit === 'people' ? PARTS.people : PARTS.breaks, { n: arm.n }),
   });
 };
 

@@ -22,6 +22,7 @@ const THIRD: Study = {
   plain: 'nobody, this is invented',
   level: 'professional',
   n: 20,
+  nUnit: 'people',
   time: {
     endpoint: 'match play',
     centreWeeks: 11,

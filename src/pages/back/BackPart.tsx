@@ -31,7 +31,7 @@ const Row = ({ row }: { readonly row: RangeRow }) => {
         {row.arms.map((arm) => (
           <li key={arm.study}>
             {sourceName(content, arm.source)}: {peopleOfStudy(content, arm.study, reader)}
-            {arm.n === null ? '' : `, ${say('back.n', { n: arm.n })}`}
+            {arm.n === null ? '' : `, ${say(arm.nUnit === 'people' ? 'back.n' : 'back.nBreaks', { n: arm.n })}`}
           </li>
         ))}
       </ul>

@@ -230,6 +230,7 @@ export const PARTS = {
   plainTime: 'it took {weeks} {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
+  breaks: ', {n} breaks',
   who: ' ({who})',
   comparisonAlone: '{what}: {first} without an operation, {second} with one ({source}).',
   comparison: '{what} in {first} without an operation, in {second} with one ({source})',

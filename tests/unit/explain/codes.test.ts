@@ -173,6 +173,13 @@ describe('a later visit', () => {
     }
   });
 
+  test('what was not there yet in an earlier follow-up denies nothing that a later one found', () => {
+    const notYet = found('united', { ...CONFIRMED, status: 'ruledOut' } as never, '2026-05-02');
+    expect(later(notYet, found('united', CONFIRMED, '2026-08-01'))[0]?.text).toBe('S92.354D');
+    const notLater = found('united', { ...CONFIRMED, status: 'ruledOut' } as never, '2026-08-01');
+    expect(later(found('united'), notLater)[0]?.text).toBe('S92.354D S92.354G S92.354K');
+  });
+
   test('of a stress fracture as of a break; of a joint the list knows the later visit alone', () => {
     const stress: Stated = ['injury', idOf<InjuryId>('mt5-proximal-shaft')];
     expect(texts(stress, found('tender'))[0]).toBe('M84.374D M84.374G M84.374K');
@@ -192,6 +199,18 @@ describe('delayed union and nonunion', () => {
     const back = findingsOf(case_(nonunion), 'back');
     expect(back.filter(({ depth }) => depth === 'sentence').map(({ message }) => message.id)).toEqual(['healsSlowly']);
     expect(back.some(({ message }) => message.id === 'backDates')).toBe(false);
+  });
+
+  test('lead though a report says otherwise later: only what is confirmed takes them back', () => {
+    const report: Stated = ['followUp', { finding: 'united', on: on('2026-09-10') }, REPORTED];
+    const leads = (...stated: readonly Stated[]) =>
+      findingsOf(case_(...stated), 'back').flatMap(({ depth, message }) => (depth === 'sentence' ? [message.id] : []));
+    expect(leads(nonunion, report)).toEqual(['healsSlowly']);
+    const confirmed: Stated = ['followUp', { finding: 'united', on: on('2026-09-10') }];
+    expect(leads(nonunion, report, confirmed)).not.toContain('healsSlowly');
+    // Two of one day: the worse stands.
+    const sameDay: Stated = ['followUp', { finding: 'united', on: on('2026-07-10') }];
+    expect(leads(nonunion, sameDay)).toEqual(['healsSlowly']);
   });
 
   test('are told as reported where nobody confirmed them, and no longer after a later union', () => {
