@@ -26,6 +26,8 @@ export interface CodeFacts {
 export type CodeChoice =
   /** Nothing did: all that the list offers are given. */
   | 'open'
+  /** The list has more than one code for this injury, whatever is stated. */
+  | 'severalFit'
   /** The list offers two, and nothing that is kept here tells them apart. */
   | 'ofTwo'
   /** A measured gap went before the word that nothing is displaced. */

@@ -43,7 +43,7 @@ const chosenCodes = (
   gap: boolean,
 ): Chosen => {
   const { codes, codesWhen, classification } = injury;
-  if (codesWhen.length === 0) return { codes, choice: [] };
+  if (codesWhen.length === 0) return { codes, choice: codes.length > 1 ? ['severalFit'] : [] };
   const ofClass = classes.flatMap((c) => {
     const when = codesWhen.find((w) => w.classes.includes(classification[c.index]?.id ?? ''));
     return when === undefined ? [] : [{ when, assumed: c.assumed.length > 0 }];

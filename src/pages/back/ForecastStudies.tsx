@@ -6,14 +6,25 @@ import { formatNumber, peopleOfStudy, sourceName } from '../../wording';
 import { usePages, useSession } from '../context';
 import { wordKey } from '../words';
 
+/** How many were counted: people, or their breaks. */
+const useSize = () => {
+  const { say } = usePages();
+  const studies = useSession((state) => state.content.studies);
+  return ({ id, n }: Pick<TimedArm, 'id' | 'n'>): string => {
+    const isBreaks = studies.some((study) => study.id === id && study.nUnit === 'breaks');
+    return n === null ? '' : say(isBreaks ? 'back.nBreaks' : 'back.n', { n });
+  };
+};
+
 const Fitted = ({ arm, spread }: { readonly arm: FittedArm; readonly spread: StudySpread | undefined }) => {
   const { say } = usePages();
+  const size = useSize();
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   return (
     <li>
       <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}: {peopleOfStudy(content, arm.id, reader)},{' '}
-      {say('back.n', { n: arm.n })}.{' '}
+      {size(arm)}.{' '}
       {spread !== undefined &&
         spread.ten !== null &&
         spread.half !== null &&
@@ -30,6 +41,7 @@ const Fitted = ({ arm, spread }: { readonly arm: FittedArm; readonly spread: Stu
 
 const Aside = ({ arms, title }: { readonly arms: readonly TimedArm[]; readonly title: string }) => {
   const { say } = usePages();
+  const size = useSize();
   const content = useSession((state) => state.content);
   const reader = useSession((state) => state.reader);
   return arms.length === 0 ? null : (
@@ -40,7 +52,7 @@ const Aside = ({ arms, title }: { readonly arms: readonly TimedArm[]; readonly t
           <li key={arm.id}>
             <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}:{' '}
             {peopleOfStudy(content, arm.id, reader)}
-            {arm.n === null ? '' : `, ${say('back.n', { n: arm.n })}`}.{' '}
+            {arm.n === null ? '' : `, ${size(arm)}`}.{' '}
             {say('forecast.centre', { weeks: formatNumber(arm.centreWeeks), centre: say(`centre.${arm.centre}`) })}
           </li>
         ))}

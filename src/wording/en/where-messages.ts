@@ -280,6 +280,11 @@ export const WHERE_SENTENCES = {
     broadcast: 'nothing chose among the codes',
     study: 'one of several that fit, as neither a class nor displacement decides',
   },
+  'code.assumed.severalFit': {
+    patient: 'the list offers more than one',
+    broadcast: 'the list offers more than one',
+    study: 'one of those that the list offers for this injury, which of them is for whoever codes',
+  },
   'code.assumed.ofTwo': {
     patient: 'the list offers two',
     broadcast: 'the list offers two',
