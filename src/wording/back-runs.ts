@@ -67,7 +67,7 @@ const dependsRuns = (pen: Pen, { endpoint, ranges, without, disagree }: MessageO
   const found = pen.content.contradictions.find(({ id }) => id === disagree);
   if (found === undefined) return weeks;
   const sides = found.sides.map(({ says, evidence: { source, mark } }) =>
-    fillRuns(P.side, {
+    fillRuns(pen.reader === 'patient' ? P.sidePlain : P.side, {
       says: { text: says.replace(/\.$/, ''), mark },
       source: source === null ? PARTS.nothing : sourceName(pen.content, source),
     }),

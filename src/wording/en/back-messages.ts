@@ -91,5 +91,7 @@ export const BACK_PARTS = {
   slowest: ' The slowest took {high} weeks.',
   levels: ' That is {levels}.',
   side: '{says} ({source}).',
+  /** A patient asks what was found, not by whom: the source stands behind the figure and in the list. */
+  sidePlain: '{says}.',
   counting: '. Counted: {who}.',
 } as const;

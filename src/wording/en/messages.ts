@@ -106,12 +106,14 @@ export const SENTENCES = {
     study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
   },
   brokenAgain: {
-    patient: 'the bone broke again on {date}, so the weeks counted before no longer hold',
+    patient:
+      'the bone broke again on {date}, so the weeks counted before no longer hold. If nobody has looked at it since, have it seen today',
     broadcast: 'the bone broke again on {date}, so the weeks counted before no longer hold',
     study: 'refracture on {date}: weeks counted from the earlier start no longer apply',
   },
   'brokenAgain.joint': {
-    patient: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
+    patient:
+      'the joint gave way again on {date}, so the weeks counted before no longer hold. If nobody has looked at it since, have it seen today',
     broadcast: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
     study: 'renewed failure of the joint on {date}: weeks counted from the earlier start no longer apply',
   },

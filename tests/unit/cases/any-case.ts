@@ -39,13 +39,8 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   displacement: fc.oneof(
     fc.constant({ displaced: false }),
     fc.constant({ displaced: false, mm: 0 }),
-    merged(
-      fc.constant({ displaced: true }),
-      maybe(
-        'mm',
-        upTo(30).filter((mm) => mm > 0),
-      ),
-    ),
+    // Apart by nothing is refused.
+    merged(fc.constant({ displaced: true }), maybe('mm', fc.double({ min: 0.1, max: 30, noNaN: true }))),
   ),
   onset: fc.constantFrom(...subjectValues.onset.options),
   mechanism: id,

@@ -11,6 +11,7 @@ import {
   ONSETS,
   type OptionId,
   READERS,
+  type Reader,
   type RegionId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
@@ -28,10 +29,10 @@ import {
 } from '../../tools/explained';
 
 const day = (text: string) => text as IsoDate;
-const told = (file: CaseFile, id: string): string => {
+const told = (file: CaseFile, id: string, reader: Reader = 'broadcast'): string => {
   const explanation = explained(file);
   const finding = findingNamed(explanation, id);
-  return finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'broadcast'));
+  return finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, reader));
 };
 
 describe('a rumour against a scan', () => {
@@ -63,6 +64,8 @@ describe('a bone that breaks again', () => {
     expect(explanation.start).toBeNull();
     expect(findingNamed(explanation, 'back.dates')).toBeUndefined();
     expect(told(again(CONFIRMED), 'back.brokenAgain')).toMatch(/^The bone broke again on 5 November 2026/);
+    for (const said of [CONFIRMED, REPORTED])
+      expect(told(again(said), 'back.brokenAgain', 'patient'), said.status).toMatch(/have it seen today\.$/);
   });
 
   it('is hedged while it is only reported', () => {

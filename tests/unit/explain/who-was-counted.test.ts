@@ -142,6 +142,8 @@ describe('where studies disagree on which treatment is quicker', () => {
     expect(lead).not.toMatch(/depends on the treatment/i);
     const zone2 = leadOf(explained(caseOf(hurt('mt5-metaphyseal'))), reader);
     expect(zone2).toMatch(/^Studies disagree[.:]/);
+    // Whoever found it is named to those who tell and learn alone.
+    expect(zone2.includes('Mologne')).toBe(reader !== 'patient');
     expect(zone2.search(/\d weeks/)).toBeGreaterThan(zone2.indexOf('Sport was much later in a cast'));
   });
 
