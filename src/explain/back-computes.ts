@@ -99,6 +99,8 @@ export const lookAgain = compute(
   },
 );
 
+export const backGrowing = compute('back.growing', () => message('backGrowing', {}));
+
 export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>
   message('brokenAgain', inputs),
 );

@@ -3,6 +3,7 @@ import { type FindingId, type InjuryId, idOf, type Level, type OptionId } from '
 import { isQuotable, weeksBetween } from '../recovery';
 import {
   backDates,
+  backGrowing,
   backNoRange,
   backRange,
   backUnknown,
@@ -29,7 +30,7 @@ import { scoredFindings } from './kept-forecasts';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
-import type { Situation } from './situation';
+import { mayGrow, type Situation } from './situation';
 import { classSoonerFindings, harmFindings, soonerFindings } from './sooner';
 import { stageFindings } from './stages';
 import { textFinding } from './texts';
@@ -219,6 +220,17 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
       }),
     );
   } else {
+    // Weeks of adults are kept from a patient who grows (told-to.ts): this stands in their place.
+    if (mayGrow(s))
+      found.push(
+        find(context, 'back', {
+          id: 'growing',
+          depth: 'sentence',
+          compute: backGrowing,
+          inputs: {},
+          readers: ['patient'],
+        }),
+      );
     const again = known.brokenAgain;
     if (again !== null)
       found.push(

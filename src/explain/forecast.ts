@@ -19,7 +19,7 @@ import {
 import { type ExplainedForecast, explainedForecast, type ForecastEvent, type ForecastInputs } from './forecast-steps';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
-import type { Situation } from './situation';
+import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
 
 /**
@@ -73,7 +73,8 @@ export interface CaseForecast {
 /** Every endpoint with a study to show, in the order in which people of this level ask. None while class or treatment is open. */
 export const forecastsOf = (s: Situation): readonly CaseForecast[] => {
   const { context, injury, known } = s;
-  if (injury === null || known.option === null || isSecond(s)) return [];
+  // All whom the studies counted were grown.
+  if (injury === null || known.option === null || isSecond(s) || mayGrow(s)) return [];
   const base: Omit<ForecastInputs, 'endpoint' | 'events'> = {
     injury: injury.value,
     option: known.option.value,

@@ -40,7 +40,7 @@ import type { BackMessages } from './back-messages';
 import type { CodeMessages } from './code-messages';
 import type { ForecastMessages } from './forecast-messages';
 import type { LoadMessages } from './load-messages';
-import type { StageMessages } from './stage-messages';
+import type { StageMessages, WeeksElsewhere } from './stage-messages';
 import type { SupportMessages } from './support-messages';
 import type { TroubleMessages } from './trouble-messages';
 
@@ -234,6 +234,8 @@ export interface Messages
   // Options
   optionsUsual: { readonly injury: InjuryId; readonly options: readonly OptionId[] };
   optionsUnknown: Record<string, never>;
+  /** The treatment in force is none of those that the content lists for this class. */
+  optionNotUsual: { readonly injury: InjuryId; readonly option: OptionId };
   trialArms: {
     readonly trial: string;
     readonly design: Comparison['design'];
@@ -262,6 +264,8 @@ export interface Messages
   backClash: Record<string, never>;
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
+  /** All whose weeks are known were grown. */
+  backGrowing: Record<string, never>;
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };
   /** Delayed union or nonunion that a follow-up states. */
   healsSlowly: { readonly claim: ClaimTag; readonly healing: 'delayed' | 'nonunion'; readonly on: IsoDate };
@@ -288,6 +292,8 @@ export interface Messages
       readonly weeks: Quantity;
       readonly dates: { readonly from: IsoDate; readonly to: IsoDate } | null;
     } | null;
+    /** Why usual weeks are not this person's, and those weeks; `weeks` and `dates` are null then. */
+    readonly elsewhere: (WeeksElsewhere & { readonly weeks: Quantity | null; readonly openEnded: boolean }) | null;
   };
   followUpWeek: {
     readonly claim: ClaimTag;

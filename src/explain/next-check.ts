@@ -12,6 +12,7 @@ import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
 import { isStagePassed, stageNow } from './stage-now';
 import type { Finding } from './types';
+import { weeksElsewhere } from './weeks-hold';
 
 interface CheckInputs {
   readonly injury: InjuryId;
@@ -21,12 +22,14 @@ interface CheckInputs {
   readonly start: IsoDate | null;
   /** Week in which this stage ends by the clinic of this case. */
   readonly ownWeek: number | null;
+  /** Whether the usual weeks are this person's. */
+  readonly hold: boolean;
 }
 
 export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckInputs) => {
   const injury = content.injuries.find(({ id }) => id === inputs.injury);
   if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
-  const { stage, stated, start, ownWeek } = inputs;
+  const { stage, stated, start, ownWeek, hold } = inputs;
   const rows = stagesOf(injury, inputs.option);
   const at = rows.findIndex((row) => row.stage === stage);
   if (at < 0) throw new RangeError(`no stage ${stage} of ${inputs.injury}`);
@@ -36,15 +39,16 @@ export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckIn
   const together = begun !== null && calendar[at + 1]?.fromWeek === begun;
   const until = together ? at + 1 : at;
   const usual = calendar[until];
-  const week = ownWeek ?? usual?.toWeek ?? null;
+  const week = ownWeek ?? (hold ? (usual?.toWeek ?? null) : null);
   return message('nextCheck', {
     stage,
     also: together ? (rows[until]?.stage ?? null) : null,
     next: rows[until + 1]?.stage ?? null,
     stated,
     own: ownWeek !== null,
+    ask: ownWeek === null && !hold,
     week: week === null ? null : { value: week, unit: 'week' },
-    date: ownWeek === null ? (usual?.toDate ?? null) : null,
+    date: ownWeek === null && hold ? (usual?.toDate ?? null) : null,
   });
 });
 
@@ -59,6 +63,7 @@ export const nextCheckFinding = (s: Situation, injury: Injury): readonly Finding
   const shared = { id: 'nextCheck', depth: 'claim', readers: ['patient'], whatIf: s.injury?.whatIf ?? false } as const;
   if (isStagePassed(s, injury, option.value))
     return [find(s.context, 'back', { ...shared, compute: stepNotKnown, inputs: {}, unsure: 'notStated' })];
+  const hold = weeksElsewhere(s) === null;
   const row = stagesOf(injury, option.value).find(({ stage }) => stage === now.stage);
   const own = Object.hasOwn(s.facts.clinic.stages, now.stage) ? s.facts.clinic.stages[now.stage]?.weeks : null;
   return [
@@ -71,8 +76,9 @@ export const nextCheckFinding = (s: Situation, injury: Injury): readonly Finding
         ...now,
         start: start?.value ?? null,
         ownWeek: own?.to ?? null,
+        hold,
       },
-      evidence: row === undefined ? [] : [row.evidence],
+      evidence: row === undefined || !hold ? [] : [row.evidence],
       claims: [option, start].flatMap((known) => (known === null || known.whatIf ? [] : [tagOf(known)])),
     }),
   ];

@@ -17,6 +17,11 @@ export const optionsUsual = compute('options.usual', ({ content }, inputs: { rea
   return message('optionsUsual', { injury: injury.id, options: injury.options });
 });
 
+export const optionNotUsual = compute(
+  'options.notUsual',
+  (_, inputs: { readonly injury: InjuryId; readonly option: OptionId }) => message('optionNotUsual', inputs),
+);
+
 export const trialArms = compute(
   'options.trial',
   ({ content }, inputs: { readonly injury: InjuryId; readonly trial: string }) => {
@@ -114,6 +119,19 @@ export const optionsFindings = (s: Situation, bands: boolean): readonly Finding[
     const injury = s.injury.value;
     const options = s.injuryRecord?.options ?? [];
     const whatIf = s.injury.whatIf;
+    const { option: own } = s.known;
+    // Said beside the treatment: what follows of weights, weeks and steps is of others.
+    if (own !== null && s.injuryRecord !== null && !options.includes(own.value))
+      found.push(
+        find(context, 'options', {
+          id: 'notUsual',
+          depth: 'claim',
+          compute: optionNotUsual,
+          inputs: { injury, option: own.value },
+          claims: [tagOf(s.injury), tagOf(own)],
+          whatIf,
+        }),
+      );
     found.push(
       find(context, 'options', {
         id: 'usual',

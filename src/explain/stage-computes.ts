@@ -11,7 +11,7 @@ import { hundredths, sizeMayBeTold } from './how-computes';
 import { REFERENCE_ACTIVITY } from './loads';
 import type { MessageOf } from './messages';
 import { type ShareRun, shareLoadsFor } from './stage-loads';
-import type { ShareRatio } from './stage-messages';
+import type { ShareRatio, WeeksElsewhere } from './stage-messages';
 
 /** The stages that hold for an option: its own and those of every option, in the order of the content. */
 export const stagesOf = (injury: Injury, option: OptionId | null): Injury['stages'] => {
@@ -28,6 +28,8 @@ interface StageInputs {
   readonly start: IsoDate | null;
   /** Weeks that the clinic of this case set itself. */
   readonly own: { readonly from: number; readonly to: number } | null;
+  /** Why the usual weeks are not this person's. */
+  readonly elsewhere: WeeksElsewhere | null;
 }
 
 const ownWeeks = ({ own, start }: StageInputs): MessageOf<'stageUsual'>['args']['own'] =>
@@ -46,16 +48,26 @@ export const stageUsual = compute('back.stage', ({ content }, inputs: StageInput
   const day = calendarOf(stages, inputs.start)[inputs.index];
   if (row === undefined || day === undefined) throw new RangeError(`no stage ${inputs.index} for ${inputs.injury}`);
   const { fromWeek, toWeek, fromDate, toDate } = day;
-  return message('stageUsual', {
-    stage: row.stage,
-    number: inputs.index + 1,
-    of: stages.length,
-    weeks:
-      fromWeek === null ? null : { value: fromWeek, unit: 'week', lowHigh: [fromWeek, toWeek ?? fromWeek] as const },
-    openEnded: toWeek === null,
-    dates: fromDate === null ? null : { from: fromDate, to: toDate },
-    own: ownWeeks(inputs),
-  });
+  const weeks: Quantity | null =
+    fromWeek === null ? null : { value: fromWeek, unit: 'week', lowHigh: [fromWeek, toWeek ?? fromWeek] };
+  const openEnded = toWeek === null;
+  const { elsewhere } = inputs;
+  const shared = { stage: row.stage, number: inputs.index + 1, of: stages.length, own: ownWeeks(inputs) };
+  return elsewhere === null
+    ? message('stageUsual', {
+        ...shared,
+        weeks,
+        openEnded,
+        dates: fromDate === null ? null : { from: fromDate, to: toDate },
+        elsewhere: null,
+      })
+    : message('stageUsual', {
+        ...shared,
+        weeks: null,
+        openEnded: true,
+        dates: null,
+        elsewhere: { ...elsewhere, weeks, openEnded },
+      });
 });
 
 const stageIn = ({ content }: Context, id: StageId): Stage => {

@@ -11,6 +11,12 @@ export interface ShareRatio {
   readonly ratio: Quantity;
 }
 
+/** Why usual weeks of the steps are not this person's. */
+export type WeeksElsewhere =
+  | { readonly why: 'broken again' | 'heals badly' | 'grows' }
+  /** `option`: the treatment whose weeks they are. */
+  | { readonly why: 'not usual' | 'treatment not stated'; readonly option: OptionId };
+
 export interface StageMessages {
   /** How much of the body's weight may go on the foot, and what a bathroom scale then shows. */
   stageToday: {
@@ -91,6 +97,8 @@ export interface StageMessages {
     readonly stated: boolean;
     /** The week is one that the clinic of this case set. */
     readonly own: boolean;
+    /** Usual weeks are not this person's: none is told. */
+    readonly ask: boolean;
     readonly week: Quantity | null;
     readonly date: IsoDate | null;
   };

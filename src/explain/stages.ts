@@ -5,7 +5,7 @@ import { find } from './build';
 import { criteriaIn, isOfOptions, optionsInQuestion } from './in-question';
 import { nextCheckFinding } from './next-check';
 import { currentTreatment, tagOf } from './resolve';
-import { isUnder12, type Situation } from './situation';
+import { isUnder12, mayGrow, type Situation } from './situation';
 import {
   type ShareBand,
   sharesOf,
@@ -21,6 +21,7 @@ import { stageLoadFindings } from './stage-load-findings';
 import { isStagePassed, stageNow } from './stage-now';
 import { type TextSpec, textFinding } from './texts';
 import type { Finding } from './types';
+import { weeksElsewhere } from './weeks-hold';
 
 const PERCENT = 100;
 
@@ -35,7 +36,7 @@ const ownShare = (s: Situation, stage: StageId): ShareBand | null => {
 
 /**
  * The treatment whose weights are told: a confirmed one that no break anew ended, and under which the bone heals. What the content says of a boot it says of breaks that
- * usually get one: under an injury for which it is not usual, after a mere report, or with another treatment said since that allows
+ * usually get one, and of adults: under an injury for which it is not usual, in a foot that grows, after a mere report, or with another treatment said since that allows
  * less, weight as pain allows could do harm, and how much is for the clinic to say. That no weight is allowed may always be told.
  */
 const weighedOption = (s: Situation, record: Stage): OptionId | null => {
@@ -45,7 +46,7 @@ const weighedOption = (s: Situation, record: Stage): OptionId | null => {
   const most = (of: OptionId): number => weightOf(record, of)?.share?.high ?? 1;
   if (most(option.value) === 0) return option.value;
   const usual = s.injuryRecord?.options.includes(option.value) ?? false;
-  if (option.status !== 'confirmed' || brokenAgain !== null || healsBadly !== null || !usual) return null;
+  if (option.status !== 'confirmed' || brokenAgain !== null || healsBadly !== null || !usual || mayGrow(s)) return null;
   const inForce = currentTreatment(s.facts);
   const since = s.facts.treatments.slice(inForce === null ? 0 : s.facts.treatments.indexOf(inForce) + 1);
   return since.some(({ value }) => most(value.option) < most(option.value)) ? null : option.value;
@@ -248,6 +249,7 @@ const dangerFigures = (s: Situation): readonly Finding[] => {
 export const stageFindings = (s: Situation, injury: Injury, bands: boolean): readonly Finding[] => {
   const { context, known } = s;
   const option = known.option?.value ?? null;
+  const elsewhere = weeksElsewhere(s);
   const whatIf = s.injury?.whatIf ?? false;
   const rows = stagesOf(injury, option).map((row) => ({
     row,
@@ -268,6 +270,7 @@ export const stageFindings = (s: Situation, injury: Injury, bands: boolean): rea
           index,
           start: known.start?.value ?? null,
           own: ownNotes(s, row.stage)?.weeks ?? null,
+          elsewhere,
         },
         evidence: [row.evidence],
         claims: known.start === null ? [] : [tagOf(known.start)],

@@ -7,7 +7,7 @@
 import { type OptionId, READERS, type Reader } from '../ids';
 import type { ClaimValue, MessageId, MessageOf, TextAddress } from './messages';
 import { tagOf } from './resolve';
-import type { Situation } from './situation';
+import { mayGrow, type Situation } from './situation';
 import { recordOf, troubleCounts } from './troubles';
 import type { Finding } from './types';
 
@@ -31,6 +31,28 @@ const FOR_OTHERS: ReadonlySet<MessageId> = new Set<MessageId>([
 const TEXTS_FOR_OTHERS: ReadonlySet<TextAddress['kind']> = new Set<TextAddress['kind']>([
   'factorLimit',
   'factorAgainst',
+]);
+
+/** Weeks and counts of groups of people, all of them grown and treated for the first time. */
+const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
+  'backRange',
+  'backDepends',
+  'backClasses',
+  'backClassNotStated',
+  'backDates',
+  'backSooner',
+  'backHarm',
+  'backNoRange',
+  'troubleCount',
+  'troublesNotCounted',
+  'studiesDisagree',
+]);
+/** The same, of the time until a point is reached: none of it holds where the bone broke again or does not heal as hoped. */
+const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
+  'backRange',
+  'backDates',
+  'backSooner',
+  'forecastNot',
 ]);
 
 /** The person who reads knows it, or it only sets up a drawing. */
@@ -121,7 +143,12 @@ const isNoneBesideSome = (s: Situation, { percent, from }: MessageOf<'troubleCou
 const playsForOthers = ({ known: { level } }: Situation): boolean =>
   level === null || level.value === 'professional' || level.value === 'competitive';
 
+const isOfOthers = (s: Situation, id: MessageId): boolean =>
+  (mayGrow(s) && OF_GROUPS.has(id)) ||
+  ((s.known.brokenAgain !== null || s.known.healsBadly !== null) && OF_FIRST_HEALING.has(id));
+
 const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
+  if (isOfOthers(s, message.id)) return false;
   if (depth === 'sentence') return true;
   if (FOR_OTHERS.has(message.id)) return false;
   switch (message.id) {

@@ -118,13 +118,13 @@ const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonl
 
 const checkRuns = (
   pen: Pen,
-  { stage, also, next, stated, own, week, date }: MessageOf<'nextCheck'>['args'],
+  { stage, also, next, stated, own, ask, week, date }: MessageOf<'nextCheck'>['args'],
 ): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
   const number = week === null ? '' : formatNumber(week.value);
   const when =
     week === null
-      ? STAGE_PARTS['check.noWeek']
+      ? STAGE_PARTS[ask ? 'check.askWeek' : 'check.noWeek']
       : own
         ? fill(STAGE_PARTS['check.ownWeek'], { week: number })
         : date === null

@@ -20,7 +20,7 @@ import {
   SUBJECT_WORDS_OF_JOINT,
 } from './en/lists';
 import { PARTS } from './en/messages';
-import { fill, fillRuns, joined, listRuns, type Value } from './fill';
+import { fillRuns, joined, listRuns } from './fill';
 import { forecastRuns, isForecastMessage } from './forecast-runs';
 import { isLoadMessage, loadRuns } from './load-runs';
 import { namesFor } from './names';
@@ -33,6 +33,7 @@ import { isStageMessage, stageRuns } from './stage-runs';
 import { isSupportMessage, supportRuns } from './support-runs';
 import { isTroubleMessage, troubleRuns } from './trouble-runs';
 import type { Run, Sentence } from './types';
+import { usualWeeksRuns } from './usual-weeks';
 import { computedClassClause, isWhereDetail, whereDetailRuns } from './where-runs';
 import { isWhyMessage, whyRuns } from './why-runs';
 
@@ -117,6 +118,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'modelApplies':
     case 'whyUnknown':
     case 'optionsUnknown':
+    case 'optionNotUsual':
+    case 'backGrowing':
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);
@@ -233,38 +236,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       };
       return after(conditional(clause(pen, 'backDates', values), given, reader), '.');
     }
-    case 'stageUsual': {
-      const { stage, number, of, weeks, openEnded, dates, own } = message.args;
-      const days =
-        dates === null
-          ? null
-          : dates.to === null
-            ? fill(PARTS.datesFrom, { from: formatDate(dates.from) })
-            : fill(PARTS.dates, { from: formatDate(dates.from), to: formatDate(dates.to) });
-      const told = (): Value => {
-        if (weeks === null) return PARTS.whenOpen;
-        const from = weeks.lowHigh?.[0] ?? weeks.value;
-        if (openEnded) return fillRuns(PARTS.whenFrom, { week: pen.number(String(from)) });
-        // Weeks since the start, not how long it lasts.
-        const to = weeks.lowHigh?.[1] ?? weeks.value;
-        const range = pen.number(
-          fill(from === to ? PARTS.week : PARTS.weeksFromTo, { value: from, low: from, high: to }),
-        );
-        return days === null
-          ? fillRuns(PARTS.whenWeeks, { weeks: range })
-          : fillRuns(PARTS.whenWeeksDates, { weeks: range, dates: days });
-      };
-      const set =
-        own === null
-          ? ''
-          : fillRuns(own.dates === null ? PARTS.whenOwn : PARTS.whenOwnDates, {
-              // The clinic's own number has no source, and so no mark.
-              weeks: formatWeeks(own.weeks),
-              from: own.dates === null ? '' : formatDate(own.dates.from),
-              to: own.dates === null ? '' : formatDate(own.dates.to),
-            });
-      return sentence(pen, 'stageUsual', { number, of, stage: names.stage(stage), when: told(), own: set });
-    }
+    case 'stageUsual':
+      return usualWeeksRuns(pen, message.args);
     case 'followUpWeek': {
       const { claim, of, week, from } = message.args;
       const told = hedged(clauseOf(content, of, reader, ofJoint), claim.status, reader);

@@ -13,8 +13,9 @@ import { WeeksRule } from './WeeksRule';
 
 export const WeeksPart = () => {
   const explanation = useSession((state) => state.explanation);
+  const reader = useSession((state) => state.reader);
   const stages = findingsOf(explanation, 'stageUsual');
-  const rows = rangeRows(explanation);
+  const rows = rangeRows(explanation, reader);
   return stages.length === 0 && rows.length === 0 ? null : <WeeksRule stages={stages} rows={rows} />;
 };
 
@@ -42,7 +43,8 @@ const Row = ({ row }: { readonly row: RangeRow }) => {
 export const StageFold = () => {
   const { say } = usePages();
   const explanation = useSession((state) => state.explanation);
-  const rows = rangeRows(explanation);
+  const reader = useSession((state) => state.reader);
+  const rows = rangeRows(explanation, reader);
   return (
     <>
       <StagesFold />

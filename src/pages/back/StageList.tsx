@@ -28,12 +28,12 @@ const Weeks = ({ usual, stage }: { readonly usual: Usual; readonly stage: StageI
   const { say } = usePages();
   const file = useSession((state) => state.file);
   const own = stageNotesOf(file, stage).weeks;
-  const { weeks, dates, openEnded } = usual.message.args;
+  const { weeks, dates, openEnded, elsewhere } = usual.message.args;
   const from = weeks === null ? null : (weeks.lowHigh?.[0] ?? weeks.value);
   return (
     <span className="way-weeks">
       {weeks === null || from === null
-        ? say('back.noWeeks')
+        ? say(elsewhere === null ? 'back.noWeeks' : 'back.clinicWeeks')
         : openEnded
           ? say('back.fromWeek', { week: from })
           : formatWeeks(weeks)}

@@ -2,9 +2,9 @@
 import type { Content } from '../../content/schema';
 import type { ArmFigures } from '../../explain/messages';
 import type { Explanation } from '../../explain/types';
-import type { Endpoint, InjuryId, OptionId } from '../../ids';
+import type { Endpoint, InjuryId, OptionId, Reader } from '../../ids';
 import type { Quantity } from '../../units';
-import { findingsOf } from '../findings';
+import { type FindingOf, findingsOf, isToldTo } from '../findings';
 
 export interface RangeRow {
   readonly key: string;
@@ -18,10 +18,17 @@ export interface RangeRow {
   readonly arms: readonly ArmFigures[];
 }
 
-export const rangeRows = (explanation: Explanation | null): readonly RangeRow[] => [
-  ...findingsOf(explanation, 'backRange').map(({ id, message: { args } }) => ({ key: id, byOption: false, ...args })),
+const told = <K extends 'backRange' | 'backDepends' | 'backClassNotStated' | 'backClasses'>(
+  explanation: Explanation | null,
+  reader: Reader,
+  id: K,
+): readonly FindingOf<K>[] => findingsOf(explanation, id).filter(isToldTo(reader));
+
+/** As told to this reader: weeks kept from a patient are no rows either. */
+export const rangeRows = (explanation: Explanation | null, reader: Reader): readonly RangeRow[] => [
+  ...told(explanation, reader, 'backRange').map(({ id, message: { args } }) => ({ key: id, byOption: false, ...args })),
   ...(['backDepends', 'backClassNotStated'] as const).flatMap((message) =>
-    findingsOf(explanation, message).flatMap(({ id, message: { args } }) =>
+    told(explanation, reader, message).flatMap(({ id, message: { args } }) =>
       args.ranges.map((range) => ({
         key: `${id} ${range.option}`,
         injury: args.injury,
@@ -31,7 +38,7 @@ export const rangeRows = (explanation: Explanation | null): readonly RangeRow[] 
       })),
     ),
   ),
-  ...findingsOf(explanation, 'backClasses').flatMap(({ id, message: { args } }) =>
+  ...told(explanation, reader, 'backClasses').flatMap(({ id, message: { args } }) =>
     args.classes.flatMap(({ index, ranges }) =>
       ranges.map((range) => ({
         key: `${id} ${index} ${range.option}`,

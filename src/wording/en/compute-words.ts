@@ -79,6 +79,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'why.breakLeaves':
     'The break takes away every way across it between cells; what is torn and what the operation itself takes are ways of the graph of vessels that are gone. Main feeder: a territory, or as a source says; it still counts where it reaches half of the part.',
   'options.unknown': 'The case states no class and no place.',
+  'options.notUsual': 'The treatment in force, looked for among the options that the content lists for this class.',
   'options.usual': 'The options that the content lists for this class.',
   'options.trial': 'Arms of one study, as printed.',
   'options.disagree':
@@ -109,6 +110,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.healsSlowly':
     'The latest follow-up that speaks of how the bone grows together, since the treatment in force began.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
+  'back.growing': 'An age is stated at which growth plates may be open; every study here is of adults.',
   'back.unknown': 'The case states no class and no place.',
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',
   'back.range': 'The lowest and highest centre of the comparable arms with this endpoint.',

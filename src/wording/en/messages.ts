@@ -75,6 +75,11 @@ export const SENTENCES = {
     broadcast: 'The usual options are {options}.',
     study: 'Usual options for this class: {options}.',
   },
+  optionNotUsual: {
+    patient: 'It is none of the treatments we know as usual for this injury. There can be good reasons. Ask for them.',
+    broadcast: 'It is none of the treatments usual for this injury, so no weeks told here are of it.',
+    study: 'Not among the options listed for this class: no weeks, weights or stages of it here.',
+  },
   optionsUnknown: {
     patient: 'What can be done depends on the spot, and the spot is not known yet.',
     broadcast: 'What can be done depends on the spot, and that is not known.',
@@ -104,6 +109,11 @@ export const SENTENCES = {
     patient: 'in {groups} it took {weeks} on average {endpoint}{levels}',
     broadcast: 'counted {endpoint}, {groups} took {weeks} on average{levels}{people}',
     study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
+  },
+  backGrowing: {
+    patient: 'No study here counted how long a growing foot takes.',
+    broadcast: 'No study here counted how long a growing foot takes.',
+    study: 'No study here counted people with open growth plates.',
   },
   brokenAgain: {
     patient:

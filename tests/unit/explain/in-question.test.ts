@@ -97,7 +97,7 @@ it('what is true of the right foot alone is told of a right foot, and while nobo
 describe('with a treatment that is not usual for the injury', () => {
   const AS_PAIN = 'Put weight on the foot as pain allows';
   const NONE_YET = 'Put no weight on the foot until your clinic has said how much.';
-  const NONE = 'Put no weight on the foot.';
+  const NONE = 'Put no weight on the foot until your clinic says so.';
   const linesOf = (injury: InjuryId, option: OptionId) =>
     told(explained(caseOf(['injury', injury], ['treatment', { option }])));
 

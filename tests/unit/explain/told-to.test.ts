@@ -102,14 +102,14 @@ describe('where on the way back a patient is', () => {
 
   it('is taken to be the first step, with what the next check decides and when it usually is', () => {
     const explanation = at();
-    expect(said(explanation, 'back.weightToday')).toBe('Put no weight on the foot.');
+    expect(said(explanation, 'back.weightToday')).toBe('Put no weight on the foot until your clinic says so.');
     expect(said(explanation, 'back.nextCheck')).toMatch(
       /first is “let it settle”.*decides if you go on to “put more weight on it”.*week 6 \(13 April 2026\)/,
     );
   });
 
   it('is still that at a follow-up on the last usual day of it, and not known the day after', () => {
-    expect(said(at(followUp('2026-04-13')), 'back.weightToday')).toBe('Put no weight on the foot.');
+    expect(said(at(followUp('2026-04-13')), 'back.weightToday')).toBe('Put no weight on the foot until your clinic says so.');
     const later = at(followUp('2026-04-14'));
     expect(said(later, 'back.weightToday')).toMatch(/weight that your clinic allowed last, and no more/);
     expect(said(later, 'back.nextCheck')).toMatch(/^Which step you are on was not stated/);

@@ -37,7 +37,16 @@ const stage = (n: number, letters: number): Worded =>
     depth: 'more',
     message: {
       id: 'stageUsual',
-      args: { stage: stageId(n), number: n, of: 4, weeks: null, openEnded: false, dates: null, own: null },
+      args: {
+        stage: stageId(n),
+        number: n,
+        of: 4,
+        weeks: null,
+        openEnded: false,
+        dates: null,
+        own: null,
+        elsewhere: null,
+      },
     },
   });
 const opens = (n: number, index: number, letters: number): Worded =>

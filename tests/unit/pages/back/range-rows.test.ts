@@ -7,7 +7,7 @@ import { plainText, wordFinding } from '../../../../src/wording';
 import { caseOf, content, explained } from '../../../tools/explained';
 
 const rowsOf = (explanation: Explanation) =>
-  rangeRows(explanation).map((row) => ({ ...row, counted: classesOfRow(content, row) }));
+  rangeRows(explanation, 'study').map((row) => ({ ...row, counted: classesOfRow(content, row) }));
 const gap = (value: number) => ['measure', { what: 'diastasis', value }] as const;
 const joint = ['injury', idOf<InjuryId>('lisfranc')] as const;
 const I = 'stage I, no gap';
@@ -54,7 +54,8 @@ it('where no study of the injury counts by class, no row speaks of one', () => {
 });
 
 it('the caption speaks of classes where rows go by class, and nowhere else', () => {
-  const byClass = (id: string) => goByClass(content, rangeRows(explained(caseOf(['injury', idOf<InjuryId>(id)]))));
+  const byClass = (id: string) =>
+    goByClass(content, rangeRows(explained(caseOf(['injury', idOf<InjuryId>(id)])), 'study'));
   expect(byClass('lisfranc')).toBe(true);
   expect(byClass('mt5-metaphyseal')).toBe(false);
 });
