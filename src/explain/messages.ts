@@ -287,6 +287,8 @@ export interface Messages
     readonly weeks: Quantity | null;
     readonly openEnded: boolean;
     readonly dates: { readonly from: IsoDate; readonly to: IsoDate | null } | null;
+    /** Number of the step before, where its usual weeks are not over yet when these begin: it has to be done all the same. */
+    readonly after: number | null;
     /** What the clinic of this case set itself, beside the usual weeks: it goes before them where one plan is made. */
     readonly own: {
       readonly weeks: Quantity;

@@ -1,8 +1,8 @@
 /**
- * What keeps a short time from being read as leave: people of a study who were back at sport before the week in which running usually
- * begins here, and what went wrong with the very people whose time is told.
+ * What keeps a short time from being read as leave: people of a study who were back at sport no later than the week in which running
+ * usually begins here, or while a step before it still goes on, and what went wrong with the very people whose time is told.
  */
-import { type Endpoint, idOf, type OptionId, type StageId, type StudyId } from '../ids';
+import { type Endpoint, type InjuryId, idOf, type OptionId, type StageId, type StudyId } from '../ids';
 import { type RangeInputs, rangeFor } from './back-computes';
 import { backClasses, type DependsInputs } from './back-depends';
 import { compute, find, message } from './build';
@@ -17,22 +17,51 @@ import type { Finding } from './types';
 const RUNNING: readonly Endpoint[] = ['sport', 'match play', 'performance'];
 const RUN = idOf<StageId>('run');
 
-const weeksOf = (context: Context, inputs: RangeInputs): { readonly low: number; readonly run: number } | null => {
-  const injury = context.content.injuries.find(({ id }) => id === inputs.injury);
-  const run = injury && stagesOf(injury, inputs.option).find(({ stage }) => stage === RUN)?.weeksFrom;
-  const low = rangeFor(context, inputs)?.weeks.lowHigh?.[0];
-  return run == null || low === undefined ? null : { low, run };
+interface Early {
+  /** The step that begins in that week, or is not over before it. */
+  readonly stage: StageId;
+  readonly week: number;
+}
+
+/** What the steps say of running: the week in which it begins; without one, the last step before it that has an end. */
+const runningIn = (context: Context, id: InjuryId, option: OptionId): Early | null => {
+  const injury = context.content.injuries.find((each) => each.id === id);
+  if (injury === undefined) return null;
+  const rows = stagesOf(injury, option);
+  const at = rows.findIndex(({ stage }) => stage === RUN);
+  const run = rows[at];
+  if (run === undefined) return null;
+  if (run.weeksFrom !== null) return { stage: RUN, week: run.weeksFrom };
+  const before = rows.slice(0, at).findLast(({ weeksTo }) => weeksTo !== null);
+  return before?.weeksTo == null ? null : { stage: before.stage, week: before.weeksTo };
 };
+
+/** Sport is not reached in the week in which running begins. */
+const earlyIn = (
+  context: Context,
+  of: { readonly injury: InjuryId; readonly option: OptionId },
+  low: number | undefined,
+): (Early & { readonly low: number }) | null => {
+  const run = runningIn(context, of.injury, of.option);
+  return run === null || low === undefined || low > run.week ? null : { ...run, low };
+};
+
+const soonerMessage = (endpoint: Endpoint, { stage, week, low }: Early & { readonly low: number }) =>
+  message('backSooner', {
+    stage,
+    begins: stage === RUN,
+    endpoint,
+    weeks: { value: low, unit: 'week' },
+    from: { value: week, unit: 'week' },
+  });
+
+const weeksOf = (context: Context, inputs: RangeInputs) =>
+  earlyIn(context, inputs, rangeFor(context, inputs)?.weeks.lowHigh?.[0]);
 
 export const backSooner = compute('back.sooner', (context, inputs: RangeInputs) => {
   const found = weeksOf(context, inputs);
   if (found === null) throw new RangeError(`no weeks of ${inputs.endpoint}, or of running, for ${inputs.injury}`);
-  return message('backSooner', {
-    stage: RUN,
-    endpoint: inputs.endpoint,
-    weeks: { value: found.low, unit: 'week' },
-    from: { value: found.run, unit: 'week' },
-  });
+  return soonerMessage(inputs.endpoint, found);
 });
 
 export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): readonly Finding[] =>
@@ -40,11 +69,12 @@ export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): re
     .filter(({ endpoint }) => RUNNING.includes(endpoint))
     .flatMap((inputs) => {
       const found = weeksOf(s.context, inputs);
-      if (found === null || found.low >= found.run) return [];
+      if (found === null) return [];
       return [
         find(s.context, 'back', {
           id: `sooner.${inputs.endpoint.replace(' ', '-')}`,
-          depth: 'more',
+          // Beside the weeks that lead it stands where these do.
+          depth: inputs === ranges[0] ? 'claim' : 'more',
           compute: backSooner,
           inputs,
           evidence: evidenceOf(rangeFor(s.context, inputs)?.arms ?? []),
@@ -59,29 +89,19 @@ interface ClassSoonerInputs extends DependsInputs {
   readonly option: OptionId;
 }
 
-const classWeeksOf = (
-  context: Context,
-  { option, ...of }: ClassSoonerInputs,
-): { readonly low: number; readonly run: number } | null => {
+const classWeeksOf = (context: Context, { option, ...of }: ClassSoonerInputs) => {
   const told = backClasses.run(context, of);
   if (told.id !== 'backClasses') return null;
   const weeks = told.args.classes.flatMap(({ ranges }) =>
     ranges.map((each) => each.weeks.lowHigh?.[0] ?? each.weeks.value),
   );
-  const injury = context.content.injuries.find(({ id }) => id === of.injury);
-  const run = injury && stagesOf(injury, option).find(({ stage }) => stage === RUN)?.weeksFrom;
-  return run == null || weeks.length === 0 ? null : { low: Math.min(...weeks), run };
+  return earlyIn(context, { injury: of.injury, option }, weeks.length === 0 ? undefined : Math.min(...weeks));
 };
 
 export const backClassSooner = compute('back.classSooner', (context, inputs: ClassSoonerInputs) => {
   const found = classWeeksOf(context, inputs);
   if (found === null) throw new RangeError(`no weeks of classes, or of running, for ${inputs.injury}`);
-  return message('backSooner', {
-    stage: RUN,
-    endpoint: inputs.endpoint,
-    weeks: { value: found.low, unit: 'week' },
-    from: { value: found.run, unit: 'week' },
-  });
+  return soonerMessage(inputs.endpoint, found);
 });
 
 /** Weeks told class by class stand beside the steps of the treatment: four weeks to sport are no leave to run before week twelve. */
@@ -90,7 +110,7 @@ export const classSoonerFindings = (s: Situation, told: readonly Finding[], opti
     if (id !== 'backClasses' || !RUNNING.includes(args.endpoint)) return [];
     const inputs: ClassSoonerInputs = { ...(basis.inputs as unknown as DependsInputs), option };
     const found = classWeeksOf(s.context, inputs);
-    if (found === null || found.low >= found.run) return [];
+    if (found === null) return [];
     return [
       find(s.context, 'back', {
         id: 'classSooner',

@@ -40,12 +40,21 @@ const ownWeeks = ({ own, start }: StageInputs): MessageOf<'stageUsual'>['args'][
         dates: start === null ? null : { from: addWeeks(start, own.from), to: addWeeks(start, own.to) },
       };
 
+type Weeks = Pick<ReturnType<typeof calendarOf>[number], 'fromWeek' | 'toWeek'>;
+/** Later than the step before and before its end: two that begin on one day go together (`next-check.ts`). */
+const beginsWithin = ({ fromWeek }: Weeks, before: Weeks): boolean =>
+  fromWeek !== null &&
+  before.fromWeek !== null &&
+  before.fromWeek < fromWeek &&
+  (before.toWeek === null || fromWeek < before.toWeek);
+
 export const stageUsual = compute('back.stage', ({ content }, inputs: StageInputs) => {
   const injury = content.injuries.find((i) => i.id === inputs.injury);
   if (injury === undefined) throw new RangeError(`no injury ${inputs.injury}`);
   const stages = stagesOf(injury, inputs.option);
   const row = stages[inputs.index];
-  const day = calendarOf(stages, inputs.start)[inputs.index];
+  const calendar = calendarOf(stages, inputs.start);
+  const [before, day] = [calendar[inputs.index - 1], calendar[inputs.index]];
   if (row === undefined || day === undefined) throw new RangeError(`no stage ${inputs.index} for ${inputs.injury}`);
   const { fromWeek, toWeek, fromDate, toDate } = day;
   const weeks: Quantity | null =
@@ -59,6 +68,7 @@ export const stageUsual = compute('back.stage', ({ content }, inputs: StageInput
         weeks,
         openEnded,
         dates: fromDate === null ? null : { from: fromDate, to: toDate },
+        after: before !== undefined && beginsWithin(day, before) ? inputs.index : null,
         elsewhere: null,
       })
     : message('stageUsual', {
@@ -66,6 +76,7 @@ export const stageUsual = compute('back.stage', ({ content }, inputs: StageInput
         weeks: null,
         openEnded: true,
         dates: null,
+        after: null,
         elsewhere: { ...elsewhere, weeks, openEnded },
       });
 });

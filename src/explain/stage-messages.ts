@@ -71,9 +71,11 @@ export interface StageMessages {
     readonly opens: readonly TextAddress[];
     readonly sendsBack: readonly TextAddress[];
   };
-  /** Studies were back at this before the week in which running usually begins. */
+  /** Studies were back at this no later than the week in which running usually begins, or a step before it ends. */
   backSooner: {
     readonly stage: StageId;
+    /** Whether the stage begins in that week; else it ends then. */
+    readonly begins: boolean;
     readonly endpoint: Endpoint;
     readonly weeks: Quantity;
     readonly from: Quantity;

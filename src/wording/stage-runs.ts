@@ -157,8 +157,9 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
     case 'stageAtReview':
       return reviewRuns(pen, message.args);
     case 'backSooner': {
-      const { endpoint, weeks, from } = message.args;
-      return sentence(pen, 'backSooner', {
+      const { stage, begins, endpoint, weeks, from } = message.args;
+      return sentence(pen, begins ? 'backSooner.begins' : 'backSooner.goesOn', {
+        stage: namesFor(pen.content, pen.reader).stage(stage),
         weeks: quantity(pen, weeks),
         until: ENDPOINT_WORDS[endpoint],
         from: fill(STAGE_PARTS.week, { number: formatNumber(from.value) }),

@@ -63,6 +63,7 @@ export const usualWeeksRuns = (pen: Pen, args: Args): readonly Run[] => {
     of,
     stage: namesFor(pen.content, pen.reader).stage(stage),
     when: elsewhereRuns(pen, args) ?? usual(pen, args),
+    after: args.after === null ? '' : fill(STAGE_PARTS.onceDone, { number: args.after }),
     own: set,
   });
 };

@@ -179,9 +179,9 @@ export const SENTENCES = {
       '{weeks} from {startDate} ({start}) in {people}, earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
-    patient: 'Step {number} of {of}, {stage}: {when}.{own}',
-    broadcast: 'Step {number} of {of}, {stage}: {when}.{own}',
-    study: 'Stage {number} of {of}, {stage}: {when}.{own}',
+    patient: 'Step {number} of {of}, {stage}: {when}{after}.{own}',
+    broadcast: 'Step {number} of {of}, {stage}: {when}{after}.{own}',
+    study: 'Stage {number} of {of}, {stage}: {when}{after}.{own}',
   },
   followUpWeek: {
     patient: 'That was week {week} after the {start}.',

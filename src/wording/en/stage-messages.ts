@@ -116,11 +116,17 @@ export const STAGE_SENTENCES = {
     broadcast: 'How much weight the foot takes now is for the clinic to say.',
     study: 'Weight by the stage, which is not stated: as last ordered by the treating clinician.',
   },
-  backSooner: {
-    patient: 'About {weeks} {until} is sooner than running usually starts ({from}). Go by the signs of each step.',
-    broadcast: 'About {weeks} {until} is sooner than the usual start of running, week {from}: not everybody waited.',
+  'backSooner.begins': {
+    patient: 'About {weeks} {until} is early: running usually starts in {from}. Go by the signs of each step.',
+    broadcast: 'About {weeks} {until} is early: running usually starts in {from}, and not everybody waited.',
     study:
-      'The earliest centre ({weeks} {until}) lies before the usual start of running ({from}): those people did not go by these stages.',
+      'The earliest centre ({weeks} {until}) is not later than the usual start of running ({from}): those people did not go by these stages.',
+  },
+  'backSooner.goesOn': {
+    patient: 'About {weeks} {until} is early: “{stage}” usually goes on until {from}. Go by the signs of each step.',
+    broadcast: 'About {weeks} {until} is early: “{stage}” usually goes on until {from}, and not everybody waited.',
+    study:
+      'The earliest centre ({weeks} {until}) is not later than the usual end of “{stage}” ({from}), which comes before running: those people did not go by these stages.',
   },
   backHarm: {
     patient: 'Of the people whose time {until} is told here, {count} of {of}{unit} {what} ({source}).',
@@ -161,6 +167,7 @@ export const STAGE_PARTS = {
   allMet: 'All of that is ticked.',
   watchFirst: 'Call the clinic the same day if:',
   watchBack: 'What sends back:',
+  onceDone: ', after step {number}',
   'clinicSets.patient': 'your clinic sets the weeks of all steps',
   'clinicSets.signs': 'when its signs are met',
   'clinicSets.broadcast': 'the clinic sets its weeks',

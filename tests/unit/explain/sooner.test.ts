@@ -22,9 +22,15 @@ it('zone 3 after a screw: match play after 3.6 weeks in college athletes, runnin
   // 3.6 weeks: Watson 2020, as content/studies.yaml has it; week 12: the stages of the injury after a screw.
   expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'screw')).toContainEqual(
     expect.stringMatching(
-      /^About 3\.6 weeks until the first match is sooner than running usually starts \(week \d+\)\. Go by/,
+      /^About 3\.6 weeks until the first match is early: running usually starts in week \d+\. Go by/,
     ),
   );
+});
+
+it('zone 3 in a cast: 12 weeks to sport end with the step before whole weight, and running has no week', () => {
+  expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'cast-nwb')).toEqual([
+    'About 12 weeks until sport began again is early: “put more weight on it” usually goes on until week 12. Go by the signs of each step.',
+  ]);
 });
 
 it('says nothing where no study counted to sport', () => {

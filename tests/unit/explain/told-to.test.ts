@@ -109,7 +109,9 @@ describe('where on the way back a patient is', () => {
   });
 
   it('is still that at a follow-up on the last usual day of it, and not known the day after', () => {
-    expect(said(at(followUp('2026-04-13')), 'back.weightToday')).toBe('Put no weight on the foot until your clinic says so.');
+    expect(said(at(followUp('2026-04-13')), 'back.weightToday')).toBe(
+      'Put no weight on the foot until your clinic says so.',
+    );
     const later = at(followUp('2026-04-14'));
     expect(said(later, 'back.weightToday')).toMatch(/weight that your clinic allowed last, and no more/);
     expect(said(later, 'back.nextCheck')).toMatch(/^Which step you are on was not stated/);
@@ -128,6 +130,6 @@ test('weeks told class by class that are sooner than running usually begins are 
   );
   const finding = findingNamed(explanation, 'back.classSooner');
   expect(finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'))).toMatch(
-    /^About 4 weeks until sport began again is sooner than running usually starts \(week 12\)\./,
+    /^About 4 weeks until sport began again is early: running usually starts in week 12\./,
   );
 });

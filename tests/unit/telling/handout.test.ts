@@ -45,6 +45,7 @@ const stage = (n: number, letters: number): Worded =>
         openEnded: false,
         dates: null,
         own: null,
+        after: null,
         elsewhere: null,
       },
     },
