@@ -2,7 +2,7 @@
 import type { ClaimStatus } from '../cases/schema';
 import type { Content, Mark } from '../content/schema';
 import { MARKS } from '../content/schema';
-import type { Message } from '../explain/messages';
+import type { ClaimTag, Message } from '../explain/messages';
 import type { Explanation, Finding } from '../explain/types';
 import type { Reader } from '../ids';
 import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom, whoTheyWere } from './arms';
@@ -54,6 +54,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
   const by = 'claim' in message.args ? reportedBy(explanation.saidBy, message.args.claim.claims) : '';
   const hedged = (told: readonly Run[], status: ClaimStatus, to: Reader): readonly Run[] =>
     hedgedAs(told, pen.whatIf ? 'supposed' : status, to, by);
+  // What follows of a mere report follows only if it is right.
+  const thenOf = (id: 'brokenAgain' | 'healsSlowly', told: readonly Run[], { status }: ClaimTag): readonly Run[] =>
+    joined([...told, { text: ' ' }, ...sentence(pen, `${id}.${status === 'confirmed' ? 'so' : 'if'}`)]);
   const names = namesFor(content, reader);
   const ofJoint = isOfJoint(content, explanation.injury);
   const subjects = ofJoint ? SUBJECT_WORDS_OF_JOINT : SUBJECT_WORDS;
@@ -185,20 +188,16 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
 
     case 'lookAgain':
       return sentence(pen, 'lookAgain', { weeks: pen.number(formatWeeks(message.args.weeks)) });
-    case 'brokenAgain':
-      return hedged(
-        clause(pen, ofJoint ? 'brokenAgain.joint' : 'brokenAgain', { date: formatDate(message.args.on) }),
-        message.args.claim.status,
-        reader,
-      );
-    case 'healsSlowly':
-      return hedged(
-        clause(pen, `healsSlowly.${message.args.healing}${ofJoint ? '.joint' : ''}`, {
-          date: formatDate(message.args.on),
-        }),
-        message.args.claim.status,
-        reader,
-      );
+    case 'brokenAgain': {
+      const { claim, on } = message.args;
+      const key = ofJoint ? 'brokenAgain.joint' : 'brokenAgain';
+      return thenOf('brokenAgain', hedged(clause(pen, key, { date: formatDate(on) }), claim.status, reader), claim);
+    }
+    case 'healsSlowly': {
+      const { claim, healing, on } = message.args;
+      const key = `healsSlowly.${healing}${ofJoint ? '.joint' : ''}` as const;
+      return thenOf('healsSlowly', hedged(clause(pen, key, { date: formatDate(on) }), claim.status, reader), claim);
+    }
     case 'backRange': {
       const { given, option, endpoint, weeks, people, arms } = message.args;
       const apart = byLevelRuns(pen, arms);

@@ -116,38 +116,55 @@ export const SENTENCES = {
     study: 'No study here counted people with open growth plates.',
   },
   brokenAgain: {
-    patient:
-      'the bone broke again on {date}, so the weeks counted before no longer hold. If nobody has looked at it since, have it seen today',
-    broadcast: 'the bone broke again on {date}, so the weeks counted before no longer hold',
-    study: 'refracture on {date}: weeks counted from the earlier start no longer apply',
+    patient: 'the bone broke again on {date}',
+    broadcast: 'the bone broke again on {date}',
+    study: 'refracture on {date}',
   },
   'brokenAgain.joint': {
+    patient: 'the joint gave way again on {date}',
+    broadcast: 'the joint gave way again on {date}',
+    study: 'renewed failure of the joint on {date}',
+  },
+  'brokenAgain.so': {
+    patient: 'The weeks counted before no longer hold. If nobody has looked at it since, have it seen today.',
+    broadcast: 'The weeks counted before no longer hold.',
+    study: 'Weeks counted from the earlier start no longer apply.',
+  },
+  'brokenAgain.if': {
     patient:
-      'the joint gave way again on {date}, so the weeks counted before no longer hold. If nobody has looked at it since, have it seen today',
-    broadcast: 'the joint gave way again on {date}, so the weeks counted before no longer hold',
-    study: 'renewed failure of the joint on {date}: weeks counted from the earlier start no longer apply',
+      'If that is right, the weeks counted before no longer hold. If nobody has looked at it since, have it seen today.',
+    broadcast: 'If that is right, the weeks counted before no longer hold.',
+    study: 'If so, weeks counted from the earlier start no longer apply.',
   },
   'healsSlowly.delayed': {
-    patient:
-      'on {date} the bone was slow to grow together. The usual weeks come from bones that healed as hoped. They do not hold here',
-    broadcast: 'on {date} the bone was slow to grow together, so the usual weeks do not hold here',
-    study: 'delayed union on {date}: weeks of those who healed as planned do not apply',
+    patient: 'on {date} the bone was slow to grow together',
+    broadcast: 'on {date} the bone was slow to grow together',
+    study: 'delayed union on {date}',
   },
   'healsSlowly.nonunion': {
-    patient:
-      'on {date} healing had stopped before the bone grew together. The usual weeks come from bones that healed as hoped. They do not hold here',
-    broadcast: 'on {date} healing had stopped before the bone grew together, so the usual weeks do not hold here',
-    study: 'nonunion on {date}: weeks of those who healed as planned do not apply',
+    patient: 'on {date} healing had stopped before the bone grew together',
+    broadcast: 'on {date} healing had stopped before the bone grew together',
+    study: 'nonunion on {date}',
   },
   'healsSlowly.delayed.joint': {
-    patient: 'on {date} the joint was slow to heal, so the usual weeks do not hold here',
-    broadcast: 'on {date} the joint was slow to heal, so the usual weeks do not hold here',
-    study: 'delayed healing of the joint on {date}: weeks of those who healed as planned do not apply',
+    patient: 'on {date} the joint was slow to heal',
+    broadcast: 'on {date} the joint was slow to heal',
+    study: 'delayed healing of the joint on {date}',
   },
   'healsSlowly.nonunion.joint': {
-    patient: 'on {date} healing of the joint had stopped, so the usual weeks do not hold here',
-    broadcast: 'on {date} healing of the joint had stopped, so the usual weeks do not hold here',
-    study: 'no healing of the joint on {date}: weeks of those who healed as planned do not apply',
+    patient: 'on {date} healing of the joint had stopped',
+    broadcast: 'on {date} healing of the joint had stopped',
+    study: 'no healing of the joint on {date}',
+  },
+  'healsSlowly.so': {
+    patient: 'The usual weeks come from people who healed as hoped. They do not hold here.',
+    broadcast: 'The usual weeks do not hold here.',
+    study: 'Weeks of those who healed as planned do not apply.',
+  },
+  'healsSlowly.if': {
+    patient: 'If that is right, the usual weeks do not hold here. They come from people who healed as hoped.',
+    broadcast: 'If that is right, the usual weeks do not hold here.',
+    study: 'If so, weeks of those who healed as planned do not apply.',
   },
   lookAgain: {
     patient: 'Was the first film clear, and it still hurts? It is looked at again after {weeks}.',
