@@ -5,11 +5,12 @@ import { fnv1a64 } from '../../src/content/hash';
 import { assembleCode, type CodeFacts } from '../../src/explain/icd10cm';
 import type { BoneId } from '../../src/ids';
 import { against } from '../tools/against';
+import { codesOf2026 } from './icd10cm-2026';
 
 const content = readContent();
 
 const ICD = {
-  source: 'ICD-10-CM, tabular list and order file, United States, edition January 2021',
+  source: 'ICD-10-CM, list of codes and order file, United States, fiscal year 2026',
   how: 'read',
 } as const;
 const codeOf = (id: string) => {
@@ -61,6 +62,23 @@ for (const code of content.codes.filter(({ visit }) => visit !== 'none')) {
     got: text.replace('.', '').length === 7 ? 'seventh' : text,
   }));
 }
+
+// Every code that the rules can make: each side, displaced or not, each visit.
+const listed = codesOf2026();
+for (const code of content.codes)
+  against({ ...ICD, where: `${code.root}-, whole codes` }, `${code.id}, every code of its rule`, () => ({
+    expected: 'all listed',
+    got:
+      (['right', 'left', null] as const)
+        .flatMap((side) => [true, false, null].map((displaced) => ({ side, displaced })))
+        .flatMap((facts) =>
+          (['first', 'later', 'usual', 'delayed', 'nonunion', 'malunion'] as const).flatMap(
+            (visit) => assembleCode(code, { ...facts, visit, healing: null }).texts,
+          ),
+        )
+        .filter((text) => !listed.has(text))
+        .join() || 'all listed',
+  }));
 
 const UBERON = { source: 'Uberon, musculoskeletal.obo, commit 52817ee, April 2026', how: 'read' } as const;
 const IDS: readonly (readonly [BoneId, string, string])[] = [

@@ -234,7 +234,7 @@ describe('somebody who still grows', () => {
       const explanation = explained(caseOf(what, ['ageBand', age]));
       const found = findingNamed(explanation, 'where.codeOfGrowing');
       expect(found?.readers).toEqual(['study']);
-      expect(found?.basis.sources).toContainEqual({ source: 'icd10cm-2021', mark: 'seen' });
+      expect(found?.basis.sources).toContainEqual({ source: 'icd10cm-2026', mark: 'seen' });
       if (found === undefined) throw new Error('not told');
       expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(told);
     },

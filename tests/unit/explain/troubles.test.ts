@@ -61,15 +61,36 @@ describe('with an injury', () => {
     expect(said?.message.args).toMatchObject({ troubles: ['delayed-union'] });
   });
 
+  it('of the heel a later fusion is told with and without an operation, of the same trial', () => {
+    const heel = countsOf('later-fusion', 'calcaneus-intra-articular').filter(({ of }) => of !== null);
+    expect(heel.map(({ count, of }) => [count, of])).toEqual([
+      [37, 218],
+      [7, 206],
+    ]);
+    expect(findingNamed(zone('calcaneus-intra-articular'), 'why.trouble.notCounted')?.message.args).toMatchObject({
+      troubles: ['delayed-union'],
+    });
+  });
+
+  it('of the shafts of the middle metatarsals no study was found that counted, and that is said', () => {
+    const said = findingNamed(zone('metatarsal-shaft-stress'), 'why.trouble.notCounted');
+    expect(said?.message.args).toMatchObject({ troubles: ['delayed-union', 'nonunion'] });
+  });
+
   it('a count that found nobody is a count, and is told with its interval', () => {
     const none = findingNamed(zone('mt5-tuberosity'), 'why.trouble.nonunion.tuberosity-vorlat-nonunion');
     expect(none?.message.args).toMatchObject({ count: 0, of: 32, interval: { low: 0, high: 10.7, by: 'Wilson' } });
   });
 
-  it('of a joint that came apart wear is told of, and that nobody counted it; of its bones nothing', () => {
+  it('of a joint that came apart wear is told of, with what was counted, and a later fusion; of its bones nothing', () => {
     const joint = zone('lisfranc');
     expect(findingNamed(joint, 'why.trouble.arthritis')).toBeDefined();
-    expect(findingNamed(joint, 'why.trouble.notCounted')?.message.args).toMatchObject({ troubles: ['arthritis'] });
+    expect(findingNamed(joint, 'why.trouble.arthritis.lisfranc-32-arthritis')?.message.args).toMatchObject({
+      count: 13,
+      of: 32,
+    });
+    expect(findingNamed(joint, 'why.trouble.later-fusion')).toBeDefined();
+    expect(findingNamed(joint, 'why.trouble.notCounted')).toBeUndefined();
     expect(findingNamed(zone('mt5-metaphyseal'), 'why.trouble.arthritis')).toBeUndefined();
   });
 
