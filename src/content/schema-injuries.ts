@@ -157,6 +157,15 @@ export const injury = v.strictObject({
 });
 export type Injury = v.InferOutput<typeof injury>;
 
+/**
+ * Where an injury told in short lies on its bones: in named parts of them, each found on any foot, or in no part more than another, so
+ * that each of its bones is meant whole. One of the two is said: a place that nobody has looked for yet has no form.
+ */
+const cardPlace = v.variant('is', [
+  v.strictObject({ is: v.literal('regions'), regions: v.pipe(v.array(regionId), v.minLength(1)) }),
+  v.strictObject({ is: v.literal('bones') }),
+]);
+
 /** An injury in short: where, what it is, one picture, its danger sign, sources. No forecast and no stress colour, ever. */
 export const card = v.strictObject({
   id: cardId,
@@ -165,8 +174,7 @@ export const card = v.strictObject({
   synonyms: v.array(text(60)),
   /** The first is the one looked at. */
   bones: v.pipe(v.array(boneId), v.minLength(1)),
-  /** Null: the whole bone. */
-  region: v.nullable(regionId),
+  place: cardPlace,
   /** From where it is looked at. */
   view: v.picklist(WALK_VIEWS),
   what: tellings,
