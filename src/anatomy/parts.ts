@@ -46,10 +46,11 @@ export const partAxis = keptByBone((foot, bone): BoneAxis => {
   return along === undefined ? boneAxis(foot, bone) : axisAlong(foot, bone, along);
 });
 
-const borderAt = (foot: Foot, rule: PartRule, axis: BoneAxis, to: PartRule['parts'][number]['to']): number => {
+/** Where an end of a part lies along `partAxis`. */
+export const borderAt = (foot: Foot, bone: BoneId, axis: BoneAxis, to: PartRule['parts'][number]['to']): number => {
   if (typeof to === 'number') return to * axis.lengthMm;
   if ('end' in to) {
-    const wide = endLength(foot, rule.bone, axis, to.end);
+    const wide = endLength(foot, bone, axis, to.end);
     return to.end === 'near' ? wide : axis.lengthMm - wide;
   }
   const [near, far] = facetSpan(axis, jointOf(foot, idOf<JointId>(to.facet)));
@@ -64,7 +65,7 @@ export const partsOf = keptByBone((foot, bone): readonly Zone[] => {
   const axis = partAxis(foot, bone);
   let fromMm = 0;
   return rule.parts.map(({ id, to }, i) => {
-    const toMm = i === rule.parts.length - 1 ? axis.lengthMm : borderAt(foot, rule, axis, to);
+    const toMm = i === rule.parts.length - 1 ? axis.lengthMm : borderAt(foot, bone, axis, to);
     if (!(toMm > fromMm)) throw new RangeError(`${id} would end at ${toMm} mm, before it begins at ${fromMm} mm`);
     const part = { region: idOf<RegionId>(id), fromMm, toMm };
     fromMm = toMm;

@@ -65,14 +65,19 @@ const parts = v.strictObject({
   source: said,
 });
 
+/** A named stretch of a bone that is none of its parts, along the way of its parts: it may run over several of them. */
+const stretch = v.strictObject({ id: name, bone: boneId, from: partEnd, to: partEnd, source: said });
+
 export const regionRules = v.strictObject({
   /** Bones whose sizes are told for a bone of this length, mm; all others are told for the reference foot. */
   lengths: v.record(boneId, boneLength),
   patches: v.array(patch),
   parts: v.array(parts),
+  stretches: v.array(stretch),
   watersheds: v.array(band),
 });
 export type RegionRules = v.InferOutput<typeof regionRules>;
 export type PatchRule = v.InferOutput<typeof patch>;
 export type PartRule = v.InferOutput<typeof parts>;
+export type StretchRule = v.InferOutput<typeof stretch>;
 export type BandRule = v.InferOutput<typeof band>;

@@ -1,6 +1,6 @@
 /**
  * Named parts of the bones' surfaces, each a function of the surface point, derived from joints and landmarks and never from the
- * triangulation: facets of every joint, parts of bones, footprints, grooves, foramina and watersheds by the rules of
+ * triangulation: facets of every joint, parts and stretches of bones, footprints, grooves, foramina and watersheds by the rules of
  * content/anatomy/regions.yaml. mm, foot frame.
  */
 import { type BoneId, idOf, type RegionId } from '../ids';
@@ -8,10 +8,10 @@ import { cross, dot, length, normalize, scale, subtract, type Vec3 } from '../un
 import { boneAxis, fromBone, meshOf, stationOf } from './bone-axis';
 import { keptByFoot } from './kept';
 import { meshCentroid, verticesOf } from './mesh';
-import { partAxis, partsOf } from './parts';
+import { borderAt, partAxis, partsOf } from './parts';
 import { carried, placeOn, scaleOn, sectionMiddle } from './places';
 import { facetId } from './region-names';
-import type { BandRule, PatchRule } from './region-schema';
+import type { BandRule, PatchRule, StretchRule } from './region-schema';
 import type { BoneAxis, Foot, Joint, Region, Zone } from './types';
 
 /** How far off the joint's surface a point still counts as lying on its facet: half the widest gap and the mesh's chords, mm. */
@@ -82,6 +82,15 @@ const zoneRegion = (bone: BoneId, axis: BoneAxis, { region, fromMm, toMm }: Zone
   },
 });
 
+/** A stretch of a bone, over several of its parts or within one. Throws RangeError when it would end before it begins. */
+const stretchRegion = (foot: Foot, { id, bone, from, to }: StretchRule): Region => {
+  const axis = partAxis(foot, bone);
+  const [fromMm, toMm] = [borderAt(foot, bone, axis, from), borderAt(foot, bone, axis, to)];
+  if (!(toMm > fromMm)) throw new RangeError(`${id} would end at ${toMm} mm, before it begins at ${fromMm} mm`);
+  const zone = zoneRegion(bone, axis, { region: idOf<RegionId>(id), fromMm, toMm: Math.min(toMm, axis.lengthMm) });
+  return { ...zone, kind: 'stretch' };
+};
+
 /** A watershed across a bone: between two stations of one of its parts. */
 const bandInZone = (foot: Foot, rule: BandRule, zones: readonly Zone[], zone: string, axis: BoneAxis): Region => {
   const within = zones.find((z) => z.region === zone);
@@ -116,11 +125,15 @@ const bandAlong = (foot: Foot, rule: BandRule, way: Vec3): Region => {
   };
 };
 
-/** The named places on one bone's surface: footprints, grooves, foramina and spots. */
-export const placesOf = (foot: Foot, bone: BoneId): readonly Region[] =>
-  foot.reference.regions.patches
-    .filter((rule) => rule.bone === bone)
-    .map((rule) => patchRegion(foot, rule, (id) => boneAxis(foot, id)));
+/** The named places of one bone that are none of its parts: footprints, grooves, foramina and spots, then stretches. */
+export const placesOf = (foot: Foot, bone: BoneId): readonly Region[] => {
+  const { patches, stretches } = foot.reference.regions;
+  const own = <T extends { readonly bone: BoneId }>(rules: readonly T[]): T[] => rules.filter((r) => r.bone === bone);
+  return [
+    ...own(patches).map((rule) => patchRegion(foot, rule, (id) => boneAxis(foot, id))),
+    ...own(stretches).map((rule) => stretchRegion(foot, rule)),
+  ];
+};
 
 /** Every region of the foot. Facets carry the joint's ellipse; both bones of a joint have theirs. */
 export const regionsOf = keptByFoot((foot): readonly Region[] => {
@@ -130,7 +143,7 @@ export const regionsOf = keptByFoot((foot): readonly Region[] => {
     axes.set(bone, axis);
     return axis;
   };
-  const { patches, watersheds } = foot.reference.regions;
+  const { patches, stretches, watersheds } = foot.reference.regions;
   const here = <T extends { readonly bone: BoneId }>(rules: readonly T[]): T[] =>
     rules.filter((r) => foot.bones.has(r.bone));
   return [
@@ -140,6 +153,7 @@ export const regionsOf = keptByFoot((foot): readonly Region[] => {
       return parts.length === 0 ? [] : parts.map((part) => zoneRegion(bone, partAxis(foot, bone), part));
     }),
     ...here(patches).map((rule) => patchRegion(foot, rule, axisOf)),
+    ...here(stretches).map((rule) => stretchRegion(foot, rule)),
     ...here(watersheds).map((rule) =>
       'zone' in rule.across
         ? bandInZone(foot, rule, partsOf(foot, rule.bone), rule.across.zone, partAxis(foot, rule.bone))

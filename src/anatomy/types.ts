@@ -103,7 +103,7 @@ export interface Zone {
   readonly toMm: number;
 }
 
-export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'groove' | 'spot' | 'watershed' | 'zone';
+export type RegionKind = 'facet' | 'footprint' | 'foramen' | 'groove' | 'spot' | 'stretch' | 'watershed' | 'zone';
 
 /** A named part of a bone's surface, a function of the point and not of the triangulation. */
 export interface Region {
@@ -113,6 +113,6 @@ export interface Region {
   readonly centre: Vec3;
   /** True where the surface point p (mm, foot frame) lies in the region. */
   readonly contains: (p: Vec3) => boolean;
-  /** Stretch of the bone's long axis that the region covers; equal numbers for a point. Long bones only. */
+  /** Stretch of the bone's long axis, of a tarsal the way of its parts, that the region covers; equal numbers for a point. */
   readonly spanMm?: readonly [from: number, to: number];
 }

@@ -65,7 +65,10 @@ const place = v.variant('by', [
 ]);
 export type Place = v.InferOutput<typeof place>;
 
-/** How far each measure of a film can go, in its unit: mm, degrees, percent of the joint's surface, pieces. */
+/**
+ * How far each measure of a film can go, in its unit: mm, degrees, percent of the joint's surface, pieces. The depth of a line is
+ * percent of its way from the first cortex (0: still within it) to another (100: in that one, whichever it meets).
+ */
 export const MEASURE_BOUNDS = {
   angulation: [0, 90],
   gap: [0, 30],
@@ -75,7 +78,11 @@ export const MEASURE_BOUNDS = {
   'joint share': [0, 100],
   'Boehler angle': [-60, 60],
   fragments: [1, 20],
+  'line depth': [0, 100],
 } as const satisfies Readonly<Record<FilmMeasure, readonly [number, number]>>;
+
+/** Counted, or never read finer: 0 percent deep is a line within the cortex, and the next step has left it. */
+export const WHOLE_MEASURES: ReadonlySet<FilmMeasure> = new Set<FilmMeasure>(['fragments', 'line depth']);
 
 const measure = v.pipe(
   v.strictObject({
@@ -87,8 +94,9 @@ const measure = v.pipe(
     if (!dataset.typed) return;
     const { what, value } = dataset.value;
     const [low, high] = MEASURE_BOUNDS[what];
-    if (value < low || value > high || (what === 'fragments' && !Number.isInteger(value)))
-      addIssue({ message: `the ${what} is ${low} to ${high}${what === 'fragments' ? ', a whole number' : ''}` });
+    const whole = WHOLE_MEASURES.has(what);
+    if (value < low || value > high || (whole && !Number.isInteger(value)))
+      addIssue({ message: `the ${what} is ${low} to ${high}${whole ? ', a whole number' : ''}` });
   }),
 );
 

@@ -4,7 +4,7 @@
  */
 import { getDotPath, safeParse } from 'valibot';
 import { type Foot, regionsOf, shapeSchema } from '../anatomy';
-import { bonesOf, type Content, homesOf } from '../content';
+import { bonesOf, type Content, homesOf, regionsOfCard } from '../content';
 import { BONE_IDS } from '../ids';
 
 export interface ContentFault {
@@ -73,11 +73,14 @@ const checkHomes = (content: Checked): ContentFault[] =>
 /** A card's place is on a bone of it, and a look-alike that something is told from is drawn on the foot. */
 const checkCards = (content: Checked, foot: Foot): ContentFault[] => {
   const drawn = new Set<string>(foot.reference.lookAlikes.map(({ id }) => id));
-  const onBones = content.cards.flatMap(({ id, bones, region }) => {
-    const bone = content.regions.find((record) => record.id === region)?.bone;
-    return bone === undefined || bones.includes(bone)
-      ? []
-      : [fault(`cards ${id}`, `a place on ${bones.join(' or ')}`, `${region} of ${bone}`)];
+  const onBones = content.cards.flatMap((card) => {
+    const { id, bones } = card;
+    return regionsOfCard(card).flatMap((region) => {
+      const bone = content.regions.find((record) => record.id === region)?.bone;
+      return bone === undefined || bones.includes(bone)
+        ? []
+        : [fault(`cards ${id}`, `a place on ${bones.join(' or ')}`, `${region} of ${bone}`)];
+    });
   });
   const told = [
     ...content.injuries.map((record) => ({ ...record, kind: 'injuries' })),

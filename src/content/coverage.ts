@@ -2,6 +2,7 @@
  * What the content has of each injury and each card, part by part, and what is missing or weakly sourced, in plain words for the
  * person who writes it. From the content alone: nothing here is a list that somebody keeps. Pure.
  */
+import { regionsOfCard } from './look-up';
 import { evidenceIn } from './references';
 import type { Card, Content, Evidence, Injury, Mark, Review } from './schema';
 
@@ -124,7 +125,15 @@ export const INJURY_PARTS: readonly Part<Injury>[] = [
 ];
 
 export const CARD_PARTS: readonly Part<Card>[] = [
-  { name: 'place', missing: 'region (the whole bone is shown)', of: (r) => some(r.region !== null) },
+  // Its form has no card without one: parts of its bones, or its bones, said to be meant whole. What is counted is that they are there.
+  {
+    name: 'place',
+    missing: 'part of its bones that is in regions.yaml, nor its bones whole',
+    of: (r, c) => {
+      const regions = regionsOfCard(r);
+      return some(r.place.is === 'bones' || regions.every((id) => c.regions.some((region) => region.id === id)));
+    },
+  },
   { name: 'what it is', missing: 'source for what it is', of: (r) => sourced([r.evidence]) },
   { name: 'danger sign', missing: 'danger sign', of: (r) => inRecord(r.danger) },
   {

@@ -4,6 +4,7 @@ import type {
   Activity,
   Attachment,
   Bone,
+  Card,
   Caution,
   Content,
   Factor,
@@ -50,6 +51,9 @@ export const homesOf = ({ region, alsoRegions }: Pick<Injury, 'region' | 'alsoRe
   region,
   ...alsoRegions,
 ];
+/** The parts in which an injury told in short lies; none where its bones are meant whole. */
+export const regionsOfCard = ({ place }: Pick<Card, 'place'>): readonly RegionId[] =>
+  place.is === 'regions' ? place.regions : [];
 /** Every bone of which it can be said, the usual one first. */
 export const bonesOf = ({ bone, alsoBones }: Pick<Injury, 'bone' | 'alsoBones'>): readonly BoneId[] => [
   bone,

@@ -1,5 +1,6 @@
 /** Which ids a record points at. A reference that leads nowhere is a problem with its line. */
 import type { Kind } from './kinds';
+import { regionsOfCard } from './look-up';
 import type {
   Activity,
   Attachment,
@@ -90,7 +91,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
   ],
   cards: (r: Card) => [
     ...list('bones', r.bones, 'bones'),
-    r.region ? ref('regions', r.region, 'region') : null,
+    ...list('regions', regionsOfCard(r), 'place', 'regions'),
     ...list('codes', r.codes, 'codes'),
     ...list('strands', r.strands, 'strands'),
     ...apartFrom(r.tellApart),

@@ -1,7 +1,7 @@
 /**
  * Classes of one scheme never fit at once: their rules are taken together, and two classes overlap when nothing keeps them apart. A
  * bound that is not stated is open. A value on a border belongs to the class that begins there, so that bounds that touch are apart.
- * A measure that nobody stated keeps no two rules apart that both hold without it.
+ * A measure that nobody stated keeps no two rules apart that can both hold without it.
  */
 import type { Breach } from './rules';
 import type { ClassRule, Injury, Study } from './schema';
@@ -12,12 +12,15 @@ type Measured = Extract<ClassRule, { by: 'measure' }>;
 const within = (a: Measured, b: Measured): boolean =>
   (a.from ?? -Infinity) < (b.below ?? Infinity) && (b.from ?? -Infinity) < (a.below ?? Infinity);
 
+/** Whether it can hold though nobody stated its measure. */
+const holdsUnstated = ({ orNotStated, orDisplaced }: Measured): boolean => Boolean(orNotStated || orDisplaced);
+
 /** Whether two rules can never hold together. */
 const apart = (a: ClassRule, b: ClassRule): boolean => {
   if (a.by === 'place' && b.by === 'place') return a.region !== b.region;
   if (a.by === 'displaced' && b.by === 'displaced') return a.displaced !== b.displaced;
   if (a.by !== 'measure' || b.by !== 'measure' || a.what !== b.what) return false;
-  return !within(a, b) && !(a.orNotStated && b.orNotStated);
+  return !within(a, b) && !(holdsUnstated(a) && holdsUnstated(b));
 };
 
 /** Classes without rules are decided by no geometry, and so overlap with none. */

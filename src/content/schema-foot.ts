@@ -35,8 +35,8 @@ export type JointRecord = v.InferOutput<typeof joint>;
 export const region = v.strictObject({
   id: regionId,
   bone: boneId,
-  /** `spot`: a place that is spoken of and is none of the others. */
-  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen', 'groove', 'spot', 'watershed']),
+  /** `stretch`: a named length of a bone that is none of its parts; `spot`: a place that is spoken of and is none of the others. */
+  kind: v.picklist(['zone', 'facet', 'footprint', 'foramen', 'groove', 'spot', 'stretch', 'watershed']),
   term: text(80),
   plain: text(80),
   /** How its border is found on the surface, in words. */

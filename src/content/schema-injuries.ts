@@ -23,7 +23,8 @@ const weeks = v.nullable(finite);
 /**
  * What decides that a class fits, where geometry does: the part of the bone in which the break lies; whether it is displaced; a
  * measure of a film, `from` counted in and `below` not, so that a value on a border belongs to the class that begins there.
- * `orNotStated`: the rule is taken to hold where nobody stated the measure, and that is said.
+ * `orNotStated`: the rule is taken to hold where nobody stated the measure, and that is said. `orDisplaced`: it holds, too, where nobody
+ * stated the measure and the break is displaced: pieces that moved against each other hang together nowhere. Both at once collide.
  */
 const rule = v.variant('by', [
   v.strictObject({ by: v.literal('place'), region: regionId }),
@@ -35,12 +36,18 @@ const rule = v.variant('by', [
       from: v.optional(finite),
       below: v.optional(finite),
       orNotStated: v.optional(v.literal(true)),
+      orDisplaced: v.optional(v.literal(true)),
     }),
     v.check(({ from, below }) => from !== undefined || below !== undefined, 'a rule has a from, a below or both'),
     v.check(({ from, below }) => from === undefined || below === undefined || from < below, 'from is less than below'),
     v.check(
       ({ what, orNotStated }) => what !== 'displacement' || !orNotStated,
       'only a measure of a film can be taken',
+    ),
+    v.check(
+      ({ what, from, below, orNotStated, orDisplaced }) =>
+        !orDisplaced || (what !== 'displacement' && from !== undefined && below === undefined && !orNotStated),
+      'orDisplaced goes with a measure of a film that has only a from',
     ),
   ),
 ]);
@@ -150,6 +157,15 @@ export const injury = v.strictObject({
 });
 export type Injury = v.InferOutput<typeof injury>;
 
+/**
+ * Where an injury told in short lies on its bones: in named parts of them, each found on any foot, or in no part more than another, so
+ * that each of its bones is meant whole. One of the two is said: a place that nobody has looked for yet has no form.
+ */
+const cardPlace = v.variant('is', [
+  v.strictObject({ is: v.literal('regions'), regions: v.pipe(v.array(regionId), v.minLength(1)) }),
+  v.strictObject({ is: v.literal('bones') }),
+]);
+
 /** An injury in short: where, what it is, one picture, its danger sign, sources. No forecast and no stress colour, ever. */
 export const card = v.strictObject({
   id: cardId,
@@ -158,8 +174,7 @@ export const card = v.strictObject({
   synonyms: v.array(text(60)),
   /** The first is the one looked at. */
   bones: v.pipe(v.array(boneId), v.minLength(1)),
-  /** Null: the whole bone. */
-  region: v.nullable(regionId),
+  place: cardPlace,
   /** From where it is looked at. */
   view: v.picklist(WALK_VIEWS),
   what: tellings,

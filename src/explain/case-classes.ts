@@ -1,6 +1,6 @@
 /** Of which class, among those in which studies counted their people, the joint or bone of a case is. */
 import type { Content, Injury } from '../content/schema';
-import { gapAgainst, measuredIn, toldClassesOf } from './classes';
+import { gapAgainst, measuredIn, throughAgainst, toldClassesOf } from './classes';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -25,9 +25,14 @@ export interface CaseClasses extends ClassInputs {
   readonly tags: readonly ClaimTag[];
 }
 
-/** What decides the class of a joint collides. */
-export const classesCollide = ({ facts, injuryRecord }: Situation): readonly ClaimTag[] | null =>
-  injuryRecord === null ? null : (gapAgainst(injuryRecord, measuredIn(facts, null))?.claims ?? null);
+/** What decides the class of a joint or a break collides. */
+export const classesCollide = ({ facts, injuryRecord }: Situation): readonly ClaimTag[] | null => {
+  if (injuryRecord === null) return null;
+  const measured = measuredIn(facts, null);
+  const through = throughAgainst(injuryRecord, measured);
+  if (through !== null) return [...through.through, ...through.notThrough].map(({ tag }) => tag);
+  return gapAgainst(injuryRecord, measured)?.claims ?? null;
+};
 
 export const caseClasses = ({ context, facts, region, injuryRecord }: Situation): CaseClasses => {
   if (injuryRecord === null) return { tags: [] };

@@ -1,7 +1,8 @@
 /**
  * Classes that geometry decides: the rules of an injury's classification (content) held against what the case says of place,
  * displacement and measures of films. A value on a border belongs to the class that begins there, and that is said. What is not
- * stated decides nothing, unless the rule takes it to hold then, and that is said; two claims of one measure that differ decide nothing.
+ * stated decides nothing, unless the rule takes it to hold then or a displaced break makes it hold, and that is said; two claims of one
+ * measure that differ decide nothing.
  */
 import type { Claim, Facts } from '../cases/schema';
 import type { ClassRule, Injury } from '../content/schema';
@@ -19,6 +20,8 @@ interface MeasureKnown {
 export interface Measured {
   readonly region: { readonly value: RegionId; readonly tag: ClaimTag } | null;
   readonly displaced: { readonly value: boolean; readonly tag: ClaimTag } | null;
+  /** What says that the break runs only part of the way; null where nothing does. */
+  readonly incomplete: ClaimTag | null;
   /** One value a measure; a measure on which claims differ has none. */
   readonly measures: readonly MeasureKnown[];
   /** Measures on which claims differ: stated, and so nothing is taken for them. */
@@ -51,9 +54,11 @@ export const measuredIn = (facts: Facts, region: Measured['region']): Measured =
   const tag: ClaimTag | null = displacement && { status: displacement.status, claims: displacement.claims };
   const { measures, disputed } = byMeasure(facts.measures);
   const mm = displacement?.value.mm;
+  const direction = knownOf(facts.direction);
   return {
     region,
     displaced: displacement === null || tag === null ? null : { value: displacement.value.displaced, tag },
+    incomplete: direction?.value === 'incomplete' ? { status: direction.status, claims: direction.claims } : null,
     measures: mm === undefined || tag === null ? measures : [...measures, { what: 'displacement', value: mm, tag }],
     disputed,
   };
@@ -66,6 +71,8 @@ interface Held {
   /** Null where nobody stated it and the rule is taken to hold: `assumed` is what was not stated. */
   readonly tag: ClaimTag | null;
   readonly assumed?: FilmMeasure;
+  /** Nobody stated the measure, and the break is displaced. */
+  readonly byDisplacement?: true;
 }
 
 /** Null where nothing was stated that the rule asks for. */
@@ -77,8 +84,13 @@ const heldAgainst = (rule: ClassRule, m: Measured): Held | null => {
   const known = m.measures.find(({ what }) => what === rule.what);
   if (known === undefined) {
     const { what } = rule;
-    const taken = rule.orNotStated && what !== 'displacement' && !m.disputed.includes(what);
-    return taken ? { holds: true, onBorder: false, tag: null, assumed: what } : null;
+    if (what === 'displacement' || m.disputed.includes(what)) return null;
+    // It follows from the displacement, and so nobody measured it: no surer than what we conclude.
+    if (rule.orDisplaced && m.displaced?.value === true) {
+      const { claims } = m.displaced.tag;
+      return { holds: true, onBorder: false, tag: { status: 'inferred', claims }, byDisplacement: true };
+    }
+    return rule.orNotStated ? { holds: true, onBorder: false, tag: null, assumed: what } : null;
   }
   const { value, tag } = known;
   const holds = (rule.from === undefined || value >= rule.from) && (rule.below === undefined || value < rule.below);
@@ -91,6 +103,8 @@ export interface ComputedClass {
   readonly onBorder: boolean;
   /** Measures that nobody stated, taken to be as the class asks. */
   readonly assumed: readonly FilmMeasure[];
+  /** It follows from pieces that moved apart; the measure of its rule was not stated. */
+  readonly byDisplacement: boolean;
   readonly claim: ClaimTag;
 }
 
@@ -109,6 +123,7 @@ export const classesOf = ({ classification }: Pick<Injury, 'classification'>, m:
         index,
         onBorder: all.some((h) => h.onBorder),
         assumed,
+        byDisplacement: all.some((h) => h.byDisplacement),
         // What nobody stated was confirmed by nobody, and so nor is what rests on it.
         claim: {
           status: weakest(...statuses, ...assumed.map(() => 'inferred' as const)),
@@ -146,8 +161,46 @@ export const gapAgainst = (
   return { gapMm: gap.value, fromMm, displaced, claims: [m.displaced.tag, gap.tag] };
 };
 
+export interface ThroughSign {
+  readonly by: 'displacement' | 'direction' | FilmMeasure;
+  readonly tag: ClaimTag;
+}
+export interface ThroughAgainst {
+  /** What says that the break has gone all the way through. */
+  readonly through: readonly ThroughSign[];
+  /** What says that it has not. */
+  readonly notThrough: readonly ThroughSign[];
+}
+
+/**
+ * A break that is said to have gone all the way through, by its depth or because it is displaced, and not to have, by its depth or its
+ * name: both cannot hold, and so no class follows from either. Null where they do not collide, and where no class asks for the depth.
+ */
+export const throughAgainst = (
+  { classification }: Pick<Injury, 'classification'>,
+  m: Measured,
+): ThroughAgainst | null => {
+  const rules = classification.flatMap((one) => one.rules ?? []);
+  const rule = rules.flatMap((r) => (r.by === 'measure' && r.what !== 'displacement' && r.orDisplaced ? [r] : []))[0];
+  if (rule?.from === undefined || rule.what === 'displacement') return null;
+  const { what, from } = rule;
+  const depth = m.measures.find((known) => known.what === what);
+  const isThrough = depth !== undefined && depth.value >= from;
+  const measured = depth === undefined ? [] : [{ by: what, tag: depth.tag }];
+  const through = [
+    ...(m.displaced?.value === true ? [{ by: 'displacement' as const, tag: m.displaced.tag }] : []),
+    ...(isThrough ? measured : []),
+  ];
+  const notThrough = [
+    ...(m.incomplete === null ? [] : [{ by: 'direction' as const, tag: m.incomplete }]),
+    ...(isThrough ? [] : measured),
+  ];
+  return through.length === 0 || notThrough.length === 0 ? null : { through, notThrough };
+};
+
 /** The classes that may be told of a case: none while two claims that decide them collide. */
 export const toldClassesOf = (
   injury: Pick<Injury, 'kind' | 'classification'>,
   m: Measured,
-): readonly ComputedClass[] => (gapAgainst(injury, m) === null ? classesOf(injury, m) : []);
+): readonly ComputedClass[] =>
+  gapAgainst(injury, m) === null && throughAgainst(injury, m) === null ? classesOf(injury, m) : [];

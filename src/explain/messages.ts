@@ -159,13 +159,15 @@ export interface Messages
   nothingLocated: Record<string, never>;
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
-  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins; `assumed`: taken, not stated. */
+  /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins; `assumed`: taken, not stated;
+   * `byDisplacement`: its measure was not stated, and follows from pieces that moved apart. */
   computedClass: {
     readonly claim: ClaimTag;
     readonly injury: InjuryId;
     readonly index: number;
     readonly onBorder: boolean;
     readonly assumed: readonly FilmMeasure[];
+    readonly byDisplacement: boolean;
   };
   classOpen: { readonly region: RegionId; readonly injuries: readonly InjuryId[] };
   placeAgainstClass: { readonly stated: RegionId; readonly injury: InjuryId; readonly expected: RegionId };

@@ -172,7 +172,8 @@ const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
     case 'backNoRange':
       return false;
     case 'computedClass':
-      return isCountedInClasses(s);
+      // Its criteria say the rest, but for what follows from pieces that moved apart: why is said here alone.
+      return message.args.byDisplacement || isCountedInClasses(s);
     // Until one is settled they stand one by one, each with what it is.
     case 'optionsUsual':
       return confirmed(s.known.option);

@@ -14,7 +14,12 @@ import type { Finding } from './types';
 type MeasureClaim = Extract<Claim, { subject: 'measure' }>;
 
 /** Each is defined on the marks of one bone or joint; whose it is stands in the rules of the classes that ask for it. */
-const OF_ONE_INJURY: ReadonlySet<FilmMeasure> = new Set<FilmMeasure>(['Boehler angle', 'diastasis', 'arch loss']);
+const OF_ONE_INJURY: ReadonlySet<FilmMeasure> = new Set<FilmMeasure>([
+  'Boehler angle',
+  'diastasis',
+  'arch loss',
+  'line depth',
+]);
 
 const injuriesWith = ({ injuries }: Pick<Content, 'injuries'>, what: FilmMeasure) =>
   injuries.filter(({ classification }) =>

@@ -4,7 +4,7 @@ import type { Claim, Facts, SingleSubject } from '../cases/schema';
 import type { FilmMeasure, InjuryId } from '../ids';
 import { find } from './build';
 import { claimsDisagree } from './claims';
-import { gapAgainst, type Measured } from './classes';
+import { gapAgainst, type Measured, type ThroughSign, throughAgainst } from './classes';
 import type { ClaimTag, ClaimValue } from './messages';
 import { type Known, knownOf, tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -22,6 +22,38 @@ export const gapFindings = (s: Situation, injury: Known<InjuryId>, measured: Mea
       compute: gapAgainstWord,
       inputs: { injury: injury.value, measured },
       claims: against.claims,
+      unsure: 'contradiction',
+      whatIf: injury.whatIf,
+    }),
+  ];
+};
+
+/** What a claim says, as it is told: of displacement, of the way of the break, or of one measure. */
+const valueSaid = (facts: Facts, by: ThroughSign['by']): ClaimValue | null => {
+  if (by === 'displacement' || by === 'direction') {
+    const value = knownOf<typeof by>(facts[by])?.value;
+    return value === undefined ? null : ({ subject: by, value } as ClaimValue);
+  }
+  const value = facts.measures.find((claim) => claim.value.what === by)?.value;
+  return value === undefined ? null : { subject: 'measure', value };
+};
+
+/** A break that is said to have gone all the way through and not to have. */
+export const throughFindings = (s: Situation, injury: Known<InjuryId>, measured: Measured): readonly Finding[] => {
+  const against = s.injuryRecord === null ? null : throughAgainst(s.injuryRecord, measured);
+  if (against === null) return [];
+  const signs = [...against.through, ...against.notThrough];
+  const values = signs.flatMap(({ by, tag }) => {
+    const of = valueSaid(s.facts, by);
+    return of === null ? [] : [{ claim: tag, of }];
+  });
+  return [
+    find(s.context, 'where', {
+      id: 'throughAgainstWord',
+      depth: 'claim',
+      compute: claimsDisagree,
+      inputs: { subject: values.some(({ of }) => of.subject === 'measure') ? 'measure' : 'direction', values },
+      claims: values.map(({ claim }) => claim),
       unsure: 'contradiction',
       whatIf: injury.whatIf,
     }),

@@ -28,7 +28,7 @@ import {
   sideDefault,
   zoneBorder,
 } from './where-computes';
-import { classClashes, disputedMeasures, gapFindings, measureClashes } from './where-gap';
+import { classClashes, disputedMeasures, gapFindings, measureClashes, throughFindings } from './where-gap';
 
 /** The line of the break, where one is drawn. */
 const brokenShown = ({ breakAt }: Situation): readonly Shown[] => (breakAt === null ? [] : [{ kind: 'break' }]);
@@ -271,7 +271,8 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
   ];
   const where = s.region === null ? null : { value: s.region.value, tag: s.breakTag };
   const measured = measuredIn(s.facts, where);
-  found.push(...gapFindings(s, injury, measured), ...classClashes(s, injury), ...apartFindings(s, injury));
+  found.push(...gapFindings(s, injury, measured), ...throughFindings(s, injury, measured));
+  found.push(...classClashes(s, injury), ...apartFindings(s, injury));
   const computed = record === null ? [] : toldClassesOf(record, measured);
   for (const { index, claim, assumed } of computed)
     found.push(
@@ -287,9 +288,9 @@ const classDetail = (s: Situation, injury: Known<InjuryId>): readonly Finding[] 
       }),
     );
   record?.classification.forEach(({ rules }, index) => {
-    // What a measure says of this very break is for everybody: beyond a limit a surgeon is asked, whoever reads.
+    // What a measure says of this very break is for everybody: beyond a limit a surgeon is asked, whoever reads. What we conclude is not.
     const own = rules?.some(({ by }) => by === 'measure')
-      ? computed.find((each) => each.index === index && each.assumed.length === 0)
+      ? computed.find((each) => each.index === index && each.claim.status !== 'inferred')
       : undefined;
     found.push(
       ...textFinding(context, 'where', {

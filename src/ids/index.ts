@@ -157,5 +157,6 @@ export const FILM_MEASURES = [
   'joint share',
   'Boehler angle',
   'fragments',
+  'line depth',
 ] as const;
 export type FilmMeasure = (typeof FILM_MEASURES)[number];

@@ -222,10 +222,11 @@ export class Engine {
     if (ring !== this.ring) {
       this.ring = ring;
       const broken = scene.breakAt === null || ring ? [] : breakStrokes(scene.breakAt);
-      const { chosen, selected, layer, dimOthers } = scene;
+      const { chosen, also, selected, layer, dimOthers } = scene;
       this.plate.setDrawing(
         {
           chosen,
+          also,
           selected,
           layer,
           dimOthers,

@@ -117,14 +117,15 @@ const strandLabel = (strand: StrandScene | null, content: Content, reader: Reade
   return { id: 'strand', text, second: null, tag: null, spot: { at, outMm: 1 }, priority: 890 };
 };
 
-/** The outlined place of an injury told in short, in the words of its region. */
-const placeLabel = ({ marked }: StageScene, content: Content, reader: Reader): LabelText | null => {
-  if (marked === null || marked.at === null) return null;
-  const region = content.regions.find(({ id }) => id === marked.region);
-  if (region === undefined) return null;
-  const text = capital(reader === 'study' ? region.term : region.plain);
-  return { id: 'place', text, second: null, tag: null, spot: { at: marked.at, outMm: 1 }, priority: 950 };
-};
+/** The outlined parts of an injury told in short, in the words of their regions; the first keeps its place longest. */
+const placeLabels = ({ marked }: StageScene, content: Content, reader: Reader): readonly LabelText[] =>
+  marked.flatMap(({ region: id, at }, i) => {
+    const region = content.regions.find((each) => each.id === id);
+    if (region === undefined || at === null) return [];
+    const text = capital(reader === 'study' ? region.term : region.plain);
+    const name = i === 0 ? 'place' : `place.${i + 1}`;
+    return [{ id: name, text, second: null, tag: null, spot: { at, outMm: 1 }, priority: 950 - i }];
+  });
 
 export const showingOf = (input: ShowingInput): Showing => {
   const scene = sceneOf(input.foot, input);
@@ -148,8 +149,7 @@ export const showingOf = (input: ShowingInput): Showing => {
   if (beside !== null) labels.push(beside);
   const strand = strandLabel(scene.strand, input.content, input.reader);
   if (strand !== null) labels.push(strand);
-  const place = placeLabel(scene, input.content, input.reader);
-  if (place !== null) labels.push(place);
+  labels.push(...placeLabels(scene, input.content, input.reader));
   if (!scene.inQuiz) {
     const room = { narrow: input.narrow, latin: !input.narrow, path: scene.loadPath !== null };
     const seen = { ...scene, also: input.card?.bones ?? [] };

@@ -30,6 +30,7 @@ const MEASURE_UNITS = {
   'arch loss': 'mm',
   'joint share': 'share',
   'Boehler angle': 'deg',
+  'line depth': 'share',
 } as const;
 
 /** In its unit; pieces have none. */

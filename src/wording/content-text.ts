@@ -77,5 +77,9 @@ export const contentRuns = (
   // Written for the person who has this injury: true of this foot only as far as the case is.
   if (at.kind === 'injury' || at.kind === 'injuryNotSeen') return conditional([{ text }], explanation.given, reader);
   const title = titleOf(content, explanation, at, reader);
-  return [{ text: title === null ? text : fill(PARTS.titled, { title: capital(title), text }) }];
+  const told = title === null ? text : fill(PARTS.titled, { title: capital(title), text });
+  // A class that was told because a measure of this break says so is no surer than that measure.
+  return at.kind === 'classification' && as === 'reported'
+    ? conditional([{ text: told }], as, reader)
+    : [{ text: told }];
 };

@@ -137,10 +137,14 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
 
 /** A class that geometry decides, to stand behind a hedge: by its rules, on a border or not, with what was taken as none. */
 export const computedClassClause = (pen: Pen, args: MessageOf<'computedClass'>['args']): readonly Run[] => {
-  const { injury, index, onBorder, assumed } = args;
+  const { injury, index, onBorder, assumed, byDisplacement } = args;
   const found = pen.content.injuries.find((i) => i.id === injury)?.classification[index];
   const values = { term: found?.term ?? injury, scheme: found?.scheme ?? '' };
-  const told = clause(pen, onBorder ? 'computedClass.onBorder' : 'computedClass', values);
+  const told = clause(
+    pen,
+    byDisplacement ? 'computedClass.byDisplacement' : onBorder ? 'computedClass.onBorder' : 'computedClass',
+    values,
+  );
   const what = list(assumed.map((measure) => MEASURE_WORDS[measure][pen.reader]));
   return assumed.length === 0 ? told : clause(pen, 'computedClass.assumed', { told, what });
 };

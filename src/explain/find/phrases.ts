@@ -1,4 +1,5 @@
 /** Everything a search can meet: names, words to find by, bones, parts, places and events, each with the candidates it speaks for. */
+import { regionsOfCard } from '../../content/look-up';
 import type { Card, Content, FindWord, Injury } from '../../content/schema';
 import type { BoneId, CodeId, RegionId } from '../../ids';
 import type { Lexicon } from './terms';
@@ -45,7 +46,7 @@ const ofCard = (card: Card): Subject => ({
   names: [card.term, ...card.synonyms],
   findBy: [...card.findBy, card.plain],
   bones: card.bones,
-  regions: card.region === null ? [] : [card.region],
+  regions: regionsOfCard(card),
   codes: card.codes,
   tellApart: card.tellApart,
   mechanisms: [],

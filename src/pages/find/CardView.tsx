@@ -1,6 +1,7 @@
 /** An injury told in short: its danger sign first, then where and what it is, what it is taken for, and where that stands. */
 
 import type { LookAlikeRule } from '../../anatomy/look-alike-schema';
+import { regionsOfCard } from '../../content/look-up';
 import { evidenceIn } from '../../content/references';
 import type { Card, Evidence } from '../../content/schema';
 import { sourceLine } from '../../wording';
@@ -123,6 +124,25 @@ const Sources = ({ card }: { readonly card: Card }) => {
   );
 };
 
+/** What the picture means by it: parts that are outlined, or bones that are meant whole. */
+const Drawn = ({ card }: { readonly card: Card }) => {
+  const { say } = usePages();
+  const regions = useSession((state) => state.content.regions);
+  const reader = useSession((state) => state.reader);
+  const own = regionsOfCard(card).flatMap((id) => regions.find((each) => each.id === id) ?? []);
+  const places = own.map(({ term, plain }) => (reader === 'study' ? term : plain)).join(', ');
+  const count = String(card.bones.length);
+  return (
+    <p className="small-print">
+      {card.place.is === 'regions'
+        ? say('card.outlined', { places })
+        : card.bones.length === 1
+          ? say('card.wholeBone')
+          : say('card.wholeBones', { count })}
+    </p>
+  );
+};
+
 export const CardView = ({ card }: { readonly card: Card }) => {
   const { say, hrefOf } = usePages();
   const reader = useSession((state) => state.reader);
@@ -146,6 +166,7 @@ export const CardView = ({ card }: { readonly card: Card }) => {
       <p>
         <b>{say('card.where')}:</b> {card.where[reader]}
       </p>
+      <Drawn card={card} />
       {reader !== 'patient' && card.synonyms.length > 0 && (
         <p>
           <b>{say('card.names')}:</b> {card.synonyms.join(', ')}.

@@ -1,5 +1,6 @@
 /** The plate: a frame for the lent 3D figure, with the two text alternatives made from the same explanation. */
 import { useMemo } from 'react';
+import { regionsOfCard } from '../../content/look-up';
 import type { Explanation } from '../../explain/types';
 import { describePicture } from '../../wording';
 import { usePages, useSession } from '../context';
@@ -57,13 +58,21 @@ const useCardWords = (): string | null => {
   const reader = useSession((state) => state.reader);
   const open = useSession((state) => state.seeking?.card ?? null);
   const card = content.cards.find(({ id }) => id === open);
-  const record = content.bones.find(({ id }) => id === card?.bones[0]);
-  if (card === undefined || record === undefined) return null;
-  const bone = boneName(record, reader);
-  const region = content.regions.find(({ id }) => id === card.region);
-  return region === undefined
+  if (card === undefined) return null;
+  const regions = regionsOfCard(card).flatMap((id) => content.regions.find((each) => each.id === id) ?? []);
+  // The bones in ink: all of them where they are meant whole, else those of its parts.
+  const inked =
+    card.place.is === 'bones' ? card.bones : card.bones.filter((id) => regions.some(({ bone }) => bone === id));
+  const bone = inked
+    .flatMap((id) => content.bones.find((each) => each.id === id) ?? [])
+    .map((each) => boneName(each, reader))
+    .join(', ');
+  return regions.length === 0
     ? say('plate.card', { bone })
-    : say('plate.cardPlace', { bone, place: reader === 'study' ? region.term : region.plain });
+    : say('plate.cardPlace', {
+        bone,
+        place: regions.map(({ term, plain }) => (reader === 'study' ? term : plain)).join(', '),
+      });
 };
 
 export const Plate = () => {

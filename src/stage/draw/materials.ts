@@ -11,6 +11,7 @@ import {
   type Texture,
 } from 'three';
 import type { BoneAxis } from '../../anatomy/types';
+import { BONE_IDS } from '../../ids';
 import { BONE_FRAGMENT, BONE_VERTEX } from './bone-shader';
 import { FLAT_FRAGMENT, FLAT_VERTEX, HULL_FRAGMENT, HULL_VERTEX } from './shaders';
 import { rgb, type TokenName, type Tokens } from './tokens';
@@ -96,7 +97,7 @@ export const hullMaterial = ({ behind = false } = {}): ShaderMaterial =>
     uniforms: {
       uWidth: { value: 1 },
       uChosenWidth: { value: 1 },
-      uChosen: { value: [-1, -1] },
+      uChosen: { value: BONE_IDS.map(() => 0) },
       uSize: { value: [1, 1] },
       uColour: { value: [0, 0, 0] },
       uChosenColour: { value: [0, 0, 0] },

@@ -28,6 +28,8 @@ import { rgb, type Tokens } from './tokens';
 /** What is to be seen, in the words of the drawing. */
 export interface Drawing {
   readonly chosen: BoneId | null;
+  /** More bones in full ink, without texture: those that the picture is of beside the chosen one. */
+  readonly also: readonly BoneId[];
   /** A second bone in full ink, when the person looks at another than the chosen one. */
   readonly selected: BoneId | null;
   /** What the chosen bone's texture says. */
@@ -41,6 +43,10 @@ export interface Drawing {
   /** CSS px. */
   readonly contourPx: number;
 }
+
+/** The bones whose contour is in full ink. */
+const inkedIn = ({ chosen, selected, also }: Drawing): ReadonlySet<BoneId> =>
+  new Set([chosen, selected, ...also].filter((bone) => bone !== null));
 
 const noBones = (meshes: readonly Mesh[]): (readonly [null, Mesh])[] => meshes.map((mesh) => [null, mesh]);
 
@@ -159,9 +165,10 @@ export class Plate {
     this.beside.visible = drawing.beside !== null;
     this.besideHull.visible = drawing.beside !== null;
     this.bones.geometry.clearGroups();
+    const inked = inkedIn(drawing);
     const runs: { start: number; count: number; material: number }[] = [];
     for (const { bone, start, count } of this.mesh.ranges) {
-      const material = bone === drawing.chosen ? 1 : bone === drawing.selected ? 2 : 0;
+      const material = bone === drawing.chosen ? 1 : bone !== null && inked.has(bone) ? 2 : 0;
       const last = runs.at(-1);
       if (last?.material === material) last.count += count;
       else runs.push({ start, count, material });
@@ -216,8 +223,12 @@ export class Plate {
     };
     set(this.hull, 'uColour', rgb(drawing.dimOthers ? colours['context-contour'] : colours.ink));
     set(this.hull, 'uChosenColour', rgb(colours.ink));
-    const indexOf = (bone: BoneId | null): number => (bone === null ? -1 : BONE_IDS.indexOf(bone));
-    set(this.hull, 'uChosen', [indexOf(drawing.chosen), indexOf(drawing.selected)]);
+    const inked = inkedIn(drawing);
+    set(
+      this.hull,
+      'uChosen',
+      BONE_IDS.map((bone) => Number(inked.has(bone))),
+    );
     set(this.besideHull, 'uColour', rgb(colours.ink));
     set(this.legHull, 'uColour', rgb(colours['context-contour']));
     set(this.outlineHull, 'uColour', rgb(colours['context-contour']));

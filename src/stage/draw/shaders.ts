@@ -1,15 +1,17 @@
 /** The contour, the quiet outline and the strokes, in GLSL 3; lengths as in bone-shader.ts. */
+import { BONE_IDS } from '../../ids';
 
 /** The contour: back faces pushed outwards on the screen by `uWidth` device px along the smoothed normal. */
 export const HULL_VERTEX = /* glsl */ `
 in vec3 smoothNormal;
 in float bone;
 uniform float uWidth, uChosenWidth;
-uniform vec2 uSize, uChosen;
+uniform vec2 uSize;
+uniform float uChosen[${BONE_IDS.length}];
 flat out float vChosen;
 void main() {
-  vec2 off = abs(vec2(bone) - uChosen);
-  vChosen = min(off.x, off.y) < 0.5 ? 1.0 : 0.0;
+  // What is no bone of the foot has the number -1.
+  vChosen = bone < -0.5 ? 0.0 : uChosen[int(bone + 0.5)];
   vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   vec2 n = (projectionMatrix * vec4(normalMatrix * smoothNormal, 0.0)).xy * uSize;
   float size = length(n);

@@ -24,7 +24,7 @@ import { bloodField, stressField, zoneField } from './fields';
 import { breakLines, ringAt } from './lines';
 import { type LoadPathScene, loadPathOf } from './load-path';
 import { type StrandScene, strandScene } from './strand';
-import { type MarkedPlace, markedPlace, placeStrokes } from './told-in-short';
+import { inkedBones, type MarkedPlace, markedPlaces, placeStrokes } from './told-in-short';
 
 /** What the scene needs of the session, so that a still can be made of any question without moving the screen. */
 export interface SceneInput {
@@ -72,6 +72,8 @@ export interface ScrewScene {
 export interface StageScene {
   /** The bone in question; its texture is `layer`. */
   readonly chosen: BoneId | null;
+  /** More bones that the picture is of: in ink as the chosen one, without texture. */
+  readonly also: readonly BoneId[];
   readonly selected: BoneId | null;
   readonly layer: Layer;
   readonly dimOthers: boolean;
@@ -83,8 +85,8 @@ export interface StageScene {
   readonly measured: Angle | null;
   readonly beside: LookAlike | null;
   readonly strand: StrandScene | null;
-  /** The place of an injury told in short. */
-  readonly marked: MarkedPlace | null;
+  /** The parts in which an injury told in short lies. */
+  readonly marked: readonly MarkedPlace[];
   readonly explanation: Explanation | null;
   readonly question: QuestionId;
   readonly inQuiz: boolean;
@@ -150,6 +152,7 @@ const partNamed = (foot: Foot, region: RegionId): { readonly bone: BoneId; reado
 const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState['quiz']>): StageScene => {
   const base: StageScene = {
     chosen: quiz.litBone,
+    also: [],
     selected: null,
     layer: { kind: 'shade' },
     dimOthers: quiz.litBone !== null,
@@ -160,7 +163,7 @@ const quizScene = (foot: Foot, input: SceneInput, quiz: NonNullable<SessionState
     measured: null,
     beside: null,
     strand: null,
-    marked: null,
+    marked: [],
     explanation: input.explanation,
     question: input.question,
     inQuiz: true,
@@ -222,10 +225,19 @@ const pathOf = (foot: Foot, { content, reader, narrow }: SceneInput, explanation
   loadPathOf({ foot, shape: content.shape, explanation, few: reader === 'patient' || narrow });
 
 const cardScene = (foot: Foot, plain: StageScene, card: Card): StageScene => {
-  const marked = markedPlace(foot, card);
-  const chosen = card.bones[0] ?? null;
+  const marked = markedPlaces(foot, card);
+  const [chosen = null, ...also] = inkedBones(card, marked);
   const selected = plain.selected === chosen ? null : plain.selected;
-  return { ...plain, chosen, selected, dimOthers: true, borders: placeStrokes(marked), marked, explanation: null };
+  return {
+    ...plain,
+    chosen,
+    also,
+    selected,
+    dimOthers: true,
+    borders: placeStrokes(marked),
+    marked,
+    explanation: null,
+  };
 };
 
 export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
@@ -235,6 +247,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
   const selected = input.selectedBone === bone ? null : input.selectedBone;
   const plain: StageScene = {
     chosen: null,
+    also: [],
     selected,
     layer: { kind: 'shade' },
     dimOthers: selected !== null,
@@ -245,7 +258,7 @@ export const sceneOf = (foot: Foot, input: SceneInput): StageScene => {
     measured: input.measured,
     beside: besideOn(foot, input.lookAlike),
     strand: strandScene(foot, input.content.strands, input.strand),
-    marked: null,
+    marked: [],
     explanation: e,
     question,
     inQuiz: false,

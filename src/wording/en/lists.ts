@@ -239,6 +239,11 @@ export const MEASURE_WORDS = {
     broadcast: 'the number of pieces',
     study: 'the number of fragments',
   },
+  'line depth': {
+    patient: 'the depth of the crack below the top layer',
+    broadcast: 'the depth of the crack below the top layer',
+    study: 'the depth of the line between the dorsal cortex and the next',
+  },
 } as const;
 
 export const SUBJECT_WORDS = {

@@ -68,6 +68,12 @@ export const WHERE_SENTENCES = {
     broadcast: 'it lies exactly on a border, and by the rules counts as {term}',
     study: 'by its rules, {scheme}: {term} (a value on the border, counted with the class that begins there)',
   },
+  'computedClass.byDisplacement': {
+    patient: 'it counts as {term}. The pieces have moved apart, so the crack must run right through',
+    broadcast: 'it counts as {term}, for pieces that have moved apart mean a crack right through',
+    study:
+      'by its rules, {scheme}: {term} (displaced pieces hang together nowhere, so the line has reached another cortex; its depth is not stated)',
+  },
   /** Behind the clause of the class: a measure that nobody stated. */
   'computedClass.assumed': {
     patient: '{told}. Nobody told us of {what}, so we take it that there is none',

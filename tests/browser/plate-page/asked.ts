@@ -60,8 +60,16 @@ export const askedFor = async (plan: Plan, otherwise: Asked['otherwise'] = []): 
   const { camera } = frameView(shown, plan.view, scene.chosen, mirrored, SIZE, noLabels);
   const { breakAt } = scene;
   const broken = breakAt === null || showsRing(breakAt, camera.mmPerPx) ? [] : breakStrokes(breakAt);
-  const { chosen, selected, dimOthers, borders } = scene;
-  const drawing = { chosen, selected, dimOthers, mirrored, contourPx: CONTOUR_PX, strokes: [...borders, ...broken] };
+  const { chosen, also, selected, dimOthers, borders } = scene;
+  const drawing = {
+    chosen,
+    also,
+    selected,
+    dimOthers,
+    mirrored,
+    contourPx: CONTOUR_PX,
+    strokes: [...borders, ...broken],
+  };
   const field = 'field' in layer ? [...layer.field] : null;
   return { look: plan.look, drawing: { ...drawing, layer }, field, camera, size: SIZE, glb, otherwise };
 };

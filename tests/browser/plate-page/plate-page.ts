@@ -32,6 +32,7 @@ const SIZE: Size = { width: 900, height: 600 };
 
 const drawing = (more: Partial<Drawing>): Drawing => ({
   chosen: null,
+  also: [],
   selected: null,
   layer: { kind: 'shade' },
   dimOthers: false,

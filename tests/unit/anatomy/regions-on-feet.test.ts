@@ -61,7 +61,9 @@ test('every attachment named in content has its region on the foot, and every ru
   const here = new Map(footOf('usual').regions.map((r) => [r.id as string, r]));
   for (const a of content.attachments) expect(here.get(a.region), a.id).toMatchObject({ bone: a.bone });
   const recorded = new Set<string>(content.regions.map((r) => r.id));
-  for (const id of [...rules.keys(), ...shape.regions.watersheds.map((w) => w.id)]) expect(recorded, id).toContain(id);
+  const { stretches, watersheds } = shape.regions;
+  for (const id of [...rules.keys(), ...[...stretches, ...watersheds].map((rule) => rule.id)])
+    expect(recorded, id).toContain(id);
 });
 
 /** In the short run the usual foot and one that is large and turned out; a random one is looked at below. */
@@ -96,6 +98,35 @@ describe.each(LOOKED_AT)('%s foot', (name) => {
       const told = ((Math.PI * rule.size[0] * rule.size[1]) / 4) * k * k;
       expect((areas.get(id) ?? 0) / told, id).toBeGreaterThan(0.67);
       expect((areas.get(id) ?? 0) / told, id).toBeLessThan(1.5);
+    }
+  });
+
+  test('the body of the navicular holds the surfaces for talus and cuneiforms but for their rims, and not the end of tibialis posterior', () => {
+    for (const side of ['right', 'left'] as const) {
+      const { foot: right } = footOf(name);
+      const foot = side === 'right' ? right : mirrorFoot(right);
+      const regions = regionsOf(foot);
+      const named = (id: string): Region => {
+        const region = regions.find((r) => r.id === id);
+        if (region === undefined) throw new Error(id);
+        return region;
+      };
+      const body = named('navicular-body');
+      const mesh = foot.bones.get('navicular');
+      if (!mesh) throw new Error('no navicular');
+      const pieces = spread(mesh, 1.2);
+      const shareOf = (other: Region): number => {
+        const own = pieces.filter(({ at }) => other.contains(at));
+        const total = own.reduce((sum, { area }) => sum + area, 0);
+        return own.filter(({ at }) => body.contains(at)).reduce((sum, { area }) => sum + area, 0) / total;
+      };
+      expect(shareOf(named('navicular-facet-talus'))).toBeGreaterThan(0.97);
+      for (const other of ['cuneiformIntermediate', 'cuneiformLateral'])
+        expect(shareOf(named(`navicular-facet-${other}`))).toBeGreaterThan(0.97);
+      for (const third of ['navicular-middle-third', 'navicular-outer-third'])
+        expect(shareOf(named(third))).toBeGreaterThan(0.97);
+      expect(shareOf(named('navicular-inner-third'))).toBeLessThan(0.5);
+      expect(body.contains(named('navicular-footprint-tibialis-posterior').centre)).toBe(false);
     }
   });
 

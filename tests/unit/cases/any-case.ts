@@ -10,7 +10,7 @@ import {
   SUBJECTS,
   type Subject,
 } from '../../../src/cases';
-import { MEASURE_BOUNDS, subjectValues } from '../../../src/cases/schema';
+import { MEASURE_BOUNDS, subjectValues, WHOLE_MEASURES } from '../../../src/cases/schema';
 import { AGE_BANDS, BONE_IDS, ENDPOINTS, FILM_MEASURES, LEVELS } from '../../../src/ids';
 import { anyClinic, anyFixture, anyForecast } from './any-care';
 import { anyDate as date, anyId as id } from './any-parts';
@@ -32,8 +32,9 @@ export const anyValue: Readonly<Record<Subject, fc.Arbitrary<unknown>>> = {
   direction: fc.constantFrom(...subjectValues.direction.options),
   measure: fc.constantFrom(...FILM_MEASURES).chain((what) => {
     const [low, high] = MEASURE_BOUNDS[what];
-    const value =
-      what === 'fragments' ? fc.integer({ min: low, max: high }) : fc.double({ min: low, max: high, noNaN: true });
+    const value = WHOLE_MEASURES.has(what)
+      ? fc.integer({ min: low, max: high })
+      : fc.double({ min: low, max: high, noNaN: true });
     return value.map((number) => ({ what, value: number + 0 }));
   }),
   displacement: fc.oneof(

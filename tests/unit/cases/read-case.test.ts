@@ -53,6 +53,19 @@ describe('a key that stands twice', () => {
   });
 });
 
+describe('the depth of a line', () => {
+  const depth = (value: number) =>
+    readCase(JSON.stringify(claim({ subject: 'measure', value: { what: 'line depth', value } })));
+  test.each([0, 1, 100])('%s percent is read by the version that is', (value) => {
+    expect(depth(value).ok).toBe(true);
+  });
+  test.each([-1, 0.5, 99.9])('%s is refused, with its bounds and that it is whole', (value) => {
+    const result = depth(value);
+    if (result.ok) throw new Error('read');
+    expect(`${result.problem.what} ${result.problem.remedy}`).toContain('the line depth is 0 to 100, a whole number');
+  });
+});
+
 describe('bad files: each refused with what, where and what to do', () => {
   const bad: readonly (readonly [string, object, CaseProblemCode, string | null])[] = [
     ['unknown key of the case', caseWith([], { patient: 'x' }), 'unknownKey', 'patient'],

@@ -1,10 +1,14 @@
 /** Injuries told in short: enough of them, each with a place that is there, a danger sign and sources; and never more than a card. */
 import { readFileSync } from 'node:fs';
+import { safeParse } from 'valibot';
 import { expect, test } from 'vitest';
+import { checkContent } from '../../../src/checks/check-content';
 import { readContent } from '../../../src/cli/read-content';
 import { readShape } from '../../../src/cli/read-shape';
 import { KINDS, type Kind } from '../../../src/content/kinds';
+import { regionsOfCard } from '../../../src/content/look-up';
 import { type Card, card as cardSchema } from '../../../src/content/schema';
+import { modelFoot } from '../../tools/model-foot';
 import { textFiles } from '../../tools/tracked';
 
 const content = readContent();
@@ -37,10 +41,40 @@ test.each([
   expect(cards.some((card) => term.test(card.term))).toBe(true);
 });
 
-test('the place of a card is on a bone of it', () => {
-  each(({ id, region, bones }) => {
-    if (region !== null) expect(bones, id).toContain(content.regions.find((r) => r.id === region)?.bone);
+test('each part in which a card lies is on a bone of it, the first on the bone that is looked at', () => {
+  each((card) => {
+    const on = regionsOfCard(card).map((region) => content.regions.find((r) => r.id === region)?.bone);
+    for (const bone of on) expect(card.bones, card.id).toContain(bone);
+    if (card.place.is === 'regions') expect(on[0], card.id).toBe(card.bones[0]);
   });
+});
+
+test('those of which no part is meant more than another say so, and no other does', () => {
+  const whole = cards.filter(({ place }) => place.is === 'bones').map(({ id }) => id);
+  expect(whole.sort()).toEqual(
+    ['bipartite-sesamoid', 'cuboid', 'cuneiforms', 'first-metatarsal', 'hallux', 'lesser-toes', 'sesamoids'].sort(),
+  );
+});
+
+test.each([
+  ['no place', undefined, false],
+  ['no part', { is: 'regions', regions: [] }, false],
+  ['a part beside whole bones', { is: 'bones', regions: ['cuboid-spot-dorsal'] }, false],
+  ['whole bones', { is: 'bones' }, true],
+  ['two parts', { is: 'regions', regions: ['mt2-head', 'mt3-head'] }, true],
+])('the form of a place: %s', (_, place, accepted) => {
+  const [first] = cards;
+  expect(safeParse(cardSchema, { ...first, place }).success).toBe(accepted);
+});
+
+test('a place on a bone that is none of the card is told by the check of content against the foot', () => {
+  const moved = cards.map((card) => (card.id === 'navicular-body' ? { ...card, bones: ['cuboid' as const] } : card));
+  const faults = (of: readonly Card[]) =>
+    checkContent({ ...content, cards: [...of] }, modelFoot()).filter(({ where }) => where.startsWith('cards '));
+  expect(faults(cards)).toEqual([]);
+  expect(faults(moved)).toEqual([
+    { where: 'cards navicular-body', expected: 'a place on cuboid', got: 'navicular-body of navicular' },
+  ]);
 });
 
 test('a card is told from something, never from itself, and a look-alike that it names is drawn on the foot', () => {
@@ -75,7 +109,7 @@ test('a card holds no forecast, no stage, no option and no load: its shape has n
       'findBy',
       'id',
       'plain',
-      'region',
+      'place',
       'strands',
       'synonyms',
       'tellApart',

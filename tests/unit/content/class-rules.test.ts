@@ -1,9 +1,11 @@
 /** Classes by rule: within one scheme no two fit at once, and what falls on a border belongs to the class that begins there. */
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it, test } from 'vitest';
 import { readContent } from '../../../src/cli/read-content';
 import { classBreaches, overlap } from '../../../src/content/rules-classes';
 import type { ClassRule, Injury } from '../../../src/content/schema';
+import { injury as injurySchema } from '../../../src/content/schema-injuries';
 
 const content = readContent();
 type Classified = Injury['classification'][number];
@@ -24,7 +26,7 @@ const holds = (rule: ClassRule, found: Found): boolean => {
       return rule.displaced === found.displaced;
     case 'measure': {
       const value = found.measures[rule.what];
-      if (value === undefined) return rule.orNotStated === true;
+      if (value === undefined) return rule.orNotStated === true || (rule.orDisplaced === true && found.displaced);
       return value >= (rule.from ?? -Infinity) && value < (rule.below ?? Infinity);
     }
   }
@@ -141,6 +143,12 @@ describe('overlap', () => {
     expect(overlap({ rules: [taken(undefined, 1)] }, { rules: [measure(1, undefined)] })).toBe(false);
     expect(overlap({ rules: [taken(undefined, 1)] }, { rules: [taken(1, undefined)] })).toBe(true);
   });
+  it('is one where a displaced break makes one hold unmeasured and the other holds unmeasured too', () => {
+    const through = { ...measure(100, undefined), orDisplaced: true } as ClassRule;
+    const taken = { ...measure(undefined, 1), orNotStated: true } as ClassRule;
+    expect(overlap({ rules: [through] }, { rules: [measure(1, 100)] })).toBe(false);
+    expect(overlap({ rules: [through] }, { rules: [taken] })).toBe(true);
+  });
   it('is told as a breach with its place, within one scheme only', () => {
     const [first] = content.injuries[0]?.classification ?? [];
     if (first === undefined) throw new Error('no class');
@@ -151,4 +159,18 @@ describe('overlap', () => {
     ]);
     expect(classBreaches({ classification: [one, { ...two, scheme: 'b' }] })).toEqual([]);
   });
+});
+
+/** The form of a rule that a displaced break can fulfil: a measure of a film with a from and nothing else. */
+test.each([
+  [{ what: 'line depth', from: 100 }, true],
+  [{ what: 'line depth', from: 1, below: 100 }, false],
+  [{ what: 'line depth', below: 1 }, false],
+  [{ what: 'line depth', from: 100, orNotStated: true }, false],
+  [{ what: 'displacement', from: 3 }, false],
+])('orDisplaced on %j is accepted: %s', (rule, accepted) => {
+  const [navicular] = content.injuries.filter(({ id }) => id === 'navicular-stress');
+  const [first] = navicular?.classification ?? [];
+  const classification = [{ ...first, rules: [{ by: 'measure', ...rule, orDisplaced: true }] }];
+  expect(v.safeParse(injurySchema, { ...navicular, classification }).success).toBe(accepted);
 });

@@ -7,6 +7,7 @@ import { contentFiles, readContent } from '../../../src/cli/read-content';
 import { compileContent } from '../../../src/content';
 import { type Covered, coverageRows, gapsOf, weakStatements } from '../../../src/content/coverage';
 import type { Card, Content } from '../../../src/content/schema';
+import { idOf, type RegionId } from '../../../src/ids';
 
 const content = readContent();
 const EXAMPLE = readFileSync(join(import.meta.dirname, 'example/toe-example.yaml'), 'utf8');
@@ -95,7 +96,7 @@ describe('a small invented content', () => {
   if (injury === undefined) throw new Error('no example');
   const card = {
     id: 'example-card',
-    region: null,
+    place: { is: 'regions', regions: ['no-such-part'] },
     tellApart: [],
     codes: [],
     findBy: ['toe'],
@@ -160,4 +161,25 @@ it('the real content has a row for each injury and card, and no text is missing 
   expect(rows.map(({ id }) => id)).toEqual([...content.injuries, ...content.cards].map(({ id }) => id));
   for (const { id, parts } of rows)
     expect(parts.find(({ name }) => name === 'three readers')?.covered, id).toBe('full');
+});
+
+describe('the place of a card', () => {
+  const withPlace = (place: Card['place']): Content => ({
+    ...content,
+    cards: content.cards.map((card) => (card.id === 'cuboid' ? { ...card, place } : card)),
+  });
+  it.each([
+    [{ is: 'bones' } as const, 'full'],
+    [{ is: 'regions', regions: [idOf<RegionId>('cuboid-spot-dorsal')] } as const, 'full'],
+    [{ is: 'regions', regions: [idOf<RegionId>('no-such-part')] } as const, 'none'],
+  ])('%j counts as %s', (place, covered) => {
+    const changed = withPlace({ ...place } as Card['place']);
+    expect(coveredIn(changed, 'cuboid').place).toBe(covered);
+    expect(gapsOf(rowNamed(changed, 'cuboid')).some((gap) => gap.startsWith('cuboid has no part of its bones'))).toBe(
+      covered === 'none',
+    );
+  });
+  it('is there for every card', () => {
+    for (const { id } of content.cards) expect(coveredIn(content, id).place, id).toBe('full');
+  });
 });

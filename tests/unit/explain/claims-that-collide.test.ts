@@ -272,7 +272,7 @@ describe('a measure of another injury', () => {
           ),
         );
         const own = findingsOf(explanation, 'where').filter(({ message }) => message.id === 'claimStated');
-        const ofOther = ['Boehler angle', 'diastasis', 'arch loss'].includes(what) && !asks(record, what);
+        const ofOther = ['Boehler angle', 'diastasis', 'arch loss', 'line depth'].includes(what) && !asks(record, what);
         expect(lines, what).toHaveLength(ofOther ? READERS.length : 0);
         expect(
           own.some((f) => f.id.startsWith('where.measure.')),

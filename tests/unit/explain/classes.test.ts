@@ -21,7 +21,7 @@ const scheme = (...rules: ClassRule[][]): Pick<Injury, 'classification'> => ({
   })),
 });
 
-const NOTHING: Measured = { region: null, displaced: null, measures: [], disputed: [] };
+const NOTHING: Measured = { region: null, displaced: null, incomplete: null, measures: [], disputed: [] };
 const confirmed = { status: 'confirmed', claims: [] } as const;
 const gap = (value: number): Measured => ({ ...NOTHING, measures: [{ what: 'diastasis', value, tag: confirmed }] });
 
@@ -124,6 +124,7 @@ const answersTo = (injury: Injury): Measured[] => {
       (displaced): Measured => ({
         region: { value, tag: confirmed },
         displaced: { value: displaced, tag: confirmed },
+        incomplete: null,
         measures: [],
         disputed: [],
       }),

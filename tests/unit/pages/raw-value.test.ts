@@ -36,6 +36,7 @@ const values: readonly ClaimValue[] = [
   { subject: 'displacement', value: { displaced: false } },
   { subject: 'measure', value: { what: 'joint step', value: 2.5 } },
   { subject: 'measure', value: { what: 'Boehler angle', value: -4 } },
+  { subject: 'measure', value: { what: 'line depth', value: 0 } },
   { subject: 'onset', value: 'acute on gradual' },
   { subject: 'mechanism', value: idOf<MechanismId>('a-way') },
   { subject: 'injuryDate', value: '2026-02-28' as IsoDate },

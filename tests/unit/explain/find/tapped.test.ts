@@ -66,6 +66,22 @@ test('a place that an injury is told of is given before the part it lies in', ()
   expect(tappedAt(foot, content, 'talus', spot.centre)[0]).toBe('talus-lateral-process');
 });
 
+test('a stretch is given with the parts under it, and lies in each of which it takes half or more', () => {
+  const body = placesOf(foot, 'navicular').find(({ id }) => id === 'navicular-body');
+  if (body?.spanMm === undefined) throw new Error('no body of the navicular');
+  const axis = partAxis(foot, 'navicular');
+  const [from, to] = body.spanMm;
+  expect(tappedAt(foot, content, 'navicular', fromBone(axis, (from + to) / 2))).toContain('navicular-body');
+  expect(tappedAt(foot, content, 'navicular', fromBone(axis, from - 0.1))).not.toContain('navicular-body');
+  const under = lyingIn(foot, content, 'navicular').filter(({ place }) => place === 'navicular-body');
+  expect(under.map(({ part }) => part)).toEqual(['navicular-middle-third', 'navicular-outer-third']);
+});
+
+test('a break of the whole bone is met by a tap on its body, and the tired crack still goes first in the middle', () => {
+  const middle = [region('navicular-body'), region('navicular-middle-third')];
+  expect(firstAt('navicular', middle).slice(0, 2)).toEqual(['navicular-stress', 'navicular-body']);
+});
+
 describe('what is told of the part comes first', () => {
   test.each<[BoneId, string, readonly string[]]>([
     ['metatarsal5', 'mt5-zone-1', ['mt5-tuberosity']],
