@@ -1,6 +1,7 @@
 /** Everything one run goes by, worked out once: what is known, the foot, where the break lies on it, its class. */
 import type { Foot, FootParameters } from '../anatomy/types';
 import type { Facts } from '../cases/schema';
+import { homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
 import type { InjuryId, RegionId } from '../ids';
 import { givenOf } from './build';
@@ -40,6 +41,8 @@ export interface Situation {
   /** The class known is of a joint and not of a broken bone. */
   readonly ofJoint: boolean;
   readonly given: Given;
+  /** The class that is stated does not live where the break is stated to be: whatever follows of it is open. */
+  readonly placeAgainstClass: boolean;
 }
 
 /** The standing right foot that an explanation of these facts is made on. Built once and kept. */
@@ -58,6 +61,7 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
   const region: Known<RegionId> | null = at === null ? null : { value: at.region, status, claims, whatIf: whatIfPlace };
   const injury = known.clash === null ? injuryFrom(content, facts, region, known.mechanism?.value ?? null) : null;
   const injuryRecord = injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null);
+  const placeAgainstClass = injuryRecord !== null && region !== null && !homesOf(injuryRecord).includes(region.value);
   const classesRuledOut = facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : []));
   const mayBeJoint =
     injuryRecord === null
@@ -92,8 +96,12 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
     injuryRecord,
     classesRuledOut,
     ofJoint: injuryRecord?.kind === 'joint',
+    placeAgainstClass,
     given:
-      facts.injury.state === 'contradiction' || facts.place.state === 'contradiction' || known.clash !== null
+      facts.injury.state === 'contradiction' ||
+      facts.place.state === 'contradiction' ||
+      known.clash !== null ||
+      placeAgainstClass
         ? 'contradiction'
         : givenOf(
             fixed,

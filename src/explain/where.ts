@@ -1,5 +1,4 @@
 /** Question 1: where is it? Bone and neighbours, zone and its border, the break as drawn, side, class and its name. */
-import { homesOf } from '../content/look-up';
 import type { BoneId, InjuryId, RegionId } from '../ids';
 import { find, givenOf } from './build';
 import { factFindings, manyFindings } from './claims';
@@ -131,12 +130,7 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         whatIf: region.whatIf,
       }),
     );
-  if (
-    s.injuryRecord !== null &&
-    region !== null &&
-    !homesOf(s.injuryRecord).includes(region.value) &&
-    s.injury !== null
-  )
+  if (s.placeAgainstClass && region !== null && s.injury !== null)
     found.push(
       find(context, 'where', {
         id: 'placeAgainstClass',

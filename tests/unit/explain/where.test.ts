@@ -1,7 +1,7 @@
 /** The place of a break: stated, only the bone, in dispute, dragged. */
 import { describe, expect, it } from 'vitest';
 import { boneAxis } from '../../../src/anatomy/bone-axis';
-import { type InjuryId, idOf, type RegionId } from '../../../src/ids';
+import { type InjuryId, idOf, type OptionId, type RegionId } from '../../../src/ids';
 import { plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, explained, findingNamed, foot, REPORTED } from '../../tools/explained';
 
@@ -57,11 +57,24 @@ describe('where', () => {
   });
 
   it('says when place and class do not fit', () => {
-    const explanation = explained(caseOf(['place', zone(3)], ['injury', injury('mt5-metaphyseal')]));
+    const explanation = explained(
+      caseOf(
+        ['place', zone(3)],
+        ['injury', injury('mt5-metaphyseal')],
+        ['treatment', { option: idOf<OptionId>('screw') }],
+      ),
+    );
     expect(findingNamed(explanation, 'where.placeAgainstClass')?.message.args).toMatchObject({
       stated: 'mt5-zone-3',
       expected: 'mt5-zone-2',
     });
+    // Why it heals as it does and when it is back hang on the class: neither is told as settled.
+    expect(explanation.given).toBe('contradiction');
+    for (const id of ['why.headline', 'back.headline']) {
+      const finding = findingNamed(explanation, id);
+      if (finding === undefined) throw new Error(`no ${id}`);
+      expect(plainText(wordFinding(content, explanation, finding, 'patient')), id).toMatch(/^Reports disagree/);
+    }
   });
 
   it('handles two sides as a contradiction and draws a right foot by default', () => {
