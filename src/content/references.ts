@@ -97,6 +97,7 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
     ...apartFrom(r.tellApart),
   ],
   rates: (r: Rate) => [
+    ...list('options', r.options ?? [], 'options'),
     ref('troubles', r.trouble, 'trouble'),
     ref('sources', r.source, 'source'),
     ...list('injuries', r.injuries, 'injuries'),

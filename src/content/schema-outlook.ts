@@ -1,7 +1,7 @@
 /** What can go wrong with healing and how often it was counted; sources that disagree; codes of a published list; soft tissue; a rule. */
 import * as v from 'valibot';
 import { type ContradictionId, type CountId, type DecisionRuleId, QUESTION_IDS, type RateId } from '../ids';
-import { boneId, cardId, codeId, id, injuryId, regionId, strandId, troubleId } from '../ids/schema';
+import { boneId, cardId, codeId, id, injuryId, optionId, regionId, strandId, troubleId } from '../ids/schema';
 import { text } from '../units/schema';
 import { evidence, mark, sourceId, studyId, tellings } from './schema-base';
 import { countedUnit, eventName } from './schema-care';
@@ -37,6 +37,8 @@ export const rate = v.pipe(
     cards: v.array(cardId),
     /** Of which type: a class of a scheme, a treatment; null: all together. */
     type: v.nullable(text(80)),
+    /** The treatments of ours that these people had, none where theirs is none of ours; left out where nothing is said of it. */
+    options: v.optional(v.array(optionId)),
     count: v.nullable(whole),
     of: v.nullable(v.pipe(whole, v.minValue(1))),
     unit: v.optional(countedUnit, 'people'),

@@ -122,9 +122,11 @@ const isOwnCount = (s: Situation, { trouble, from, option, type }: MessageOf<'tr
   const isUnnamed = ({ option: id }: (typeof counts)[number]): boolean =>
     context.content.options.some((each) => each.id === id && !each.named && each.kind === kindOf(known.option?.value));
   const own =
-    counts.find((each) => each.option === known.option?.value) ??
+    counts.find(
+      ({ option: of, options }) => of === known.option?.value || options?.some((id) => id === known.option?.value),
+    ) ??
     counts.find(isUnnamed) ??
-    counts.find((each) => each.option === null);
+    counts.find(({ option: of, options }) => of === null && options === null);
   return own !== undefined && recordOf(own) === recordOf({ from }) && own.option === option && own.type === type;
 };
 

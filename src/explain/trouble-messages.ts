@@ -13,6 +13,8 @@ export interface TroubleCount {
   /** A class or a treatment in the words of the rate; null for arms, which have an option. */
   readonly type: string | null;
   readonly option: OptionId | null;
+  /** Of a rate: the treatments of these people, where something is said of them. */
+  readonly options: readonly OptionId[] | null;
   readonly group: string;
   readonly span: string | null;
   readonly count: number | null;

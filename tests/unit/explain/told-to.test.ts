@@ -56,6 +56,12 @@ describe.each(EVERY)('%s, confirmed, with %s', (injury, option, region) => {
     expect(new Set(counts).size).toBe(counts.length);
   });
 
+  it('tells no count of people who are known to have been treated otherwise', () => {
+    for (const { message } of patient)
+      if (message.id === 'troubleCount' && message.args.options !== null)
+        expect(message.args.options, message.args.group).toContain(option);
+  });
+
   it('says in the text every danger sign, and no exercise of a step that is not open', () => {
     const text = explanationText(content, explanation, 'patient');
     for (const { kind, what } of cautionsFor(content, explanation, 'patient'))
