@@ -151,7 +151,7 @@ export const FORECAST_SENTENCES = {
   factorWaits: {
     patient: '{says}: {of}.',
     broadcast: '{says}: {of}.',
-    study: '{factor}: mean {weeks} {endpoint}{without}{p}, {of}{n}; no interval printed.',
+    study: '{factor}: {centre} {weeks} {endpoint}{without}{p}, {of}{n}; no interval printed.',
   },
   factorsDisagree: {
     patient: '{factor}: studies disagree on this.',
