@@ -180,7 +180,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
     case 'forecastNot': {
       const { option, endpoint, why, studies } = message.args;
       return sentence(pen, 'forecastNot', {
-        why: P[why],
+        why: P[reader === 'patient' ? (`${why}.patient` as const) : why],
         option: namesFor(content, reader).option(option),
         endpoint: ENDPOINT_WORDS[endpoint],
         studies: list(studies.map((source) => sourceName(content, source))),

@@ -15,8 +15,8 @@ export const BACK_SENTENCES = {
   },
   /** The one group that was counted had several treatments: who they were says which. */
   'backDepends.mixed': {
-    patient: '{own}In one {other}group {time}. They were {who}.{others}',
-    broadcast: '{own}In one group of other people {time}. They were {who}.{others}',
+    patient: '{own}In one {other}group {time}. Counted: {who}.{others}',
+    broadcast: '{own}In one group of other people {time}. Counted: {who}.{others}',
     study: '{own}Weeks of one group, treated in more than one way: {time} ({who}).{others}',
   },
   'backDepends.none': {

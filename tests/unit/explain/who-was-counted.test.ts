@@ -296,7 +296,7 @@ describe('where one study alone speaks', () => {
   it('and where no treatment is stated, a treatment that one study speaks for has its people beside it', () => {
     for (const reader of ['patient', 'broadcast'] as const)
       expect(leadOf(explained(caseOf(hurt('mt5-spiral-shaft'))), reader)).toMatch(
-        /about 19 weeks on average until performing again\. They were dancers, /,
+        /about 19 weeks on average until performing again\. Counted: dancers, /,
       );
   });
 

@@ -21,7 +21,7 @@ const classesOf = (stated: readonly Stated[], reader: Reader = 'patient'): strin
 describe('the slanting break of the shaft', () => {
   it('tells the own treatment first, and the one group that had several by who they were', () => {
     expect(leadOf([hurt('mt5-spiral-shaft'), sport, treated('boot')])).toBe(
-      'For a stiff boot or shoe, walking as it allows, no weeks were counted. In one other group it took about 11.6 weeks on average until training began again. They were dancers, most without an operation, in a wrap or a cast they walked on.',
+      'For a stiff boot or shoe, walking as it allows, no weeks were counted. In one other group it took about 11.6 weeks on average until training began again. Counted: dancers, most without an operation, in a wrap or a cast they walked on.',
     );
   });
 
