@@ -211,7 +211,9 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       };
       const centre = centreOf(arms);
       const range = clause(pen, centre === 'mean' ? 'backRange' : `backRange.${centre}`, values);
-      const one = after(conditional(range, given, reader), `.${mixedNote(reader, arms)}`);
+      // Level by level it is a long one for a patient already: there "by study" says that they are of more than one kind.
+      const note = reader === 'patient' && apart.length > 0 ? '' : mixedNote(reader, arms);
+      const one = after(conditional(range, given, reader), `.${note}`);
       const told =
         reader === 'patient'
           ? joined([

@@ -11,7 +11,7 @@ export const FORECAST_SENTENCES = {
       '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all {people}; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
   },
   forecastNot: {
-    patient: '{why} Take the weeks told here as rough.',
+    patient: '{why} Weeks told here are rough.',
     broadcast: '{why} So no odds exist for the time {endpoint}.',
     study: '{why} No pooled forecast ({option}, {endpoint}): {studies} side by side.',
   },
@@ -182,7 +182,7 @@ export const FORECAST_PARTS = {
   tooFew: 'Fewer than three studies show how far their people lie apart.',
   levels: 'Of one level there are too few such studies, and levels are not mixed.',
   // To a patient why, in a sentence that needs no other.
-  'tooFew.patient': 'No odds are given here: too few studies show how far people lie apart.',
+  'tooFew.patient': 'No odds are given here: too few studies say enough.',
   'levels.patient': 'No odds are given here: too few studies are of people who train alike.',
   'noRate.patient': 'No odds are given here: no study counted both trouble and the way back.',
   noRate: 'No study of these counts both those who healed badly and those who came back.',

@@ -112,7 +112,7 @@ export const SENTENCES = {
     study: '{option}, {endpoint}: study medians {weeks}{levels}{people} ({arms})',
   },
   'backRange.mixed': {
-    patient: 'in {groups} it took {weeks} {endpoint}{levels}',
+    patient: 'in {groups} it took {weeks}, by study, {endpoint}{levels}',
     broadcast: 'counted {endpoint}, {groups} took {weeks} by study{levels}{people}',
     study: '{option}, {endpoint}: study means and medians {weeks}{levels}{people} ({arms})',
   },

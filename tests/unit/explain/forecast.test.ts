@@ -68,7 +68,7 @@ it('weeks of a step are weeks since the start, and no odds are told until someth
   expect(texts.join(' ')).toMatch(/walk on it: usually weeks 6 to 8 /);
   expect(texts.join(' ')).not.toMatch(/usually \d/);
   expect(texts.join(' ')).toMatch(
-    /No odds are given here: (too few studies|no study)[^.]+\. Take the weeks told here as rough\./,
+    /No odds are given here: (too few studies|no study)[^.]+\. Weeks told here are rough\./,
   );
 });
 
