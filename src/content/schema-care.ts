@@ -63,6 +63,8 @@ export const study = v.strictObject({
   /** Ids of the classes, of the injury's classification, in which its people were counted. Absent: not stated. */
   classes: v.optional(v.pipe(v.array(text(40)), v.minLength(1))),
   option: optionId,
+  /** Further treatments that some of its people had, when they were mixed; `plain` tells of all of them. */
+  alsoOptions: v.optional(v.array(optionId)),
   /** Arms with the same `trial` are shown together. */
   trial: text(40),
   design: v.picklist(['randomised', 'cohort', 'series', 'pooled', 'register']),
@@ -101,7 +103,9 @@ export const study = v.strictObject({
   /** Further events of the same people. */
   events: v.optional(v.array(event), []),
   /** What was forecast in public for the same people, where the study set it beside what happened. Never part of a range. */
-  forecast: v.optional(v.strictObject({ centreWeeks: finite, rangeWeeks: v.nullable(pair) })),
+  forecast: v.optional(
+    v.strictObject({ centreWeeks: finite, centre: v.picklist(['mean', 'median']), rangeWeeks: v.nullable(pair) }),
+  ),
   asPrinted: text(300),
   read: v.picklist(['read', 'abstract', 'secondary']),
 });

@@ -82,7 +82,11 @@ export const backDates = compute(
       from,
       start,
       weeks,
-      counted: range.arms.map(({ level, levelAssumed }) => ({ level, ...(levelAssumed ? { levelAssumed } : {}) })),
+      counted: range.arms.map(({ level, levelAssumed, time }) => ({
+        level,
+        ...(levelAssumed ? { levelAssumed } : {}),
+        time,
+      })),
       endpoint,
       earliest: addWeeks(start, first),
       latest: addWeeks(start, last),
@@ -139,6 +143,7 @@ export const forecastMissed = compute('back.forecast', ({ content }, inputs: { r
       unit: 'week',
       ...(low === undefined || high === undefined ? {} : { lowHigh: [low, high] as const }),
     },
+    centre: study.forecast.centre,
     actual: figuresOf(study),
   });
 });

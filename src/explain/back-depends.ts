@@ -61,16 +61,22 @@ export const isDisputed = ({ context }: Situation, injury: InjuryId): boolean =>
 export const isByClass = ({ context, injuryRecord }: Situation): boolean =>
   injuryRecord !== null && countedClasses(context.content, injuryRecord).length > 0;
 
-export const backDepends = compute('back.depends', (context, inputs: DependsInputs) => {
-  const ranges = rangesOf(context, inputs);
-  const { injury, endpoint } = inputs;
-  const usual = injuryOf(context.content, injury)?.options.length ?? 0;
-  const disagree = disagreementOn(context.content, injury)?.id ?? null;
-  return message('backDepends', { injury, endpoint, ranges, without: usual - ranges.length, disagree });
-});
+export const backDepends = compute(
+  'back.depends',
+  (context, { own, ...inputs }: DependsInputs & { readonly own?: OptionId }) => {
+    const ranges = rangesOf(context, inputs);
+    const { injury, endpoint } = inputs;
+    const counted = ranges.flatMap(({ option, arms }) => [option, ...arms.flatMap((arm) => arm.alsoOptions ?? [])]);
+    const without = (injuryOf(context.content, injury)?.options ?? []).filter(
+      (option) => !counted.includes(option) && option !== own,
+    ).length;
+    const disagree = disagreementOn(context.content, injury)?.id ?? null;
+    return message('backDepends', { injury, endpoint, ranges, own: own ?? null, without, disagree });
+  },
+);
 
-export const backClasses = compute('back.classes', (context, inputs: DependsInputs) => {
-  const { injury, endpoint, classes: own } = inputs;
+export const backClasses = compute('back.classes', (context, inputs: DependsInputs & { readonly inLine?: true }) => {
+  const { injury, endpoint, classes: own, inLine = false } = inputs;
   const record = injuryOf(context.content, injury);
   const counted = countedOptions(context.content, injury);
   const classes = (record === undefined ? [] : countedClasses(context.content, record))
@@ -79,7 +85,7 @@ export const backClasses = compute('back.classes', (context, inputs: DependsInpu
       index: record?.classification.indexOf(one) ?? -1,
       ranges: rangesOf(context, { injury, endpoint, classes: [one.id] }, counted),
     }));
-  return message('backClasses', { injury, endpoint, known: own !== undefined, counted, classes });
+  return message('backClasses', { injury, endpoint, known: own !== undefined, inLine, counted, classes });
 });
 
 export const backClassNotStated = compute('back.classNotStated', (context, inputs: Omit<DependsInputs, 'classes'>) =>
@@ -93,6 +99,10 @@ const endpointOf = (s: Situation, rangesTo: (endpoint: Endpoint) => readonly Opt
 };
 
 const armsOf = (ranges: readonly OptionRange[]) => ranges.flatMap(({ arms }) => arms);
+
+/** In line is the bones' word; which class that is, the gap alone tells. */
+const isInLine = ({ facts: { displacement } }: Situation): boolean =>
+  displacement.state === 'stated' && !displacement.value.displaced;
 
 const classFindings = (
   s: Situation,
@@ -114,7 +124,12 @@ const classFindings = (
       id: 'headline',
       depth: 'sentence',
       compute: backClasses,
-      inputs: { injury, endpoint, ...(own.classes === undefined ? {} : { classes: own.classes }) },
+      inputs: {
+        injury,
+        endpoint,
+        ...(own.classes === undefined ? {} : { classes: own.classes }),
+        ...(own.classes === undefined && isInLine(s) ? { inLine: true as const } : {}),
+      },
       evidence: evidenceOf(armsOf(classed(endpoint, own.classes ?? ids))),
       claims: [...tags, ...own.tags],
       ...shared,
@@ -161,12 +176,13 @@ export const dependsFindings = (s: Situation, injury: InjuryId): readonly Findin
   const endpoint = endpointOf(s, (to) => rangesOf(context, { injury, endpoint: to }));
   const ranges = rangesOf(context, { injury, endpoint });
   const disagree = disagreementOn(context.content, injury);
+  const own = s.known.option?.value ?? null;
   return [
     find(context, 'back', {
       id: 'headline',
       depth: 'sentence',
       compute: backDepends,
-      inputs: { injury, endpoint },
+      inputs: { injury, endpoint, ...(own === null || ranges.some(({ option }) => option === own) ? {} : { own }) },
       evidence: [...(disagree?.sides ?? []).map(({ evidence }) => evidence), ...evidenceOf(armsOf(ranges))],
       claims: s.injury === null ? [] : [tagOf(s.injury)],
       ...(ranges.length === 0 ? { unsure: 'notStated' as const } : {}),

@@ -16,7 +16,9 @@ export interface BackMessages {
     readonly injury: InjuryId;
     readonly endpoint: Endpoint;
     readonly ranges: readonly OptionRange[];
-    /** How many of the usual treatments have no such weeks. */
+    /** The treatment of the case, where it has no such weeks. */
+    readonly own: OptionId | null;
+    /** How many of the other usual treatments have no such weeks. */
     readonly without: number;
     /** Sources that disagree on which treatment is quicker: said before any weeks. */
     readonly disagree: ContradictionId | null;
@@ -27,6 +29,8 @@ export interface BackMessages {
     readonly endpoint: Endpoint;
     /** Whether the class of the case is known: then it stands here alone. */
     readonly known: boolean;
+    /** Its bones are said to be in line, and nobody stated the gap that would decide the class. */
+    readonly inLine: boolean;
     /** The treatments that were counted class by class. */
     readonly counted: readonly OptionId[];
     readonly classes: readonly { readonly index: number; readonly ranges: readonly OptionRange[] }[];

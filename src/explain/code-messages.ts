@@ -11,8 +11,8 @@ export interface CodeMessages {
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
   /** The person still grows: the list has other codes for a break through a growth plate. */
   codeOfGrowing: { readonly injury: InjuryId; readonly code: CodeId };
-  /** Broken again: nothing is assembled, for a new break is coded anew. */
-  codeAnew: { readonly injury: InjuryId; readonly on: IsoDate };
+  /** Broken again: nothing is assembled, for a new break is coded anew; as far as it is only `reported` that stands beside the code. */
+  codeAnew: { readonly injury: InjuryId; readonly on: IsoDate; readonly reported: boolean };
   /** A measure of another injury than that of the case. */
   measureOfOther: { readonly what: FilmMeasure; readonly injuries: readonly InjuryId[] };
   /** A class whose break is a line, and pieces that stand millimetres apart. */

@@ -42,13 +42,16 @@ export const factorEffect = compute(
 );
 
 /** Weeks as printed: where they are an arm of a study, the arm's own. */
-const printedIn = ({ studies }: Pick<Content, 'studies'>, waits: Waits): Omit<PrintedWaits, 'of'> | null => {
-  if ('weeks' in waits) return waits;
+const printedIn = (
+  { studies }: Pick<Content, 'studies'>,
+  waits: Waits,
+): (Omit<PrintedWaits, 'of'> & { readonly centre: 'mean' | 'median' }) | null => {
+  if ('weeks' in waits) return { ...waits, centre: 'mean' };
   const study = studies.find(({ id }) => id === waits.fromStudy);
   if (study === undefined || study.time === null) return null;
-  const { endpoint, centreWeeks } = study.time;
+  const { endpoint, centre, centreWeeks } = study.time;
   const evidence: Evidence = { source: study.source, mark: markOf(study) };
-  return { endpoint, weeks: centreWeeks, withoutWeeks: null, p: null, n: study.n, evidence };
+  return { endpoint, centre, weeks: centreWeeks, withoutWeeks: null, p: null, n: study.n, evidence };
 };
 
 export const factorWaits = compute(
@@ -57,11 +60,12 @@ export const factorWaits = compute(
     const given = content.factors.find(({ id }) => id === factor)?.waits[index];
     const waits = given === undefined ? null : printedIn(content, given);
     if (waits === null) throw new RangeError(`no weeks ${index} of ${factor}`);
-    const { endpoint, weeks, withoutWeeks, p, n } = waits;
+    const { endpoint, centre, weeks, withoutWeeks, p, n } = waits;
     return message('factorWaits', {
       factor,
       index,
       endpoint,
+      centre,
       weeks: { value: weeks, unit: 'week' },
       without: withoutWeeks === null ? null : { value: withoutWeeks, unit: 'week' },
       p,

@@ -17,6 +17,7 @@ export const figuresOf = (study: Study): ArmFigures => {
     source: study.source,
     mark: markOf(study),
     option: study.option,
+    ...(study.alsoOptions === undefined ? {} : { alsoOptions: study.alsoOptions }),
     population: study.population,
     level: study.level,
     ...(study.levelAssumed === undefined ? {} : { levelAssumed: study.levelAssumed }),

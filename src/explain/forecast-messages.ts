@@ -148,6 +148,7 @@ export interface ForecastMessages {
     readonly factor: FactorId;
     readonly index: number;
     readonly endpoint: Endpoint;
+    readonly centre: 'mean' | 'median';
     readonly weeks: Quantity;
     readonly without: Quantity | null;
     readonly p: string | null;

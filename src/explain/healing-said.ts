@@ -62,6 +62,27 @@ export const healingSaid = (facts: Facts): HealingSaid | 'disputed' | null => {
   return sameDay || against || isDenied(facts, last) ? 'disputed' : last;
 };
 
+/**
+ * What is confirmed of it, and what a report says otherwise: a report takes back nothing that is confirmed. Without anything confirmed
+ * what is said holds as far as somebody says so.
+ */
+export const surelySaid = (
+  facts: Facts,
+): { readonly said: HealingSaid | 'disputed' | null; readonly ifReported: Healing | null } => {
+  const confirmed = <T extends { readonly status: string }>(claims: readonly T[]): readonly T[] =>
+    claims.filter(({ status }) => status === 'confirmed');
+  const sure = healingSaid({
+    ...facts,
+    followUps: confirmed(facts.followUps),
+    outcomes: confirmed(facts.outcomes),
+  });
+  if (sure === null || sure === 'disputed') return { said: sure ?? healingSaid(facts), ifReported: null };
+  const against = saidIn(facts).filter(
+    ({ status, healing, on }) => status !== 'confirmed' && healing !== sure.healing && on >= sure.on,
+  );
+  return { said: sure, ifReported: against.at(-1)?.healing ?? null };
+};
+
 const isBad = ({ healing }: HealingSaid): boolean => healing === 'delayed' || healing === 'nonunion';
 
 /** What holds for what comes next: the worse of the last confirmed day, which no mere report takes back; else what is reported alone. */

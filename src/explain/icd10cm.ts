@@ -20,6 +20,8 @@ export interface CodeFacts {
   readonly visit: Visit;
   /** Why healing is open at a later visit, or that what it goes by is only reported; null where nothing is to be said. */
   readonly healing: 'notStated' | 'reported' | 'disputed' | null;
+  /** What a report says of healing against what is confirmed, which the code goes by; absent or null where none does. */
+  readonly ifReported?: Healing | null;
 }
 
 /** What chose among the codes of one injury, beyond what was stated. */
@@ -38,6 +40,8 @@ export type CodeChoice =
 export interface AssembledCode {
   /** One, or one for each way in which it may heal, in the order of the list. */
   readonly texts: readonly string[];
+  /** What a report would make of it, if it is right. */
+  readonly ifReported: { readonly text: string; readonly healing: Healing } | null;
   /** Coded by the list's rule and not by what was stated. */
   readonly assumed: readonly (
     | 'side'
@@ -88,5 +92,11 @@ export const assembleCode = (code: Code, facts: CodeFacts): AssembledCode => {
   if (code.visit === 'fracture' && facts.visit === 'first') assumed.push('closed');
   const tellsHealing = code.visit === 'fracture' || code.visit === 'stress fracture';
   if (tellsHealing && facts.healing !== null) assumed.push(HEALING_TOLD[facts.healing]);
-  return { texts: lettersOf(code, facts.visit).map((letter) => `${body}${letter}`), assumed };
+  const otherwise = tellsHealing ? (facts.ifReported ?? null) : null;
+  return {
+    texts: lettersOf(code, facts.visit).map((letter) => `${body}${letter}`),
+    ifReported:
+      otherwise === null ? null : { text: `${body}${FRACTURE_LETTERS[otherwise].join('')}`, healing: otherwise },
+    assumed,
+  };
 };

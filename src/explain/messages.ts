@@ -101,6 +101,8 @@ export interface ArmFigures {
   readonly source: SourceId;
   readonly mark: Mark;
   readonly option: OptionId;
+  /** Further treatments that some of the same people had. */
+  readonly alsoOptions?: readonly OptionId[];
   readonly population: string;
   readonly level: Level;
   /** The level was not printed but taken. */
@@ -277,7 +279,7 @@ export interface Messages
     readonly start: IsoDate;
     readonly weeks: Quantity;
     /** Of the people whose weeks they are. */
-    readonly counted: readonly Pick<ArmFigures, 'level' | 'levelAssumed'>[];
+    readonly counted: readonly Pick<ArmFigures, 'level' | 'levelAssumed' | 'time'>[];
     readonly endpoint: Endpoint;
     readonly earliest: IsoDate;
     readonly latest: IsoDate;
@@ -305,7 +307,12 @@ export interface Messages
     readonly week: Quantity;
     readonly from: 'treatment' | 'injury';
   };
-  forecastMissed: { readonly forecast: Quantity; readonly actual: ArmFigures };
+  forecastMissed: {
+    readonly forecast: Quantity;
+    /** Of the forecasts. */
+    readonly centre: 'mean' | 'median';
+    readonly actual: ArmFigures;
+  };
 }
 
 export type MessageId = keyof Messages;

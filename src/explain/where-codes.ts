@@ -4,7 +4,7 @@ import type { Injury } from '../content/schema';
 import type { CodeId, InjuryId } from '../ids';
 import { find } from './build';
 import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
-import { healingSaid } from './healing-said';
+import { surelySaid } from './healing-said';
 import type { CodeChoice, CodeFacts } from './icd10cm';
 import { type Known, knownOf } from './resolve';
 import { mayGrow, type Situation } from './situation';
@@ -12,13 +12,18 @@ import type { Finding } from './types';
 import { alsoNumbered, code, codeAnew, codeOfGrowing, codesBeside } from './where-computes';
 
 /** Usual healing goes by what is confirmed alone; slow, none or out of place as far as somebody says so, which is told. */
-const visitOf = (facts: Facts): Pick<CodeFacts, 'visit' | 'healing'> => {
-  const said = healingSaid(facts);
-  if (said === 'disputed') return { visit: 'later', healing: 'disputed' };
-  if (said === null)
-    return facts.followUps.length === 0 ? { visit: 'first', healing: null } : { visit: 'later', healing: 'notStated' };
-  if (said.status === 'confirmed') return { visit: said.healing, healing: null };
-  return { visit: said.healing === 'usual' ? 'later' : said.healing, healing: 'reported' };
+const visitOf = (facts: Facts): Pick<CodeFacts, 'visit' | 'healing' | 'ifReported'> => {
+  const { said, ifReported } = surelySaid(facts);
+  if (said === 'disputed') return { visit: 'later', healing: 'disputed', ifReported };
+  if (said === null) {
+    // A break anew that is only reported is no visit of the old one.
+    const visits = facts.followUps.filter(({ value }) => value.finding !== 'broken again');
+    return visits.length === 0
+      ? { visit: 'first', healing: null, ifReported }
+      : { visit: 'later', healing: 'notStated', ifReported };
+  }
+  if (said.status === 'confirmed') return { visit: said.healing, healing: null, ifReported };
+  return { visit: said.healing === 'usual' ? 'later' : said.healing, healing: 'reported', ifReported };
 };
 
 const codeFactsOf = (facts: Facts): CodeFacts => ({
@@ -66,19 +71,19 @@ const chosenCodes = (
 const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Finding[] => {
   const { context, facts, known } = s;
   const bone = known.bone?.value;
-  const again = facts.followUps.filter(({ value }) => value.finding === 'broken again').at(-1);
-  if (again !== undefined)
-    return [
-      find(context, 'where', {
-        id: 'code',
-        depth: 'more',
-        compute: codeAnew,
-        inputs: { injury: injury.id, on: again.value.on },
-        claims: [{ status: again.status, claims: [again.id] }],
-        whatIf,
-        readers: ['study'],
-      }),
-    ];
+  const anew = facts.followUps.filter(({ value }) => value.finding === 'broken again');
+  const sure = anew.filter(({ status }) => status === 'confirmed').at(-1);
+  const codedAnew = ({ id, status, value }: (typeof anew)[number]): Finding =>
+    find(context, 'where', {
+      id: sure === undefined ? 'codeIfAgain' : 'code',
+      depth: 'more',
+      compute: codeAnew,
+      inputs: { injury: injury.id, on: value.on, reported: sure === undefined },
+      claims: [{ status, claims: [id] }],
+      whatIf,
+      readers: ['study'],
+    });
+  if (sure !== undefined) return [codedAnew(sure)];
   const measured = measuredIn(facts, s.region === null ? null : { value: s.region.value, tag: s.breakTag });
   const codeFacts = codeFactsOf(facts);
   const gap = gapAgainst(injury, measured) !== null;
@@ -87,7 +92,7 @@ const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Find
     const own = context.content.codes.find((c) => c.id === id)?.bone;
     return own === undefined || bone === undefined || own === bone;
   });
-  return ofThisBone.map((id, i) =>
+  const assembledCodes = ofThisBone.map((id, i) =>
     find(context, 'where', {
       id: i === 0 ? 'code' : `code.${i + 1}`,
       depth: 'more',
@@ -98,6 +103,8 @@ const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Find
       readers: ['study'],
     }),
   );
+  // A report switches off no code of what is confirmed: it stands beside it.
+  return [...assembledCodes, ...anew.slice(-1).map(codedAnew)];
 };
 
 export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonly Finding[] => {

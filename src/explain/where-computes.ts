@@ -3,12 +3,11 @@ import type { Place } from '../cases/schema';
 import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
-import type { IsoDate } from '../units';
 import { compute, message } from './build';
 import { classesOf, gapAgainst, type Measured } from './classes';
 import { zoneNamed } from './context';
 import { assembleCode, type CodeChoice, type CodeFacts } from './icd10cm';
-import type { ClaimTag, Given } from './messages';
+import type { ClaimTag, Given, MessageOf } from './messages';
 import { locate, type OnFoot, tenth } from './place';
 import { classesIn } from './resolve';
 
@@ -154,9 +153,9 @@ export const code = compute(
     const { code: id, injury, choice, ...facts } = inputs;
     const record = content.codes.find((c) => c.id === id);
     if (record === undefined) throw new RangeError(`no code ${id}`);
-    const { texts, assumed } = assembleCode(record, facts);
+    const { texts, ifReported, assumed } = assembleCode(record, facts);
     const visit = record.visit === 'injury' && facts.visit !== 'first' ? 'again' : facts.visit;
-    return message('code', { injury, code: id, visit, texts, assumed: [...choice, ...assumed] });
+    return message('code', { injury, code: id, visit, texts, ifReported, assumed: [...choice, ...assumed] });
   },
 );
 export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { readonly injury: InjuryId }) =>
@@ -171,7 +170,7 @@ export const codeOfGrowing = compute('where.codeOfGrowing', ({ content }, inputs
   if (code === undefined) throw new RangeError(`no code of a growth plate for ${inputs.injury}`);
   return message('codeOfGrowing', { injury: inputs.injury, code });
 });
-export const codeAnew = compute('where.codeAnew', (_, inputs: { readonly injury: InjuryId; readonly on: IsoDate }) =>
+export const codeAnew = compute('where.codeAnew', (_, inputs: MessageOf<'codeAnew'>['args']) =>
   message('codeAnew', inputs),
 );
 /** Throws RangeError where the gap and the word do not collide. */

@@ -10,7 +10,7 @@ import type { Sentence } from '../wording/types';
 import { TELLING_PHRASES as P } from './phrases';
 import { type Candidates, chooseLines, type Piece, RATE, type ScriptSeconds } from './script-fit';
 import { spokenWords } from './spoken';
-import { saysUnknown, type Worded } from './worded';
+import { saysUnknown, tellsToo, type Worded } from './worded';
 
 export interface ScriptLine {
   readonly kind: Piece['kind'];
@@ -50,6 +50,18 @@ const rankOf = (question: QuestionId, depth: (typeof DEPTHS)[number], place: num
 /** Further unknowns come after the five sentences, before the claims. */
 const UNKNOWN_RANK = 9_000;
 
+/**
+ * What was heard of the person since: a follow-up, weeks that somebody named. It is what listeners have heard too, so it comes before
+ * all unknowns but the one that is always spoken; only reported, it says so itself.
+ */
+const HEARD_RANK = 8_000;
+const isHeard = ({ finding: { message } }: Worded): boolean =>
+  message.id === 'followUpWeek' ||
+  message.id === 'brokenAgain' ||
+  message.id === 'healsSlowly' ||
+  message.id.startsWith('timetable') ||
+  (message.id === 'claimStated' && (message.args.of.subject === 'followUp' || message.args.of.subject === 'timetable'));
+
 /** Back at play is asked for with every return: these ranges are spoken as soon as claims are, not only when time is left. */
 const ASKED_FOR: ReadonlySet<string> = new Set<Endpoint>([
   'training',
@@ -87,9 +99,23 @@ export interface ScriptMaterial {
   readonly whatIf: boolean;
 }
 
-const candidatesOf = ({ worded, openings, limits, whatIf }: ScriptMaterial): Candidates => {
+/** What is not known but told by a finding already: listed, with the finding that speaks for it, and not spoken again. */
+interface ToldToo {
+  readonly text: string;
+  readonly finding: FindingId;
+  readonly by: FindingId;
+}
+
+const candidatesOf = ({
+  worded,
+  openings,
+  limits,
+  whatIf,
+}: ScriptMaterial): Candidates & { toldToo: readonly ToldToo[] } => {
   const seen = new Set<string>();
-  const fresh = worded.filter(({ text }) => spokenWords(text).length > 0 && !seen.has(text) && seen.add(text));
+  const each = worded.filter(({ text }) => spokenWords(text).length > 0 && !seen.has(text) && seen.add(text));
+  const tellerOf = ({ finding }: Worded) => each.find((other) => tellsToo(other.finding, finding))?.finding.id;
+  const fresh = each.filter((w) => tellerOf(w) === undefined);
   const places = new Map<string, number>();
   const findings = fresh
     .filter(({ finding }) => !saysUnknown(finding))
@@ -98,10 +124,16 @@ const candidatesOf = ({ worded, openings, limits, whatIf }: ScriptMaterial): Can
       const slot = `${w.question} ${depth}`;
       const place = places.get(slot) ?? 0;
       places.set(slot, place + 1);
-      return piece('finding', w.finding.id, w.text, rankOf(w.question, depth, place), w);
+      const rank = rankOf(w.question, depth, place);
+      // A lead keeps its place; what was heard last is told first.
+      return piece('finding', w.finding.id, w.text, isHeard(w) ? Math.min(rank, HEARD_RANK - place) : rank, w);
     });
   const unknown = fresh.filter(({ finding }) => saysUnknown(finding));
   return {
+    toldToo: each.flatMap((w) => {
+      const by = tellerOf(w);
+      return by === undefined || !saysUnknown(w.finding) ? [] : [{ text: w.text, finding: w.finding.id, by }];
+    }),
     openings: [...openings, P['script.opening']].map((text, i) => piece('opening', `opening ${i}`, text, i, null)),
     whatIf: whatIf ? piece('whatIf', 'what-if', P['script.whatIf'], 0, null) : null,
     findings,
@@ -148,6 +180,13 @@ export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wor
   return {
     lines,
     totalSeconds: (words * 60) / wordsPerMinute,
-    unknowns: candidates.unknowns.map((p) => ({ text: p.text, finding: p.finding, spoken: spoken.includes(p) })),
+    unknowns: [
+      ...candidates.toldToo.map(({ text, finding, by }) => ({
+        text,
+        finding,
+        spoken: spoken.some((p) => p.finding === by),
+      })),
+      ...candidates.unknowns.map((p) => ({ text: p.text, finding: p.finding, spoken: spoken.includes(p) })),
+    ],
   };
 };

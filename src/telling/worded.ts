@@ -30,6 +30,25 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
 export const saysUnknown = (finding: Finding): boolean =>
   NOT_KNOWN.has(finding.message.id) || finding.confidence.level === 'unknown';
 
+/** Whether one finding tells what another would say again: spoken one after the other, listeners hear it twice. */
+export const tellsToo = ({ message: by }: Finding, { message: of }: Finding): boolean => {
+  switch (by.id) {
+    case 'mechanismUsual':
+      return of.id === 'notStated' && of.args.subject === 'mechanism';
+    case 'backDepends':
+      return of.id === 'backNoRange' && by.args.own !== null;
+    case 'brokenAgain':
+    case 'healsSlowly':
+      return (
+        (of.id === 'claimStated' || of.id === 'followUpWeek') &&
+        of.args.of.subject === 'followUp' &&
+        of.args.claim.claims.some((id) => by.args.claim.claims.includes(id))
+      );
+    default:
+      return false;
+  }
+};
+
 /** Texts that stand in the list of the stages. */
 const OF_A_STAGE: ReadonlySet<string> = new Set([
   'weightPractice',

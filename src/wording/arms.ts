@@ -3,6 +3,7 @@ import type { Content, Mark } from '../content/schema';
 import type { ArmEvent, ArmFigures, Comparison } from '../explain/messages';
 import type { Endpoint, OptionId, Reader } from '../ids';
 import { byLevelRuns, levelNames } from './by-level';
+import { centredWeeks } from './centres';
 import { ENDPOINT_WORDS, EVENT_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
 import { capitalRuns, fill, fillRuns, joined, listRuns } from './fill';
@@ -52,17 +53,26 @@ export const countedTo = ({ endpoint, since }: Pick<NonNullable<ArmFigures['time
     ? ENDPOINT_WORDS[endpoint]
     : fill(since === 'diagnosis' ? PARTS.fromDiagnosis : PARTS.fromSecond, { endpoint: ENDPOINT_WORDS[endpoint] });
 
-export const timeRuns = (arm: ArmFigures): readonly Run[] =>
-  arm.time === null
+export const timeRuns = (arm: ArmFigures, reader: Reader): readonly Run[] => {
+  if (arm.time === null) return [];
+  const weeks: Run = { text: formatQuantity(arm.time.weeks), mark: arm.mark };
+  const endpoint = countedTo(arm.time);
+  return reader === 'study'
+    ? fillRuns(PARTS.armTime, { weeks, endpoint, centre: arm.time.centre })
+    : fillRuns(PARTS.weeksTo, { weeks: centredWeeks(reader, arm.time.centre, weeks), endpoint });
+};
+
+/** "it took about 8 weeks on average until ...": of one arm, in words. */
+export const plainTimeRuns = ({ time, mark }: ArmFigures): readonly Run[] =>
+  time === null
     ? []
-    : fillRuns(PARTS.armTime, {
-        weeks: { text: formatQuantity(arm.time.weeks), mark: arm.mark },
-        endpoint: countedTo(arm.time),
-        centre: arm.time.centre,
+    : fillRuns(PARTS[`plainTime.${time.centre}`], {
+        weeks: { text: formatWeeks({ value: time.weeks.value, unit: 'week' }), mark },
+        endpoint: countedTo(time),
       });
 
 const armRuns = (content: Content, arm: ArmFigures, reader: Reader): readonly Run[] => {
-  const parts = [...countedRuns(arm, reader), timeRuns(arm)].filter((runs) => runs.length > 0);
+  const parts = [...countedRuns(arm, reader), timeRuns(arm, reader)].filter((runs) => runs.length > 0);
   const figures = joined(parts.flatMap((runs, i) => (i === 0 ? runs : [{ text: ', ' }, ...runs])));
   return fillRuns(PARTS.armAsked, {
     option: namesFor(content, reader).option(arm.option),
@@ -99,16 +109,7 @@ const plainOption = (content: Content, { option, who, rows }: Group, reader: Rea
       rows.flatMap((arm) => countedRuns(arm, reader)).map((runs) => [runs.map(({ text }) => text).join(''), runs]),
     ).values(),
   ];
-  const times = rows.flatMap((arm) =>
-    arm.time === null
-      ? []
-      : [
-          fillRuns(PARTS.plainTime, {
-            weeks: { text: formatWeeks({ value: arm.time.weeks.value, unit: 'week' }), mark: arm.mark },
-            endpoint: countedTo(arm.time),
-          }),
-        ],
-  );
+  const times = rows.map(plainTimeRuns).filter((runs) => runs.length > 0);
   const facts = [...counted, ...times].map((runs) => joined([...capitalRuns(runs), { text: '.' }]));
   if (facts.length === 0) return [];
   return fillRuns(PARTS.plainArm, {

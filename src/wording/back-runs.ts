@@ -1,16 +1,19 @@
 /** Question 5 in words where several treatments, or several classes, stand together. */
+import type { Injury } from '../content/schema';
 import type { OptionRange } from '../explain/back-messages';
-import type { Message, MessageOf } from '../explain/messages';
+import type { ArmFigures, Message, MessageOf } from '../explain/messages';
 import type { Quantity } from '../units';
-import { onlyPeople, weeksOfWhom } from './arms';
+import { onlyPeople, plainTimeRuns, timeRuns, weeksOfWhom } from './arms';
 import { byLevelRuns, levelNames } from './by-level';
+import { centredWeeks, centreOf, mixedNote } from './centres';
 import { isOfJoint, measureText, reportedBy } from './claims';
 import { BACK_PARTS as P } from './en/back-messages';
 import { ENDPOINT_WORDS, MEASURE_WORDS, STATUS_WORDS } from './en/lists';
 import { PARTS } from './en/messages';
-import { capitalRuns, fillRuns, joined } from './fill';
+import { capitalRuns, fill, fillRuns, joined } from './fill';
 import { namesFor } from './names';
 import { list, type Pen, sentence } from './pen';
+import { peopleOfStudy } from './people';
 import { capital, formatNumber, formatWeeks } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
@@ -35,10 +38,13 @@ const spaced = (sentences: readonly (readonly Run[])[]): readonly Run[] =>
 /** A treatment at a time: each a short sentence, in study wording one line. */
 const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] => {
   const study = pen.reader === 'study';
+  // Beside the name of a treatment it is too long to be heard: behind it, and once where all are averages.
+  const averages = !study && ranges.every(({ arms }) => centreOf(arms) === 'mean');
   const told = ranges.map(({ option, weeks, arms }) => {
+    const number = pen.number(formatWeeks(weeks));
     const runs = fillRuns(PARTS.titled, {
       title: namesFor(pen.content, pen.reader).option(option),
-      text: pen.number(formatWeeks(weeks)),
+      text: study ? centredWeeks(pen.reader, centreOf(arms), number) : number,
     });
     const apart = byLevelRuns(pen, arms, P.levels);
     const who = onlyPeople(pen.content, arms)?.plain ?? levelNames(arms);
@@ -50,20 +56,39 @@ const rangesRuns = (pen: Pen, ranges: readonly OptionRange[]): readonly Run[] =>
           ...(pen.reader === 'patient' || apart.length === 0
             ? fillRuns(P.counting, { who })
             : [{ text: '.' }, ...apart]),
+          { text: !averages ? P[`alone.${centreOf(arms)}`] : '' },
         ];
   });
-  return study ? joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs])) : spaced(told);
+  if (study) return joined(told.flatMap((runs, i) => [{ text: i === 0 ? '' : '; ' }, ...runs]));
+  const mixed = ranges.find(({ arms }) => centreOf(arms) === 'mixed');
+  const note = averages ? P.averages : mixed === undefined ? '' : mixedNote(pen.reader, mixed.arms);
+  return joined([...spaced(told), { text: note }]);
 };
 
-const dependsRuns = (pen: Pen, { endpoint, ranges, without, disagree }: MessageOf<'backDepends'>['args']) => {
-  const values = {
-    endpoint: ENDPOINT_WORDS[endpoint],
-    ranges: rangesRuns(pen, ranges),
+/** One group and nobody else was counted, and its people had several treatments: then none of them is named as theirs. */
+const mixedArm = ([first, ...others]: readonly OptionRange[]): ArmFigures | null => {
+  const [arm, ...arms] = first?.arms ?? [];
+  return others.length > 0 || arms.length > 0 || arm?.alsoOptions === undefined ? null : arm;
+};
+
+const dependsRuns = (pen: Pen, { endpoint, ranges, own, without, disagree }: MessageOf<'backDepends'>['args']) => {
+  const others = {
+    // The own treatment first: who reads asks for it.
+    own: own === null ? '' : fill(P.ownNone, { option: namesFor(pen.content, pen.reader).option(own) }),
     others: without === 0 ? '' : P.othersNone,
   };
+  const mixed = mixedArm(ranges);
   const several = disagree === null ? 'backDepends' : 'backDepends.disagree';
   const key = ranges.length === 0 ? 'backDepends.none' : ranges.length === 1 ? 'backDepends.only' : several;
-  const weeks = sentence(pen, key, values);
+  const weeks =
+    mixed === null
+      ? sentence(pen, key, { ...others, endpoint: ENDPOINT_WORDS[endpoint], ranges: rangesRuns(pen, ranges) })
+      : sentence(pen, 'backDepends.mixed', {
+          ...others,
+          other: own === null ? '' : P.other,
+          time: pen.reader === 'study' ? timeRuns(mixed, pen.reader) : plainTimeRuns(mixed),
+          who: peopleOfStudy(pen.content, mixed.study, pen.reader),
+        });
   const found = pen.content.contradictions.find(({ id }) => id === disagree);
   if (found === undefined) return weeks;
   const sides = found.sides.map(({ says, evidence: { source, mark } }) =>
@@ -80,17 +105,43 @@ const dependsRuns = (pen: Pen, { endpoint, ranges, without, disagree }: MessageO
   });
 };
 
+/** The lead says already what it depends on, and what to ask. */
+const isHeaded = ({ explanation }: Pen): boolean =>
+  explanation.questions.some(({ findings }) =>
+    findings.some(({ depth, message: { id, args } }) => depth === 'sentence' && id === 'backNoRange' && args.byClass),
+  );
+
+/**
+ * The classes in which nobody was counted, where the class of the case is not known. A class goes by the number of its stage where that
+ * says enough: where nobody of the same stage was counted.
+ */
+const uncounted = (
+  record: Injury | undefined,
+  { known, classes }: MessageOf<'backClasses'>['args'],
+): readonly string[] => {
+  if (known) return [];
+  const termOf = (index: number): string => record?.classification[index]?.term ?? '';
+  const stageOf = (term: string): string => term.split(',')[0] ?? term;
+  const counted = classes.flatMap(({ index, ranges }) => (ranges.length > 0 ? [stageOf(termOf(index))] : []));
+  const names = classes.flatMap(({ index, ranges }) => {
+    const term = termOf(index);
+    return ranges.length > 0 ? [] : [counted.includes(stageOf(term)) ? term : stageOf(term)];
+  });
+  return [...new Set(names)];
+};
+
 const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly Run[] => {
   const { content, reader } = pen;
-  const { injury, endpoint, known, counted, classes } = args;
+  const { injury, endpoint, known, inLine, counted, classes } = args;
   const record = content.injuries.find(({ id }) => id === injury);
   const told = classes.flatMap(({ index, ranges }) => {
     const name = { class: capital(record?.classification[index]?.term ?? '') };
-    if (ranges.length === 0) return [fillRuns(P.classNone, name)];
-    return ranges.map(({ weeks, people }) =>
+    // In words for all of them at once, unless it is the own class that nobody counted.
+    if (ranges.length === 0) return known || reader === 'study' ? [fillRuns(P.classNone, name)] : [];
+    return ranges.map(({ weeks, people, arms }) =>
       fillRuns(P.classWeeks, {
         ...name,
-        weeks: pen.number(formatWeeks(weeks)),
+        weeks: centredWeeks(pen.reader, centreOf(arms), pen.number(formatWeeks(weeks))),
         people:
           people === null
             ? ''
@@ -103,14 +154,22 @@ const classesRuns = (pen: Pen, args: MessageOf<'backClasses'>['args']): readonly
     );
   });
   const people = classes.flatMap(({ ranges }) => ranges.flatMap(({ arms }) => arms));
-  const key = known ? 'backClasses.known' : isOfJoint(content, injury) ? 'backClasses.joint' : 'backClasses';
+  const headed = isHeaded(pen);
+  const none = uncounted(record, args);
+  const key = known || headed ? 'backClasses.known' : isOfJoint(content, injury) ? 'backClasses.joint' : 'backClasses';
   return sentence(pen, key, {
     counted: fillRuns(people.length === 0 ? P.counted : P.countedIn, {
       people: levelNames(people),
       endpoint: ENDPOINT_WORDS[endpoint],
       options: list(counted.map(namesFor(content, reader).option)),
     }),
-    classes: spaced(told),
+    classes: joined([
+      ...spaced([
+        ...told,
+        ...(none.length === 0 || reader === 'study' ? [] : [fillRuns(P.classesNone, { classes: list(none) })]),
+      ]),
+      ...(inLine && reader === 'patient' ? fillRuns(P.inLine, { ask: headed ? '' : P.askStage }) : []),
+    ]),
   });
 };
 

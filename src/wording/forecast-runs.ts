@@ -180,7 +180,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
     case 'forecastNot': {
       const { option, endpoint, why, studies } = message.args;
       return sentence(pen, 'forecastNot', {
-        why: P[why],
+        why: P[reader === 'patient' ? (`${why}.patient` as const) : why],
         option: namesFor(content, reader).option(option),
         endpoint: ENDPOINT_WORDS[endpoint],
         studies: list(studies.map((source) => sourceName(content, source))),
@@ -273,13 +273,14 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       });
     }
     case 'factorWaits': {
-      const { factor, index, endpoint, weeks, without, p, n } = message.args;
+      const { factor, index, endpoint, centre, weeks, without, p, n } = message.args;
       const waits = content.factors.find(({ id }) => id === factor)?.waits[index];
       return sentence(pen, 'factorWaits', {
         factor: namesFor(content, reader).factor(factor),
         says: without === null ? P.waitsAlone : weeks.value > without.value ? P.waitsLonger : P.waitsNoLonger,
         of: waits?.of[reader] ?? '',
         endpoint: ENDPOINT_WORDS[endpoint],
+        centre,
         weeks: quantity(pen, weeks),
         without: without === null ? '' : fillRuns(P.against, { weeks: quantity(pen, without) }),
         p: p === null ? '' : fillRuns(P.byChance, { p }),

@@ -5,6 +5,7 @@ import { CASE_FIGURE_WORDS, CONFIDENCE_WORDS, STATUS_WORDS } from './en/lists';
 
 export { bodyNotes } from './body-notes';
 export { cautionsFor } from './cautions';
+export { weeksOfArms } from './centres';
 export { contributorSays } from './change';
 export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';

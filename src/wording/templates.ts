@@ -1,4 +1,5 @@
 /** Every sentence and word of this layer that a person can see, for `npm run words`. */
+import { BACK_PARTS, CENTRE_PARTS } from './en/back-messages';
 import { BASIS_LINES, PICTURE_LINES } from './en/basis';
 import { CLAUSES, CONDITIONS, HEDGES, PIECES } from './en/clauses';
 import { FORECAST_PARTS, REACH_WORDS } from './en/forecast-messages';
@@ -22,6 +23,8 @@ export const wordingTemplates = (): readonly Template[] =>
   Object.entries({
     SENTENCES,
     PARTS,
+    BACK_PARTS,
+    CENTRE_PARTS,
     FORECAST_PARTS,
     REACH_WORDS,
     STAGE_PARTS,

@@ -93,7 +93,9 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     }
     case 'codeAnew':
-      return sentence(pen, 'codeAnew', { date: formatDate(message.args.on) });
+      return sentence(pen, message.args.reported ? 'codeAnew.reported' : 'codeAnew', {
+        date: formatDate(message.args.on),
+      });
     case 'measureOfOther':
       return sentence(pen, 'measureOfOther', {
         what: MEASURE_WORDS[message.args.what][reader],
@@ -116,7 +118,7 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     }
     case 'code': {
-      const { code: id, texts, visit, assumed } = message.args;
+      const { code: id, texts, visit, ifReported, assumed } = message.args;
       const record = content.codes.find((c) => c.id === id);
       const source = content.sources.find((s) => s.id === record?.evidence.source);
       const byRule = assumed.filter((what): what is Exclude<Assumed, OfHealing> => !isOfHealing(what));
@@ -128,7 +130,18 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
         title: record?.title ?? id,
         visit: clause(pen, `code.visit.${visit}`, {}),
         assumed: list(byRule.map((what) => clause(pen, `code.assumed.${what}`, {}))),
-        healing,
+        healing: [
+          ...healing,
+          ...(ifReported === null
+            ? []
+            : [
+                { text: ' ' },
+                ...clause(pen, 'code.ifReported', {
+                  code: ifReported.text,
+                  visit: clause(pen, `code.visit.${ifReported.healing}`, {}),
+                }),
+              ]),
+        ],
         edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
       });
     }

@@ -8,6 +8,7 @@ import type { Reader } from '../ids';
 import { armsRuns, comparisonsRuns, countedIn, groupsOfPeople, timeRuns, weeksOfWhom, whoTheyWere } from './arms';
 import { backRuns, isBackMessage, peopleRuns } from './back-runs';
 import { byLevelRuns, levelNames } from './by-level';
+import { centredWeeks, centreOf, firstCentre, mixedNote } from './centres';
 import { clauseOf, conditional, hedged as hedgedAs, isOfJoint, reportedBy } from './claims';
 import { contentRuns } from './content-text';
 import { PIECES } from './en/clauses';
@@ -210,7 +211,11 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         levels: reader === 'study' ? weeksOfWhom(pen, arms) : apart,
         arms: list(arms.map((arm) => sourceName(content, arm.source))),
       };
-      const one = after(conditional(clause(pen, 'backRange', values), given, reader), '.');
+      const centre = centreOf(arms);
+      const range = clause(pen, centre === 'mean' ? 'backRange' : `backRange.${centre}`, values);
+      // Level by level it is a long one for a patient already: there "by study" says that they are of more than one kind.
+      const note = reader === 'patient' && apart.length > 0 ? '' : mixedNote(reader, arms);
+      const one = after(conditional(range, given, reader), `.${note}`);
       const told =
         reader === 'patient'
           ? joined([
@@ -226,6 +231,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
       const { given, from, start, weeks, endpoint, earliest, latest, counted } = message.args;
       const values = {
         people: levelNames(counted),
+        first: firstCentre(reader, counted),
         start: startWord(from),
         startDate: formatDate(start),
         weeks: formatWeeks(weeks),
@@ -245,8 +251,8 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     }
     case 'forecastMissed':
       return sentence(pen, 'forecastMissed', {
-        forecast: quantity(pen, message.args.forecast),
-        actual: timeRuns(message.args.actual),
+        forecast: centredWeeks(reader, message.args.centre, quantity(pen, message.args.forecast)),
+        actual: timeRuns(message.args.actual, reader),
         population: peopleOfStudy(content, message.args.actual.study, reader),
       });
   }

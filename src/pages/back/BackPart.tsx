@@ -1,5 +1,5 @@
 /** Question 5: the stages on a rule in weeks with the published ranges, the studies behind them, what opens each next stage. */
-import { formatWeeks, peopleOfStudy, sourceName } from '../../wording';
+import { formatWeeks, peopleOfStudy, sourceName, weeksOfArms } from '../../wording';
 import { usePages, useSession } from '../context';
 import { findingsOf } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
@@ -26,7 +26,7 @@ const Row = ({ row }: { readonly row: RangeRow }) => {
   const name = useRowName();
   return (
     <li>
-      <b>{name(row)}</b> {formatWeeks(row.weeks)}.{' '}
+      <b>{name(row)}</b> {weeksOfArms(reader, row.arms, row.weeks)}{' '}
       {row.people !== null && say('back.people', { weeks: formatWeeks(row.people) })}
       <ul className="plain small-print">
         {row.arms.map((arm) => (

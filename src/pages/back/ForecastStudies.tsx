@@ -53,7 +53,10 @@ const Aside = ({ arms, title }: { readonly arms: readonly TimedArm[]; readonly t
             <b>{sourceName(content, arm.source)}</b>, {say(`level.${arm.level}`)}:{' '}
             {peopleOfStudy(content, arm.id, reader)}
             {arm.n === null ? '' : `, ${size(arm)}`}.{' '}
-            {say('forecast.centre', { weeks: formatNumber(arm.centreWeeks), centre: say(`centre.${arm.centre}`) })}
+            {say('forecast.centre', {
+              weeks: formatNumber(arm.centreWeeks),
+              centre: say(reader === 'study' ? `centre.${arm.centre}` : `centre.plain.${arm.centre}`),
+            })}
           </li>
         ))}
       </ul>

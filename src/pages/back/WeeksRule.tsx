@@ -1,5 +1,5 @@
 /**
- * The foot-rule again, as an axis in weeks since the start: a bracket for each stage, and for each endpoint a ring at the average
+ * The foot-rule again, as an axis in weeks since the start: a bracket for each stage, and for each endpoint a ring at the centre
  * of each study, on a bar from the first to the last. A stage without an end in the sources ends in an open stroke.
  */
 import { scaleLinear } from 'd3-scale';
@@ -24,7 +24,7 @@ const RING = 5;
 const SIGN = 7;
 const LINE = 15;
 
-/** Where the averages of the row's studies lie, each week once. */
+/** Where the centres of the row's studies lie, each week once. */
 const ringsOf = ({ arms, endpoint }: RangeRow): readonly number[] => [
   ...new Set(arms.flatMap(({ time }) => (time?.endpoint === endpoint ? [time.weeks.value] : []))),
 ];

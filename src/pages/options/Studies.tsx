@@ -11,13 +11,17 @@ import { rounded } from './rounded';
 
 const Time = ({ arm }: { readonly arm: ArmFigures }) => {
   const { say } = usePages();
+  const reader = useSession((state) => state.reader);
   if (arm.time === null) return <>{say('studies.notCounted')}</>;
   const { weeks, endpoint, centre } = arm.time;
   const span = weeks.lowHigh === undefined ? '' : ` (${rounded(weeks.lowHigh[0])}–${rounded(weeks.lowHigh[1])})`;
   return (
     <>
       <Known mark={arm.mark}>{say('studies.weeks', { weeks: rounded(weeks.value) + span })}</Known>{' '}
-      {say('studies.to', { centre: say(`centre.${centre}`), endpoint: say(`endpoint.${wordKey(endpoint)}`) })}
+      {say('studies.to', {
+        centre: say(reader === 'study' ? `centre.${centre}` : `centre.plain.${centre}`),
+        endpoint: say(`endpoint.${wordKey(endpoint)}`),
+      })}
     </>
   );
 };

@@ -3,14 +3,21 @@ import type { Tellings } from '../../content/schema';
 
 export const BACK_SENTENCES = {
   backDepends: {
-    patient: 'It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
-    broadcast: 'It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
-    study: 'Depends on the treatment ({endpoint}): {ranges}.',
+    patient: '{own}It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
+    broadcast: '{own}It depends on the treatment. Groups of other people were counted {endpoint}. {ranges}',
+    study: '{own}Depends on the treatment ({endpoint}): {ranges}.',
   },
   'backDepends.only': {
-    patient: 'Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
-    broadcast: 'Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
-    study: 'Only for one treatment were weeks counted ({endpoint}): {ranges}.{others}',
+    patient: '{own}Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
+    broadcast:
+      '{own}Only for one treatment were weeks counted, in other people. They count {endpoint}. {ranges}{others}',
+    study: '{own}Only for one treatment were weeks counted ({endpoint}): {ranges}.{others}',
+  },
+  /** The one group that was counted had several treatments: who they were says which. */
+  'backDepends.mixed': {
+    patient: '{own}In one {other}group {time}. Counted: {who}.{others}',
+    broadcast: '{own}In one group of other people {time}. Counted: {who}.{others}',
+    study: '{own}Weeks of one group, treated in more than one way: {time} ({who}).{others}',
   },
   'backDepends.none': {
     patient: 'No study we could use gives a time for one of the usual treatments.',
@@ -65,7 +72,7 @@ export const BACK_SENTENCES = {
     study: 'Stage not stated in what was read.',
   },
   'backNoRange.byClass': {
-    patient: 'It depends on how far the joint has come apart. Ask the person treating you.',
+    patient: 'It depends on how far the joint has come apart. Ask which stage yours is.',
     broadcast: 'It depends on how far the joint has come apart.',
     study: 'Depends on how far the joint has come apart; class not known, no range for this treatment.',
   },
@@ -78,13 +85,39 @@ export const BACK_SENTENCES = {
   },
 } as const satisfies Record<string, Tellings>;
 
+/** What the weeks of studies are the centre of. */
+export const CENTRE_PARTS = {
+  mean: '{weeks} on average',
+  median: 'half in {weeks} or less',
+  mixed: '{weeks} by study',
+  'mean.study': '{weeks} (mean)',
+  'median.study': '{weeks} (median)',
+  'mixed.study': '{weeks} (means and medians)',
+  mixedNote: ' Some are averages, some when half were there.',
+  'first.mean': 'the earliest average',
+  'first.median': 'the earliest time by which half were there',
+  'first.mixed': 'the earliest of the studies',
+  'first.mean.study': 'earliest mean',
+  'first.median.study': 'earliest median',
+  'first.mixed.study': 'earliest mean or median',
+} as const;
+
 export const BACK_PARTS = {
   valueAlone: '{value} ({status}{by}) is in no class here.',
   valueOfClass: '{value} ({status}{by}) would be {class}.',
-  othersNone: ' For the others none were found.',
+  averages: ' These are averages.',
+  'alone.mean': ' That is an average.',
+  'alone.median': ' Half of them took longer.',
+  'alone.mixed': '',
+  ownNone: 'For {option}, no weeks were counted. ',
+  othersNone: ' For other treatments none were found.',
+  other: 'other ',
   counted: 'Groups of other people were counted {endpoint}. Their treatment: {options}.',
   countedIn: 'Groups of other people were counted {endpoint}. They were {people}. Their treatment: {options}.',
   classNone: '{class}: none found.',
+  classesNone: 'For {classes} none were counted.',
+  inLine: ' Your joint is said to be in line, but no gap was stated.{ask}',
+  askStage: ' Ask which stage yours is.',
   classWeeks: '{class}: {weeks}.{people}',
   people: ' The quickest took {low}, the slowest {high} weeks.',
   /** The quickest were never away: for those who hear it that would be leave to play on. */

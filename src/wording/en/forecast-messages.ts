@@ -11,7 +11,7 @@ export const FORECAST_SENTENCES = {
       '{option}, {endpoint}: 10, 50 and 90 % there by {tenWeek}, {halfWeek} and {ninetyWeek} ({studies}; {counted} people, all {people}; medians of the studies {apart}). Without trouble {uneventful}; trouble {trouble} of 100, which is back after a healing problem {problemBand}, not back {notBackBand}',
   },
   forecastNot: {
-    patient: 'The studies do not allow odds for that. Take these weeks as rough.',
+    patient: '{why} Weeks told here are rough.',
     broadcast: '{why} So no odds exist for the time {endpoint}.',
     study: '{why} No pooled forecast ({option}, {endpoint}): {studies} side by side.',
   },
@@ -65,8 +65,8 @@ export const FORECAST_SENTENCES = {
     study: 'Endpoint not stated: union, release, training or match play? Not judged.',
   },
   timetableNoOdds: {
-    patient: 'Our studies give no odds for that, so it is not judged here.',
-    broadcast: 'Our studies give no odds for that, so the number is not judged here.',
+    patient: 'Our studies give no odds for those weeks, so they are not judged here.',
+    broadcast: 'Our studies give no odds for those weeks, so the number is not judged here.',
     study: 'No pooled forecast to this endpoint: not judged.',
   },
   timetableJudged: {
@@ -130,7 +130,7 @@ export const FORECAST_SENTENCES = {
   },
   'reviewPoints.healing': {
     patient: 'Good signs, before you {reach}: {findings}. None of them alone opens a step.',
-    broadcast: 'Good signs before that: {findings}. How much they change, no study says here.',
+    broadcast: 'Good signs on the way back: {findings}. How much they change, no study says here.',
     study: '{findings}: not reached, speaks for healing. No pooled forecast to move.',
   },
   'reviewPoints.notThere': {
@@ -151,7 +151,7 @@ export const FORECAST_SENTENCES = {
   factorWaits: {
     patient: '{says}: {of}.',
     broadcast: '{says}: {of}.',
-    study: '{factor}: mean {weeks} {endpoint}{without}{p}, {of}{n}; no interval printed.',
+    study: '{factor}: {centre} {weeks} {endpoint}{without}{p}, {of}{n}; no interval printed.',
   },
   factorsDisagree: {
     patient: '{factor}: studies disagree on this.',
@@ -181,6 +181,10 @@ export const FORECAST_PARTS = {
   weekOf: 'week {week}',
   tooFew: 'Fewer than three studies show how far their people lie apart.',
   levels: 'Of one level there are too few such studies, and levels are not mixed.',
+  // To a patient why, in a sentence that needs no other.
+  'tooFew.patient': 'No odds are given here: too few studies say enough.',
+  'levels.patient': 'No odds are given here: too few studies are of people who train alike.',
+  'noRate.patient': 'No odds are given here: no study counted both trouble and the way back.',
   noRate: 'No study of these counts both those who healed badly and those who came back.',
   whoAll: 'in such studies',
   whoNotThere: 'who were not there at week {week}',

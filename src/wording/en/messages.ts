@@ -108,7 +108,18 @@ export const SENTENCES = {
   backRange: {
     patient: 'in {groups} it took {weeks} on average {endpoint}{levels}',
     broadcast: 'counted {endpoint}, {groups} took {weeks} on average{levels}{people}',
-    study: '{option}, {endpoint}: study centres {weeks}{levels}{people} ({arms})',
+    study: '{option}, {endpoint}: study means {weeks}{levels}{people} ({arms})',
+  },
+  /** Half of them, and not an average. */
+  'backRange.median': {
+    patient: 'in {groups} half took {weeks} or less {endpoint}{levels}',
+    broadcast: 'counted {endpoint}, half of {groups} took {weeks} or less{levels}{people}',
+    study: '{option}, {endpoint}: study medians {weeks}{levels}{people} ({arms})',
+  },
+  'backRange.mixed': {
+    patient: 'in {groups} it took {weeks}, by study, {endpoint}{levels}',
+    broadcast: 'counted {endpoint}, {groups} took {weeks} by study{levels}{people}',
+    study: '{option}, {endpoint}: study means and medians {weeks}{levels}{people} ({arms})',
   },
   backGrowing: {
     patient: 'No study here counted how long a growing foot takes.',
@@ -188,12 +199,11 @@ export const SENTENCES = {
     study: 'Claims that decide the class collide: no class, and no range by class.',
   },
   backDates: {
-    patient:
-      'counted from the {start}, in {people} that is {earliest} (the earliest average) to {latest} (the slowest), {endpoint}',
+    patient: 'counted from the {start}, in {people} that is {earliest} ({first}) to {latest} (the slowest), {endpoint}',
     broadcast:
-      'counted from the {start}, in {people} that is {earliest}, the earliest average, to {latest}, the slowest, {endpoint}',
+      'counted from the {start}, in {people} that is {earliest}, {first}, to {latest}, the slowest, {endpoint}',
     study:
-      '{weeks} from {startDate} ({start}) in {people}, earliest centre to slowest person: {earliest} to {latest}, {endpoint}',
+      '{weeks} from {startDate} ({start}) in {people}, {first} to slowest person: {earliest} to {latest}, {endpoint}',
   },
   stageUsual: {
     patient: 'Step {number} of {of}, {stage}: {when}{after}.{own}',
@@ -206,9 +216,9 @@ export const SENTENCES = {
     study: 'Week {week} after the {start}.',
   },
   forecastMissed: {
-    patient: 'News reports on one such injury said {forecast}. In truth it took {actual}.',
-    broadcast: 'News reports on such injuries said {forecast} on average. In truth it was {actual}.',
-    study: 'Media forecasts averaged {forecast}; the time out was {actual} ({population}).',
+    patient: 'News reports on such injuries said {forecast}. In truth it was {actual}.',
+    broadcast: 'News reports on such injuries said {forecast}. In truth it was {actual}.',
+    study: 'Media forecasts: {forecast}; the time out was {actual} ({population}).',
   },
 } as const satisfies Record<string, Tellings>;
 export type SentenceKey = keyof typeof SENTENCES;
@@ -238,6 +248,7 @@ export const PARTS = {
   stretch: '{from} to {to}',
   feedingPart: '{region}: {state}',
   armTime: '{weeks} {endpoint} ({centre})',
+  weeksTo: '{weeks} {endpoint}',
   armEventCount: '{count} of {of} {what}',
   armEventBreaks: '{count} of {of} breaks {what}',
   /** A break does not come back: who had it does. */
@@ -256,7 +267,8 @@ export const PARTS = {
   countedPeople: ' Counted: {who}.',
   quickest: ' The quickest took {low}, the slowest {high} weeks.',
   oneGroup: 'one group of other people ({who})',
-  plainTime: 'it took {weeks} {endpoint}',
+  'plainTime.mean': 'it took {weeks} on average {endpoint}',
+  'plainTime.median': 'half took {weeks} or less {endpoint}',
   armAsked: '{option}: {figures} ({population}{n})',
   people: ', {n} people',
   breaks: ', {n} breaks',

@@ -8,8 +8,8 @@ export const TROUBLE_SENTENCES = {
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   'troubleCount.few': {
-    patient: 'Of {of} people in that study, {count} {plain}.{interval}{span}{few}{people}',
-    broadcast: 'Of {of} people in that study, {count} {plain}.{interval}{span}{few}{people}',
+    patient: 'Of {of} people in one study, {count} {plain}.{interval}{span}{few}{people}',
+    broadcast: 'Of {of} people in one study, {count} {plain}.{interval}{span}{few}{people}',
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   'troubleCount.hundredBreaks': {
@@ -18,8 +18,8 @@ export const TROUBLE_SENTENCES = {
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   'troubleCount.fewBreaks': {
-    patient: 'Of {of} breaks in that study, {count} {plain}.{interval}{span}{few}{people}',
-    broadcast: 'Of {of} breaks in that study, {count} {plain}.{interval}{span}{few}{people}',
+    patient: 'Of {of} breaks in one study, {count} {plain}.{interval}{span}{few}{people}',
+    broadcast: 'Of {of} breaks in one study, {count} {plain}.{interval}{span}{few}{people}',
     study: '{study}{type}: {figure}{interval}{span}; {group} ({source}).',
   },
   troublesNotCounted: {

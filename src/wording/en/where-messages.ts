@@ -173,6 +173,12 @@ export const WHERE_SENTENCES = {
     study:
       'No ICD-10-CM code is assembled: it broke again on {date}, and a new break is coded anew and not as usual healing of the old.',
   },
+  'codeAnew.reported': {
+    patient: 'It is said that it broke again on {date}.',
+    broadcast: 'It is reported, not confirmed, that it broke again on {date}.',
+    study:
+      'Reported, not confirmed: broken again on {date}. If that is right, the code above no longer holds: a new break is coded anew, not as healing of the old.',
+  },
   apartAgainstClass: {
     patient:
       'What is stated may not fit together. One says it is {injury}. Another says the pieces stand {apart} apart. Cracks of this kind seldom do. Ask which of the two is right.',
@@ -260,6 +266,11 @@ export const WHERE_SENTENCES = {
     broadcast: 'How the bone heals is only reported.',
     study:
       'How the bone heals is only reported. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.ifReported': {
+    patient: 'If the report is right: {code}.',
+    broadcast: 'If the report is right: {code}.',
+    study: 'A report, not confirmed, says otherwise; if it is right: {code} ({visit}).',
   },
   'code.assumed.side': {
     patient: 'a side not stated has a character of its own',

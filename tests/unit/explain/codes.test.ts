@@ -121,6 +121,32 @@ test('broken again: nothing is assembled, and that a new break is coded anew', (
   expect(plainText(wordFinding(content, explanation, found, 'study'))).toMatch(/2 May 2026.*coded anew/);
 });
 
+describe('broken again, only reported', () => {
+  const again: Stated = ['followUp', { finding: 'broken again', on: '2026-08-02' as IsoDate }, REPORTED];
+  const late: Stated = ['followUp', { finding: 'delayed union', on: '2026-05-02' as IsoDate }];
+  const beside = (...stated: readonly Stated[]): string => {
+    const explanation = explained(caseOf(['side', 'right'], SHAFT, displaced(false), ...stated));
+    const found = findingNamed(explanation, 'where.codeIfAgain');
+    return found === undefined ? '' : plainText(wordFinding(content, explanation, found, 'study'));
+  };
+
+  test('the code of what is confirmed stays, and beside it stands what the report would change', () => {
+    expect(texts(SHAFT, displaced(false), late, again)).toEqual(['S92.354G']);
+    expect(texts(SHAFT, displaced(false), again)).toEqual(texts(SHAFT, displaced(false)));
+    for (const stated of [[again], [late, again]] as const)
+      expect(beside(...stated)).toMatch(
+        /^Reported, not confirmed: broken again on 2 August 2026\. If that is right, .*coded anew/,
+      );
+  });
+
+  test('confirmed, it stands alone; never reported, nothing is said of it', () => {
+    const sure: Stated = ['followUp', { finding: 'broken again', on: '2026-08-02' as IsoDate }];
+    expect(texts(SHAFT, displaced(false), late, sure)).toEqual([]);
+    expect(beside(late, sure)).toBe('');
+    expect(beside(late)).toBe('');
+  });
+});
+
 describe('a later visit', () => {
   type Found = Extract<Stated, readonly ['followUp', ...unknown[]]>[1]['finding'];
   const found = (finding: Found, said = CONFIRMED, on = '2026-05-02'): Stated => [
@@ -163,15 +189,32 @@ describe('a later visit', () => {
     expect(later(found('united', REPORTED))[0]?.text).toBe('S92.354D S92.354G S92.354K');
   });
 
-  test('the latest holds; a report against what is confirmed does not, nor two of one day', () => {
+  test('the latest holds; of two confirmed of one day none does', () => {
     expect(later(found('nonunion'), found('united', CONFIRMED, '2026-08-01'))[0]?.text).toBe('S92.354D');
-    const against = [found('united'), found('nonunion', REPORTED, '2026-08-01')];
-    for (const stated of [against, [found('united'), found('nonunion')]]) {
-      const [code] = later(...stated);
-      expect(code?.text).toBe('S92.354D S92.354G S92.354K');
-      expect(code?.said).toContain('Follow-ups differ');
-    }
+    const [code] = later(found('united'), found('nonunion'));
+    expect(code?.text).toBe('S92.354D S92.354G S92.354K');
+    expect(code?.said).toContain('Follow-ups differ');
   });
+
+  test.each([
+    ['united', 'nonunion', 'D', 'S92.354K (later visit, nonunion)'],
+    ['delayed union', 'united', 'G', 'S92.354D (later visit, usual healing)'],
+  ] as const)(
+    '%s confirmed and %s reported: the code of what is confirmed, and what the report would make of it',
+    (sure, told, letter, otherwise) => {
+      const [code] = later(found(sure), found(told, REPORTED, '2026-08-01'));
+      expect(code?.text).toBe(`S92.354${letter}`);
+      expect(code?.said).toContain(`A report, not confirmed, says otherwise; if it is right: ${otherwise}.`);
+      // What was only reported before it was confirmed otherwise says nothing any more, nor does a report that agrees.
+      expect(later(found(told, REPORTED), found(sure, CONFIRMED, '2026-08-01'))[0]?.said).not.toContain(
+        'if it is right',
+      );
+      expect(later(found(sure), found(sure, REPORTED, '2026-08-01'))[0]).toMatchObject({
+        text: `S92.354${letter}`,
+        assumed: [],
+      });
+    },
+  );
 
   test('what was not there yet in an earlier follow-up denies nothing that a later one found', () => {
     const notYet = found('united', { ...CONFIRMED, status: 'ruledOut' } as never, '2026-05-02');

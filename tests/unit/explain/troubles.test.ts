@@ -123,7 +123,7 @@ describe('in words', () => {
       const text = plainText(sentence);
       expect(text, id).not.toMatch(/\b(you|your|yours|chance of|probability|risk of)\b/i);
       if (reader !== 'study')
-        expect(text, id).toMatch(/^Of (100 such (people|breaks)|\d+ (people|breaks) in that study), /);
+        expect(text, id).toMatch(/^Of (100 such (people|breaks)|\d+ (people|breaks) in one study), /);
     }
   });
 

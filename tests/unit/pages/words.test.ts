@@ -114,6 +114,7 @@ const made = new Set([
   ...each('seek.by', MATCHED_BY),
   ...each('seek.visit', CODED_VISITS),
   ...each('centre', ['mean', 'median']),
+  ...each('centre.plain', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),
   ...each('design', ['randomised', 'cohort', 'series', 'pooled', 'register']),
   ...each('start', DOORS),
