@@ -103,6 +103,8 @@ export const lookAgain = compute(
   },
 );
 
+export const backNoSport = compute('back.noSport', () => message('backNoSport', {}));
+
 export const backGrowing = compute('back.growing', () => message('backGrowing', {}));
 
 export const brokenAgain = compute('back.brokenAgain', (_, inputs: MessageOf<'brokenAgain'>['args']) =>

@@ -14,7 +14,7 @@ import { stagesOf } from './stage-computes';
 import type { Finding } from './types';
 
 /** These ask for a foot that runs. */
-const RUNNING: readonly Endpoint[] = ['sport', 'match play', 'performance'];
+export const RUNNING: readonly Endpoint[] = ['sport', 'match play', 'performance'];
 const RUN = idOf<StageId>('run');
 
 interface Early {

@@ -43,6 +43,7 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
   'backSooner',
   'backHarm',
   'backNoRange',
+  'backNoSport',
   'troubleCount',
   'troublesNotCounted',
   'studiesDisagree',
@@ -50,6 +51,7 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
 /** The same, of the time until a point is reached: none of it holds where the bone broke again or does not heal as hoped. */
 const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
   'backRange',
+  'backNoSport',
   'backDates',
   'backSooner',
   'forecastNot',

@@ -124,6 +124,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'optionsUnknown':
     case 'optionNotUsual':
     case 'backGrowing':
+    case 'backNoSport':
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);

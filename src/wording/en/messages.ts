@@ -121,6 +121,11 @@ export const SENTENCES = {
     broadcast: 'counted {endpoint}, {groups} took {weeks} by study{levels}{people}',
     study: '{option}, {endpoint}: study means and medians {weeks}{levels}{people} ({arms})',
   },
+  backNoSport: {
+    patient: 'Until sport no study here counted the weeks with this treatment.',
+    broadcast: 'Until sport no study here counted the weeks with this treatment.',
+    study: 'No arm of this treatment with sport as its endpoint.',
+  },
   backGrowing: {
     patient: 'No study here counted how long a growing foot takes.',
     broadcast: 'No study here counted how long a growing foot takes.',

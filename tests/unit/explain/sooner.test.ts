@@ -44,3 +44,11 @@ it('what went wrong stands beside the time of the very people', () => {
   );
   expect(told('mt5-zone-1', 'mt5-tuberosity', 'boot', 'backHarm')).toEqual([]);
 });
+
+it('weeks that count to something before sport say that none count to sport', () => {
+  // Zone 1 in a boot was counted until walking and pressing no longer hurt; zone 2 after a screw until sport.
+  expect(told('mt5-zone-1', 'mt5-tuberosity', 'boot', 'backNoSport')).toEqual([
+    'Until sport no study here counted the weeks with this treatment.',
+  ]);
+  expect(told('mt5-zone-2', 'mt5-metaphyseal', 'screw', 'backNoSport')).toEqual([]);
+});
