@@ -103,7 +103,9 @@ export const lookAgain = compute(
   },
 );
 
-export const backNoSport = compute('back.noSport', () => message('backNoSport', {}));
+export const backNotCounted = compute('back.notCounted', (_, inputs: MessageOf<'backNotCounted'>['args']) =>
+  message('backNotCounted', inputs),
+);
 
 export const backGrowing = compute('back.growing', () => message('backGrowing', {}));
 

@@ -1,6 +1,6 @@
 /** Weeks of a stated treatment in question 5: its ranges, first the point that people of this level ask for, and the days they come to. */
 import { type FindingId, type InjuryId, idOf, type Level, type OptionId } from '../ids';
-import { backDates, backNoRange, backNoSport, backRange, type RangeInputs, rangeFor } from './back-computes';
+import { backDates, backNoRange, backNotCounted, backRange, type RangeInputs, rangeFor } from './back-computes';
 import { dependsFindings, isByClass, isCountedByClass, isDisputed } from './back-depends';
 import { find, givenOf } from './build';
 import { caseClasses, classInputs } from './case-classes';
@@ -30,6 +30,14 @@ const endpointsFor = (
 /** The lead of the untreated, told behind the lead of a treatment that has no weeks. */
 const asClaim = (f: Finding): Finding =>
   f.depth === 'sentence' ? { ...f, id: idOf<FindingId>('back.byClass'), depth: 'claim' } : f;
+
+/** Whether the answers of daily life tell of work with this injury and treatment. */
+const tellsOfWork = ({ content }: Context, injury: InjuryId, option: OptionId): boolean =>
+  content.dailyLife.some(
+    ({ id, says }) =>
+      id === WORK && says.some(({ injuries, options }) => injuries.includes(injury) && options.includes(option)),
+  );
+const WORK = 'work';
 
 /** Weeks of a stated treatment: those of its own arms, or, where it has none, what was counted of others. */
 export const rangeFindings = (
@@ -79,14 +87,16 @@ export const rangeFindings = (
       whatIf,
     }),
   );
-  // Weeks until it no longer hurts, or until work, are read as weeks until sport where nothing says otherwise.
-  if (!ranges.some(({ endpoint }) => RUNNING.includes(endpoint)))
+  // Weeks until it no longer hurts are read as weeks until sport, and weeks until sport as weeks until work, where nothing says otherwise.
+  const sport = !ranges.some(({ endpoint }) => RUNNING.includes(endpoint));
+  const work = !ranges.some(({ endpoint }) => endpoint === 'work') && !tellsOfWork(context, injury, option);
+  if (sport || work)
     found.push(
       find(context, 'back', {
-        id: 'noSport',
+        id: 'notCounted',
         depth: 'claim',
-        compute: backNoSport,
-        inputs: {},
+        compute: backNotCounted,
+        inputs: { sport, work },
         readers: ['patient', 'broadcast'],
         whatIf,
       }),

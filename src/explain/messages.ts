@@ -268,8 +268,8 @@ export interface Messages
   backClash: Record<string, never>;
   /** After which weeks to look again for what the first film of this class can miss. */
   lookAgain: { readonly injury: InjuryId; readonly weeks: Quantity };
-  /** Weeks of this treatment are told, and none of them count to sport. */
-  backNoSport: Record<string, never>;
+  /** Weeks of this treatment are told, and none of them count to sport, or to work. */
+  backNotCounted: { readonly sport: boolean; readonly work: boolean };
   /** All whose weeks are known were grown. */
   backGrowing: Record<string, never>;
   brokenAgain: { readonly claim: ClaimTag; readonly on: IsoDate };

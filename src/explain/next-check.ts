@@ -14,6 +14,9 @@ import { isStagePassed, stageNow } from './stage-now';
 import type { Finding } from './types';
 import { weeksElsewhere } from './weeks-hold';
 
+/** By then a wound has been looked at and its stitches are out (common practice). */
+const WOUND_WEEKS = 3;
+
 interface CheckInputs {
   readonly injury: InjuryId;
   readonly option: OptionId;
@@ -40,7 +43,9 @@ export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckIn
   const until = together ? at + 1 : at;
   const usual = calendar[until];
   const week = ownWeek ?? (hold ? (usual?.toWeek ?? null) : null);
+  const operated = content.options.some(({ id, kind }) => id === inputs.option && kind === 'operative');
   return message('nextCheck', {
+    wound: at === 0 && operated && (week === null || week > WOUND_WEEKS),
     stage,
     also: together ? (rows[until]?.stage ?? null) : null,
     next: rows[until + 1]?.stage ?? null,

@@ -101,6 +101,8 @@ export interface StageMessages {
     readonly own: boolean;
     /** Usual weeks are not this person's: none is told. */
     readonly ask: boolean;
+    /** There is a wound, and the check is late: it is looked at before that. */
+    readonly wound: boolean;
     readonly week: Quantity | null;
     readonly date: IsoDate | null;
   };

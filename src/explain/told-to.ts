@@ -43,7 +43,7 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
   'backSooner',
   'backHarm',
   'backNoRange',
-  'backNoSport',
+  'backNotCounted',
   'troubleCount',
   'troublesNotCounted',
   'studiesDisagree',
@@ -51,7 +51,7 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
 /** The same, of the time until a point is reached: none of it holds where the bone broke again or does not heal as hoped. */
 const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
   'backRange',
-  'backNoSport',
+  'backNotCounted',
   'backDates',
   'backSooner',
   'forecastNot',
@@ -113,6 +113,10 @@ const isOfText = (s: Situation, at: TextAddress): boolean => {
   }
 };
 
+/** Of a handful whose treatment is not even known, a share would only frighten. */
+const isMany = ({ of }: { readonly of: number | null }): boolean => of !== null && of >= MANY;
+const MANY = 20;
+
 /** One count of each trouble, of people treated alike as far as was counted, once the treatment is settled. */
 const isOwnCount = (s: Situation, { trouble, from, option, type }: MessageOf<'troubleCount'>['args']): boolean => {
   const { injury, known, context } = s;
@@ -127,8 +131,8 @@ const isOwnCount = (s: Situation, { trouble, from, option, type }: MessageOf<'tr
     counts.find(
       ({ option: of, options }) => of === known.option?.value || options?.some((id) => id === known.option?.value),
     ) ??
-    counts.find(isUnnamed) ??
-    counts.find(({ option: of, options }) => of === null && options === null);
+    counts.find((each) => isUnnamed(each) && isMany(each)) ??
+    counts.find((each) => each.option === null && each.options === null && isMany(each));
   return own !== undefined && recordOf(own) === recordOf({ from }) && own.option === option && own.type === type;
 };
 

@@ -118,7 +118,7 @@ const reviewRuns = (pen: Pen, args: MessageOf<'stageAtReview'>['args']): readonl
 
 const checkRuns = (
   pen: Pen,
-  { stage, also, next, stated, own, ask, week, date }: MessageOf<'nextCheck'>['args'],
+  { stage, also, next, stated, own, ask, wound, week, date }: MessageOf<'nextCheck'>['args'],
 ): readonly Run[] => {
   const names = namesFor(pen.content, pen.reader);
   const number = week === null ? '' : formatNumber(week.value);
@@ -136,6 +136,7 @@ const checkRuns = (
         ? fill(STAGE_PARTS[stated ? 'check.hereNow' : 'check.hereFirst'], { stage: names.stage(stage) })
         : fill(STAGE_PARTS['check.hereTogether'], { stage: names.stage(stage), also: names.stage(also) }),
     next: next === null ? '' : names.stage(next),
+    wound: wound ? STAGE_PARTS['check.wound'] : '',
     // The clinic's own week has no source, and so no mark.
     when: own ? when : pen.number(when),
   });

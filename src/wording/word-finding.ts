@@ -124,7 +124,6 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'optionsUnknown':
     case 'optionNotUsual':
     case 'backGrowing':
-    case 'backNoSport':
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);
@@ -188,6 +187,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         alike: comparisonsRuns(content, message.args.alike, reader),
       });
 
+    case 'backNotCounted': {
+      const { sport, work } = message.args;
+      return sentence(pen, 'backNotCounted', {
+        what: PARTS[sport && work ? 'counted.both' : sport ? 'counted.sport' : 'counted.work'],
+      });
+    }
     case 'lookAgain':
       return sentence(pen, 'lookAgain', { weeks: pen.number(formatWeeks(message.args.weeks)) });
     case 'brokenAgain': {

@@ -33,8 +33,8 @@ export const CLAUSES = {
     study: 'the fracture is displaced{by}',
   },
   notDisplaced: {
-    patient: 'the ends of the break are in line',
-    broadcast: 'the ends are in line',
+    patient: 'the broken parts have stayed in place',
+    broadcast: 'the broken parts have stayed in place',
     study: 'the fracture is not displaced',
   },
   'displaced.joint': {
@@ -43,8 +43,8 @@ export const CLAUSES = {
     study: 'the joint is displaced{by}',
   },
   'notDisplaced.joint': {
-    patient: 'the bones of the joint are in line',
-    broadcast: 'the bones of the joint are in line',
+    patient: 'the bones of the joint have stayed in place',
+    broadcast: 'the bones of the joint have stayed in place',
     study: 'the joint is not displaced',
   },
   measure: { patient: '{what} is {value}', broadcast: '{what} is {value}', study: '{what} is {value}' },
@@ -152,8 +152,8 @@ export const CONDITIONS = {
 /** Opens a whole text of the content that tells how it broke. `usual`: nobody said so of this person. */
 export const TEXT_FRAMES = {
   confirmed: { patient: '', broadcast: '', study: '' },
-  none: { patient: 'It often happens like this: ', broadcast: 'In general terms: ', study: 'In general: ' },
-  usual: { patient: 'It often happens like this: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  none: { patient: 'If it was this way: ', broadcast: 'In general terms: ', study: 'In general: ' },
+  usual: { patient: 'If it was this way: ', broadcast: 'In general terms: ', study: 'In general: ' },
   reported: {
     patient: 'If the report is right: ',
     broadcast: 'If the reports are right: ',

@@ -110,7 +110,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'back.healsSlowly':
     'The latest follow-up that speaks of how the bone grows together, since the treatment in force began.',
   'where.boneClash': 'The stated bone against the bone that the stated part or class lies on.',
-  'back.noSport': 'No arm with this class and treatment that counted to sport was read in its source or abstract.',
+  'back.notCounted':
+    'No arm with this class and treatment that counted to sport, or to work, was read in its source or abstract.',
   'back.growing': 'An age is stated at which growth plates may be open; every study here is of adults.',
   'back.unknown': 'The case states no class and no place.',
   'back.noRange': 'No arm with this class, treatment and a stated endpoint was read in its source or abstract.',

@@ -121,10 +121,10 @@ export const SENTENCES = {
     broadcast: 'counted {endpoint}, {groups} took {weeks} by study{levels}{people}',
     study: '{option}, {endpoint}: study means and medians {weeks}{levels}{people} ({arms})',
   },
-  backNoSport: {
-    patient: 'Until sport no study here counted the weeks with this treatment.',
-    broadcast: 'Until sport no study here counted the weeks with this treatment.',
-    study: 'No arm of this treatment with sport as its endpoint.',
+  backNotCounted: {
+    patient: 'Until {what} no study here counted the weeks with this treatment.',
+    broadcast: 'Until {what} no study here counted the weeks with this treatment.',
+    study: 'No arm of this treatment that counted to {what}.',
   },
   backGrowing: {
     patient: 'No study here counted how long a growing foot takes.',
@@ -289,6 +289,9 @@ export const PARTS = {
   whenOpen: 'when its signs are met, no usual week',
   dates: '{from} to {to}',
   datesFrom: 'from {from} on',
+  'counted.sport': 'sport',
+  'counted.work': 'work',
+  'counted.both': 'sport or work',
   startTreatment: 'treatment',
   startInjury: 'day it began',
   titled: '{title}: {text}',

@@ -97,7 +97,7 @@ export const STAGE_SENTENCES = {
     study: '{here} The last stage. {watch} {sendsBack}',
   },
   'nextCheck.opens': {
-    patient: '{here} The next check decides if you go on to “{next}”. {when}',
+    patient: '{here} At the next check your clinic decides if you go on to “{next}”. {when}{wound}',
     broadcast: '{here} The next check decides on the next step: {next}. {when}',
     study: '{here} Next review opens: {next}. {when}',
   },
@@ -107,7 +107,7 @@ export const STAGE_SENTENCES = {
     study: '{here} The last stage: clearance by the treating clinician.',
   },
   stepNotKnown: {
-    patient: 'Which step you are on was not stated. Ask that, and when the next check is. It decides if you go on.',
+    patient: 'Ask which step you are on, and when the next check is. There your clinic decides if you go on.',
     broadcast: 'Which step it is, nobody has said.',
     study: 'Stage not stated, and the usual weeks of the first are over.',
   },
@@ -117,13 +117,15 @@ export const STAGE_SENTENCES = {
     study: 'Weight by the stage, which is not stated: as last ordered by the treating clinician.',
   },
   'backSooner.begins': {
-    patient: 'About {weeks} {until} is early: running usually starts in {from}. Go by the signs of each step.',
+    patient:
+      'Some of these people, at about {weeks}, were sooner than your steps allow: running usually starts in {from}. Your steps come first.',
     broadcast: 'About {weeks} {until} is early: running usually starts in {from}, and not everybody waited.',
     study:
       'The earliest centre ({weeks} {until}) is not later than the usual start of running ({from}): those people did not go by these stages.',
   },
   'backSooner.goesOn': {
-    patient: 'About {weeks} {until} is early: “{stage}” usually goes on until {from}. Go by the signs of each step.',
+    patient:
+      'Some of these people, at about {weeks}, were sooner than your steps allow: “{stage}” usually goes on until {from}. Your steps come first.',
     broadcast: 'About {weeks} {until} is early: “{stage}” usually goes on until {from}, and not everybody waited.',
     study:
       'The earliest centre ({weeks} {until}) is not later than the usual end of “{stage}” ({from}), which comes before running: those people did not go by these stages.',
@@ -154,13 +156,13 @@ export const STAGE_PARTS = {
   'untold.study': 'By treatment, which is not stated or not usual here; usual: ',
   sheetOf: ', for {option}',
   'check.hereNow': 'You are on step “{stage}”.',
-  'check.hereFirst': 'Which step of the way back you are on was not stated. The first is “{stage}”.',
-  'check.hereTogether':
-    'Which step of the way back you are on was not stated. At first “{stage}” and “{also}” go together.',
-  'check.week': 'Clinics usually look again about week {week}. Ask yours for the day.',
-  'check.weekDate': 'Clinics usually look again about week {week} ({date}). Ask yours for the day.',
+  'check.hereFirst': 'Ask which step you are on. The first is “{stage}”.',
+  'check.hereTogether': 'Ask which step you are on. At first “{stage}” and “{also}” go together.',
+  'check.week': 'That is usually about week {week}. Ask for the day.',
+  'check.weekDate': 'That is usually about week {week} ({date}). Ask for the day.',
   'check.ownWeek': 'Your clinic set week {week}.',
-  'check.askWeek': 'Ask the clinic when that is.',
+  'check.askWeek': 'Ask when that is.',
+  'check.wound': ' The wound is looked at before that.',
   'check.noWeek': 'No week is usual for it: its signs decide.',
   hereNow: 'The step now: {stage}.',
   hereFirst: 'Nobody said which step it is; the first that is open: {stage}.',

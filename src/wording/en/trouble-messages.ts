@@ -37,7 +37,7 @@ export const TROUBLE_SENTENCES = {
 export const TROUBLE_PARTS = {
   none: 'none',
   about: 'about {number}',
-  'interval.said': ' With so many people it could as well be {low} to {high} of 100.',
+  'interval.said': ' By chance alone it could as well be {low} to {high} of 100.',
   'interval.study': ' (95 % interval {low} to {high} %, {by})',
   'by.print': 'as printed',
   'by.Wilson': 'Wilson',

@@ -65,10 +65,10 @@ it('weeks of a step are weeks since the start, and no odds are told until someth
   const texts = findingsOf(explanation, 'back').map((finding) =>
     plainText(wordFinding(content, explanation, finding, 'patient')),
   );
-  expect(texts.join(' ')).toMatch(/walk on it: usually weeks 6 to 8 /);
+  expect(texts.join(' ')).toMatch(/full weight: usually weeks 6 to 8 /);
   expect(texts.join(' ')).not.toMatch(/usually \d/);
   expect(texts.join(' ')).toMatch(
-    /No odds are given here: (too few studies|no study)[^.]+\. Weeks told here are rough\./,
+    /How likely it is to be back by a week, (too few studies|no study)[^.]+\. Weeks told here are rough\./,
   );
 });
 

@@ -67,7 +67,7 @@ describe('a joint that came apart', () => {
     expect(explanation.breakAt).toBeNull();
     expect(explanation.part).toMatchObject({ region: 'mt2-base', status: 'confirmed' });
     expect(saidOf(explanation, 'where.headline', 'patient')).toBe(
-      'The joint is hurt at the near end of the second long bone.',
+      'The joint is hurt at the ankle end of the second long bone.',
     );
     expect(saidOf(explanation, 'where.headline', 'study')).toBe(
       'Confirmed: the joint is injured at the base of the second metatarsal.',
@@ -217,7 +217,7 @@ describe('a class from the place', () => {
 describe('headlines of the new injuries', () => {
   it.each([
     ['metatarsal-shaft-stress', 'The shaft of the second long bone is broken.'],
-    ['mt2-base-stress', 'The near end of the second long bone is broken.'],
+    ['mt2-base-stress', 'The ankle end of the second long bone is broken.'],
     ['navicular-stress', 'The middle third of the inner midfoot bone is broken.'],
     ['calcaneus-intra-articular', 'The middle of the heel bone is broken.'],
   ])('%s', (id, told) => {

@@ -56,6 +56,13 @@ describe.each(EVERY)('%s, confirmed, with %s', (injury, option, region) => {
     expect(new Set(counts).size).toBe(counts.length);
   });
 
+  it('tells no share of a handful whose treatment is not known', () => {
+    const own = content.options.find(({ id }) => id === option);
+    for (const { message } of patient)
+      if (message.id === 'troubleCount' && message.args.option !== option && message.args.options === null)
+        expect(message.args.of, `${message.args.group}, ${own?.term}`).toBeGreaterThanOrEqual(20);
+  });
+
   it('tells no count of people who are known to have been treated otherwise', () => {
     for (const { message } of patient)
       if (message.id === 'troubleCount' && message.args.options !== null)
@@ -120,7 +127,7 @@ describe('where on the way back a patient is', () => {
     );
     const later = at(followUp('2026-04-14'));
     expect(said(later, 'back.weightToday')).toMatch(/weight that your clinic allowed last, and no more/);
-    expect(said(later, 'back.nextCheck')).toMatch(/^Which step you are on was not stated/);
+    expect(said(later, 'back.nextCheck')).toMatch(/^Ask which step you are on/);
   });
 
   it('after a break anew no weight is told as allowed before, and no check of the old way back', () => {
@@ -136,6 +143,21 @@ test('weeks told class by class that are sooner than running usually begins are 
   );
   const finding = findingNamed(explanation, 'back.classSooner');
   expect(finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'))).toMatch(
-    /^About 4 weeks until sport began again is early: running usually starts in week 12\./,
+    /^Some of these people, at about 4 weeks, were sooner than your steps allow: running usually starts in week 12\./,
   );
+});
+
+it('a wound is looked at before a late check, and nobody without one is told so', () => {
+  const check = (injury: string, option: string): string => {
+    const explanation = explained(
+      caseOf(['injury', idOf<InjuryId>(injury), CONFIRMED], treated(idOf<OptionId>(option))),
+    );
+    const finding = findingNamed(explanation, 'back.nextCheck');
+    return finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'));
+  };
+  // The first step after fixation of the heel usually ends in week 8, after a screw in zone 2 in week 2.
+  expect(check('calcaneus-intra-articular', 'heel-fixation')).toMatch(/week 8 .*The wound is looked at before that\.$/);
+  expect(check('mt5-metaphyseal', 'screw')).toMatch(/week 2 /);
+  expect(check('mt5-metaphyseal', 'screw')).not.toMatch(/wound/);
+  expect(check('calcaneus-intra-articular', 'heel-unloaded')).not.toMatch(/wound/);
 });
