@@ -24,6 +24,7 @@ import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
 import { mayGrow, type Situation } from './situation';
+import { runningFindings } from './sooner';
 import { stageFindings } from './stages';
 import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
@@ -161,6 +162,7 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
     ...reviewFindings(s, forecasts),
   );
   if (injury !== null && injuryRecord !== null) {
+    if (!found.some(({ message }) => message.id === 'backSooner')) found.push(...runningFindings(s, injuryRecord));
     found.push(...stageFindings(s, injuryRecord, bands));
     injuryRecord.notSeen.forEach(({ againWeeks, evidence }, index) => {
       found.push(

@@ -2,6 +2,7 @@
  * What keeps a short time from being read as leave: people of a study who were back at sport no later than the week in which running
  * usually begins here, or while a step before it still goes on, and what went wrong with the very people whose time is told.
  */
+import type { Injury } from '../content/schema';
 import { type Endpoint, type InjuryId, idOf, type OptionId, type StageId, type StudyId } from '../ids';
 import { type RangeInputs, rangeFor } from './back-computes';
 import { backClasses, type DependsInputs } from './back-depends';
@@ -9,9 +10,11 @@ import { compute, find, message } from './build';
 import type { Context } from './context';
 import { evidenceOf } from './figures';
 import type { ArmEvent } from './messages';
+import { tagOf } from './resolve';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
 import type { Finding } from './types';
+import { weeksElsewhere } from './weeks-hold';
 
 /** These ask for a foot that runs. */
 export const RUNNING: readonly Endpoint[] = ['sport', 'match play', 'performance'];
@@ -40,23 +43,27 @@ const runningIn = (context: Context, id: InjuryId, option: OptionId): Early | nu
 const earlyIn = (
   context: Context,
   of: { readonly injury: InjuryId; readonly option: OptionId },
-  low: number | undefined,
-): (Early & { readonly low: number }) | null => {
+  weeks: readonly number[],
+): (Early & { readonly low: number; readonly high: number }) | null => {
   const run = runningIn(context, of.injury, of.option);
-  return run === null || low === undefined || low > run.week ? null : { ...run, low };
+  const early = run === null ? [] : weeks.filter((each) => each <= run.week);
+  return run === null || early.length === 0 ? null : { ...run, low: Math.min(...early), high: Math.max(...early) };
 };
 
-const soonerMessage = (endpoint: Endpoint, { stage, week, low }: Early & { readonly low: number }) =>
+const soonerMessage = (
+  endpoint: Endpoint,
+  { stage, week, low, high }: Early & { readonly low: number; readonly high: number },
+) =>
   message('backSooner', {
     stage,
     begins: stage === RUN,
     endpoint,
-    weeks: { value: low, unit: 'week' },
+    weeks: { value: low, unit: 'week', lowHigh: [low, high] },
     from: { value: week, unit: 'week' },
   });
 
 const weeksOf = (context: Context, inputs: RangeInputs) =>
-  earlyIn(context, inputs, rangeFor(context, inputs)?.weeks.lowHigh?.[0]);
+  earlyIn(context, inputs, rangeFor(context, inputs)?.weeks.lowHigh ?? []);
 
 export const backSooner = compute('back.sooner', (context, inputs: RangeInputs) => {
   const found = weeksOf(context, inputs);
@@ -84,6 +91,34 @@ export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): re
       ];
     });
 
+export const backRunning = compute(
+  'back.running',
+  (context, { injury, option }: { readonly injury: InjuryId; readonly option: OptionId }) => {
+    const run = runningIn(context, injury, option);
+    return message('backRunning', { week: run?.stage === RUN ? { value: run.week, unit: 'week' } : null });
+  },
+);
+
+/** A patient asks when they may run: beside the weeks, where nothing there says it and the steps are their own. */
+export const runningFindings = (s: Situation, injury: Injury): readonly Finding[] => {
+  const { option } = s.known;
+  if (option === null || weeksElsewhere(s) !== null) return [];
+  const row = stagesOf(injury, option.value).find(({ stage }) => stage === RUN);
+  if (row === undefined) return [];
+  return [
+    find(s.context, 'back', {
+      id: 'running',
+      depth: 'claim',
+      compute: backRunning,
+      inputs: { injury: injury.id, option: option.value },
+      evidence: [row.evidence],
+      claims: option.whatIf ? [] : [tagOf(option)],
+      readers: ['patient'],
+      whatIf: s.injury?.whatIf ?? false,
+    }),
+  ];
+};
+
 interface ClassSoonerInputs extends DependsInputs {
   /** Whose running begins later: the treatment of the case. */
   readonly option: OptionId;
@@ -95,7 +130,7 @@ const classWeeksOf = (context: Context, { option, ...of }: ClassSoonerInputs) =>
   const weeks = told.args.classes.flatMap(({ ranges }) =>
     ranges.map((each) => each.weeks.lowHigh?.[0] ?? each.weeks.value),
   );
-  return earlyIn(context, { injury: of.injury, option }, weeks.length === 0 ? undefined : Math.min(...weeks));
+  return earlyIn(context, { injury: of.injury, option }, weeks);
 };
 
 export const backClassSooner = compute('back.classSooner', (context, inputs: ClassSoonerInputs) => {

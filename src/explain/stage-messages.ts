@@ -80,6 +80,8 @@ export interface StageMessages {
     readonly weeks: Quantity;
     readonly from: Quantity;
   };
+  /** The week in which running usually begins; null: none is usual. */
+  backRunning: { readonly week: Quantity | null };
   /** Of the people of one study whose time is told, how many had the commonest harm. */
   backHarm: {
     readonly endpoint: Endpoint;

@@ -8,7 +8,7 @@ import { fill } from './fill';
 import { namesFor } from './names';
 import { withOddRun } from './odd-run';
 import { type Pen, quantity, sentence } from './pen';
-import { formatDate, formatNumber } from './quantities';
+import { formatDate, formatNumber, formatWeeks } from './quantities';
 import { sourceName, sourceSaid } from './sources';
 import type { Run } from './types';
 
@@ -22,6 +22,7 @@ const STAGE_MESSAGES = [
   'stepNotKnown',
   'weightNotKnown',
   'backSooner',
+  'backRunning',
   'backHarm',
   'stageLoadPending',
   'stageNoLoad',
@@ -161,10 +162,18 @@ export const stageRuns = (pen: Pen, message: StageMessage): readonly Run[] => {
       const { stage, begins, endpoint, weeks, from } = message.args;
       return sentence(pen, begins ? 'backSooner.begins' : 'backSooner.goesOn', {
         stage: namesFor(pen.content, pen.reader).stage(stage),
-        weeks: quantity(pen, weeks),
+        weeks: pen.number(formatWeeks(weeks)),
         until: ENDPOINT_WORDS[endpoint],
         from: fill(STAGE_PARTS.week, { number: formatNumber(from.value) }),
       });
+    }
+    case 'backRunning': {
+      const { week } = message.args;
+      return week === null
+        ? sentence(pen, 'backRunning.signs')
+        : sentence(pen, 'backRunning.week', {
+            week: pen.number(fill(STAGE_PARTS.week, { number: formatNumber(week.value) })),
+          });
     }
     case 'backHarm': {
       const { endpoint, study, what, count, of, unit } = message.args;

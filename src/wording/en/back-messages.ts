@@ -42,8 +42,8 @@ export const BACK_SENTENCES = {
   },
   'classDisputed.joint': {
     patient:
-      'It depends on how far the joint has come apart. Reports disagree on {what}. {each}{settles} The weeks of each stage stand below.',
-    broadcast: 'It depends on how far the joint has come apart, and reports disagree on {what}. {each}{settles}',
+      'It depends on how wide the gap in the joint is. Reports disagree on {what}. {each}{settles} The weeks of each stage stand below.',
+    broadcast: 'It depends on how wide the gap in the joint is, and reports disagree on {what}. {each}{settles}',
     study: 'Stage disputed, claims differ on {what}. {each}{settles} Weeks stage by stage below.',
   },
   backClasses: {
@@ -52,8 +52,8 @@ export const BACK_SENTENCES = {
     study: 'Depends on the class. {counted} {classes}',
   },
   'backClasses.joint': {
-    patient: 'It depends on how far the joint has come apart. {counted} {classes}',
-    broadcast: 'It depends on how far the joint has come apart. {counted} {classes}',
+    patient: 'It depends on how wide the gap in the joint is. {counted} {classes}',
+    broadcast: 'It depends on how wide the gap in the joint is. {counted} {classes}',
     study: 'Depends on how far the joint has come apart. {counted} {classes}',
   },
   'backClasses.known': {
@@ -72,8 +72,8 @@ export const BACK_SENTENCES = {
     study: 'Stage not stated in what was read.',
   },
   'backNoRange.byClass': {
-    patient: 'It depends on how far the joint has come apart. Ask which stage yours is.',
-    broadcast: 'It depends on how far the joint has come apart.',
+    patient: 'It depends on how wide the gap in the joint is. Ask which stage yours is.',
+    broadcast: 'It depends on how wide the gap in the joint is.',
     study: 'Depends on how far the joint has come apart; class not known, no range for this treatment.',
   },
   backClassNotStated: {
@@ -93,7 +93,7 @@ export const CENTRE_PARTS = {
   'mean.study': '{weeks} (mean)',
   'median.study': '{weeks} (median)',
   'mixed.study': '{weeks} (means and medians)',
-  mixedNote: ' Some are averages, some the week by which half were there.',
+  mixedNote: ' These are averages, or when half were there.',
   'first.mean': 'the earliest average',
   'first.median': 'the earliest time by which half were there',
   'first.mixed': 'the earliest of the studies',

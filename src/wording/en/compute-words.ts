@@ -122,6 +122,7 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
     'The first stage with a criterion that is not ticked, or the one that the clinic said, and the week in which it ends.',
   'back.stepNotKnown': 'No stage was said or ticked, and a follow-up came after the usual weeks of the first.',
   'back.weightNotKnown': 'No stage was said or ticked, and a follow-up came after the usual weeks of the first.',
+  'back.running': 'The week in which the step of running begins, as the content lists it for this class and treatment.',
   'back.sooner': 'The lowest centre of the comparable arms, held against the steps of the treatment up to running.',
   'back.harm': 'The commonest harm that the study counted in the arm whose time is told.',
   'back.dates': 'Calendar weeks added to the day from which weeks are counted.',

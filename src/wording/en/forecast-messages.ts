@@ -182,10 +182,11 @@ export const FORECAST_PARTS = {
   tooFew: 'Fewer than three studies show how far their people lie apart.',
   levels: 'Of one level there are too few such studies, and levels are not mixed.',
   // To a patient why, in a sentence that needs no other.
-  'tooFew.patient': 'How likely it is to be back by a week, too few studies tell.',
-  'levels.patient': 'How likely it is to be back by a week, too few studies of people who train alike tell.',
+  'tooFew.patient': 'How likely you are to be back by a given week, nobody can say: too few studies tell.',
+  'levels.patient':
+    'How likely you are to be back by a given week, nobody can say: too few studies are of people like you.',
   'noRate.patient':
-    'How likely it is to be back by a week, no study tells: none counted both trouble and the way back.',
+    'How likely you are to be back by a given week, nobody can say: no study counted both trouble and the way back.',
   noRate: 'No study of these counts both those who healed badly and those who came back.',
   whoAll: 'in such studies',
   whoNotThere: 'who were not there at week {week}',

@@ -188,7 +188,7 @@ export const SENTENCES = {
     study: 'Repeat after {weeks} if symptoms stay.',
   },
   backNoRange: {
-    patient: 'For your treatment no study we could use gives a time. Ask the person treating you.',
+    patient: 'For your treatment no study we could use gives a time until sport or work. Ask the person treating you.',
     broadcast: 'For this treatment no study we could use gives a time.',
     study: 'No comparable arm with a stated endpoint: no range.',
   },
@@ -310,7 +310,7 @@ export const PARTS = {
   displacement: 'displacement',
   weeks: '{low} to {high} weeks',
   byLevel: ': {levels}',
-  levelNotTold: 'people whose level of sport is not told',
+  levelNotTold: 'people of unknown level',
   inLevels: ', in {people}',
   ofPopulation: ' ({people})',
   to: ' to ',

@@ -117,18 +117,27 @@ export const STAGE_SENTENCES = {
     study: 'Weight by the stage, which is not stated: as last ordered by the treating clinician.',
   },
   'backSooner.begins': {
-    patient:
-      'Some of these people, at about {weeks}, were sooner than your steps allow: running usually starts in {from}. Your steps come first.',
-    broadcast: 'About {weeks} {until} is early: running usually starts in {from}, and not everybody waited.',
+    patient: 'These people were back at {weeks}. In your plan running usually starts in {from}. Your steps come first.',
+    broadcast: 'Back at {weeks} is early: running usually starts in {from}, and not everybody waited.',
     study:
-      'The earliest centre ({weeks} {until}) is not later than the usual start of running ({from}): those people did not go by these stages.',
+      'Centres of {weeks} {until} are not later than the usual start of running ({from}): those people did not go by these stages.',
   },
   'backSooner.goesOn': {
     patient:
-      'Some of these people, at about {weeks}, were sooner than your steps allow: “{stage}” usually goes on until {from}. Your steps come first.',
-    broadcast: 'About {weeks} {until} is early: “{stage}” usually goes on until {from}, and not everybody waited.',
+      'These people were back at {weeks}. In your plan “{stage}” usually lasts until {from}. Your steps come first.',
+    broadcast: 'Back at {weeks} is early: “{stage}” usually lasts until {from}, and not everybody waited.',
     study:
-      'The earliest centre ({weeks} {until}) is not later than the usual end of “{stage}” ({from}), which comes before running: those people did not go by these stages.',
+      'Centres of {weeks} {until} are not later than the usual end of “{stage}” ({from}), which comes before running: those people did not go by these stages.',
+  },
+  'backRunning.week': {
+    patient: 'In your plan running usually starts in {week}, once the signs of the steps before it are there.',
+    broadcast: 'Running usually starts in {week}, once the signs of the steps before it are there.',
+    study: 'Running usually from {week}, by the criteria of the stages before it.',
+  },
+  'backRunning.signs': {
+    patient: 'For running no week is usual: the signs of the steps decide.',
+    broadcast: 'For running no week is usual: the signs of the steps decide.',
+    study: 'No usual week for running.',
   },
   backHarm: {
     patient: 'Of the people whose time {until} is told here, {count} of {of}{unit} {what} ({source}).',
@@ -157,7 +166,7 @@ export const STAGE_PARTS = {
   sheetOf: ', for {option}',
   'check.hereNow': 'You are on step “{stage}”.',
   'check.hereFirst': 'Ask which step you are on. The first is “{stage}”.',
-  'check.hereTogether': 'Ask which step you are on. At first “{stage}” and “{also}” go together.',
+  'check.hereTogether': 'Ask which step you are on. The first two, “{stage}” and “{also}”, begin together.',
   'check.week': 'That is usually about week {week}. Ask for the day.',
   'check.weekDate': 'That is usually about week {week} ({date}). Ask for the day.',
   'check.ownWeek': 'Your clinic set week {week}.',

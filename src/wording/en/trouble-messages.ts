@@ -37,11 +37,11 @@ export const TROUBLE_SENTENCES = {
 export const TROUBLE_PARTS = {
   none: 'none',
   about: 'about {number}',
-  'interval.said': ' By chance alone it could as well be {low} to {high} of 100.',
+  'interval.said': ' The true number may be anything from {low} to {high} of 100.',
   'interval.study': ' (95 % interval {low} to {high} %, {by})',
   'by.print': 'as printed',
   'by.Wilson': 'Wilson',
-  'span.said': ' They were followed for {span}.',
+  'span.said': ' That was counted over {span}.',
   'span.study': ', over {span}',
   'number.counted': ' Counted: {count} of {of}.',
   'number.of': ' There were {of} of them.',

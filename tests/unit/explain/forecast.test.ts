@@ -65,10 +65,10 @@ it('weeks of a step are weeks since the start, and no odds are told until someth
   const texts = findingsOf(explanation, 'back').map((finding) =>
     plainText(wordFinding(content, explanation, finding, 'patient')),
   );
-  expect(texts.join(' ')).toMatch(/full weight: usually weeks 6 to 8 /);
+  expect(texts.join(' ')).toMatch(/own shoes: usually weeks 6 to 8 /);
   expect(texts.join(' ')).not.toMatch(/usually \d/);
   expect(texts.join(' ')).toMatch(
-    /How likely it is to be back by a week, (too few studies|no study)[^.]+\. Weeks told here are rough\./,
+    /How likely you are to be back by a given week, nobody can say: (too few studies|no study)[^.]+\. Weeks told here are rough\./,
   );
 });
 

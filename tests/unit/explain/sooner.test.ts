@@ -22,14 +22,14 @@ it('zone 3 after a screw: match play after 3.6 weeks in college athletes, runnin
   // 3.6 weeks: Watson 2020, as content/studies.yaml has it; week 12: the stages of the injury after a screw.
   expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'screw')).toContainEqual(
     expect.stringMatching(
-      /^Some of these people, at about 3\.6 weeks, were sooner than your steps allow: running usually starts in week \d+\./,
+      /^These people were back at 3\.6 to [\d.]+ weeks\. In your plan running usually starts in week \d+\./,
     ),
   );
 });
 
 it('zone 3 in a cast: 12 weeks to sport end with the step before whole weight, and running has no week', () => {
   expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'cast-nwb')).toEqual([
-    'Some of these people, at about 12 weeks, were sooner than your steps allow: “put more weight on it” usually goes on until week 12. Your steps come first.',
+    'These people were back at about 12 weeks. In your plan “put more weight on it” usually lasts until week 12. Your steps come first.',
   ]);
 });
 
@@ -54,4 +54,14 @@ it('weeks that count to something before sport say that none count to sport', ()
   expect(told('mt5-zone-2', 'mt5-metaphyseal', 'screw', 'backNotCounted')).toEqual([
     'Until work no study here counted the weeks with this treatment.',
   ]);
+});
+
+it('a patient is told when running begins, by the weeks that come too early or by itself, never by both', () => {
+  expect(told('mt5-zone-1', 'mt5-tuberosity', 'boot', 'backRunning')).toEqual([
+    'In your plan running usually starts in week 12, once the signs of the steps before it are there.',
+  ]);
+  expect(told('mt5-shaft', 'mt5-spiral-shaft', 'boot', 'backRunning')).toEqual([
+    'For running no week is usual: the signs of the steps decide.',
+  ]);
+  expect(told('mt5-zone-2', 'mt5-metaphyseal', 'screw', 'backRunning')).toEqual([]);
 });

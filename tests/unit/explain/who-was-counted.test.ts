@@ -21,7 +21,7 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     'are told stage by stage to %s where the stage is not known, and never treatment by treatment',
     (reader) => {
       const lead = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
-      expect(lead).toMatch(/^(It d|D)epends on how far the joint has come apart\./);
+      expect(lead).toMatch(/^(It depends on how wide the gap in the joint is|Depends on how far the joint has come apart)\./);
       expect(lead).toContain(`Stage I, no gap: about 4 weeks ${reader === 'study' ? '(mean)' : 'on average'}.`);
       expect(lead).toContain(
         `Stage II, gap of 1 to 5 mm: about 9.1 weeks ${reader === 'study' ? '(mean)' : 'on average'}.`,
@@ -66,7 +66,7 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     const said = backOf(explained(caseOf(hurt('lisfranc')))).find(({ message }) => message.id === 'backClassNotStated');
     expect(said?.depth).toBe('claim');
     expect(leadOf(explained(caseOf(hurt('lisfranc'), treated('joint-fixation'), gap(6))), 'patient')).toBe(
-      'In groups of other people (people whose level of sport is not told) it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
+      'In groups of other people (people of unknown level) it took 11.6 to 19.6 weeks on average until sport began again. How far their joints had come apart is not known.',
     );
   });
 
@@ -81,7 +81,7 @@ describe('the joints of the midfoot, counted stage by stage', () => {
   });
 });
 
-describe('people whose level nobody printed', () => {
+describe('people of unknown level nobody printed', () => {
   it('are the rows that say so', () => {
     for (const { id, population, levelAssumed } of content.studies)
       expect(levelAssumed ?? false, id).toBe(/level not stated/.test(population));
@@ -89,16 +89,16 @@ describe('people whose level nobody printed', () => {
 
   it.each(READERS)('are told as that, and not as competitors or people who play for fun, for %s', (reader) => {
     const joints = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
-    expect(joints).toContain('people whose level of sport is not told');
+    expect(joints).toContain('people of unknown level');
     expect(joints).not.toMatch(/competitors/);
     const screw = leadOf(explained(caseOf(hurt('mt5-metaphyseal'), treated('screw'))), reader);
-    expect(screw).toMatch(/8 in people whose level of sport is not told, .* competitors/);
+    expect(screw).toMatch(/8 in people of unknown level, .* competitors/);
   });
 });
 
 describe('where the level of sport is not stated', () => {
   const whose =
-    /ordinary adults|people who play for fun|people whose level|compet|professional|dancers|people in sport|[Cc]ounted: |\(adults|\(people|fractures?, /;
+    /ordinary adults|people who play for fun|people of unknown level|compet|professional|dancers|people in sport|[Cc]ounted: |\(adults|\(people|fractures?, /;
   const cases = content.injuries.flatMap(({ id, options }) =>
     [null, ...options].map((option) => [id, option] as const),
   );
@@ -131,9 +131,9 @@ describe('where the level of sport is not stated', () => {
 
 it('a stated treatment without weeks of its own is not led by the weeks of others where these can mislead', () => {
   const cast = (id: string) => leadOf(explained(caseOf(hurt(id), treated('cast-nwb'))), 'patient');
-  expect(cast('lisfranc')).toBe('It depends on how far the joint has come apart. Ask which stage yours is.');
+  expect(cast('lisfranc')).toBe('It depends on how wide the gap in the joint is. Ask which stage yours is.');
   expect(cast('navicular-stress')).toBe(
-    'For your treatment no study we could use gives a time. Ask the person treating you.',
+    'For your treatment no study we could use gives a time until sport or work. Ask the person treating you.',
   );
 });
 

@@ -37,7 +37,7 @@ describe('the plan', () => {
       'review: Week 6: a usual time to look at the foot again',
       'stage: Week 6 to 8: put more weight on it',
       'review: Week 8: a usual time to look at the foot again',
-      'stage: Week 8 to 10: full weight',
+      'stage: Week 8 to 10: own shoes',
       'stage: Week 8 to 12: get strong and steady',
       'review: Week 10: a usual time to look at the foot again',
       'review: Week 12: a usual time to look at the foot again',

@@ -41,7 +41,7 @@ describe('ranges of studies', () => {
         const mixed = centreOf(arms) === 'mixed';
         expect(/weeks,? by study\b/.test(text), text).toBe(mixed);
         const byLevel = /study, until [^.]*: \d/.test(text);
-        expect(/Some are averages, some the week by which half were there\./.test(text), text).toBe(mixed && !byLevel);
+        expect(/These are averages, or when half were there\./.test(text), text).toBe(mixed && !byLevel);
         expect(text).not.toMatch(/\bmedian|\bmean\b/);
       }
     },
@@ -63,7 +63,7 @@ it('stands beside the weeks of one arm, in a row and where dates begin', () => {
   expect(weeksOfArms('patient', [MEDIAN], { value: 8, unit: 'week' })).toBe('half in about 8 weeks or less.');
   expect(weeksOfArms('patient', [MEAN], { value: 9, unit: 'week' })).toBe('about 9 weeks on average.');
   expect(weeksOfArms('patient', [MEDIAN, MEAN], { value: 8.5, unit: 'week', lowHigh: [8, 9] })).toBe(
-    '8 to 9 weeks by study. Some are averages, some the week by which half were there.',
+    '8 to 9 weeks by study. These are averages, or when half were there.',
   );
   expect(firstCentre('patient', [MEDIAN])).toBe('the earliest time by which half were there');
   expect(firstCentre('patient', [MEAN])).toBe('the earliest average');

@@ -46,7 +46,7 @@ describe('the joints of the midfoot', () => {
 
   it('asks for the stage where it is in line and no gap was stated, once', () => {
     const treatedInLine = [hurt('lisfranc'), treated('cast-nwb'), IN_LINE];
-    expect(leadOf(treatedInLine)).toBe('It depends on how far the joint has come apart. Ask which stage yours is.');
+    expect(leadOf(treatedInLine)).toBe('It depends on how wide the gap in the joint is. Ask which stage yours is.');
     expect(classesOf(treatedInLine)).toContain('How wide the gap between its bones is was not stated.');
     expect(classesOf(treatedInLine)).not.toMatch(/Ask which|It depends/);
     expect(leadOf([hurt('lisfranc'), IN_LINE])).toMatch(/was not stated\. Ask which stage yours is\.$/);
