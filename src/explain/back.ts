@@ -77,9 +77,9 @@ const missedFindings = (s: Situation, injury: InjuryId): readonly Finding[] =>
       }),
     );
 
-const TODAY: ReadonlySet<string> = new Set(['back.weightToday', 'back.nextCheck']);
+const TODAY: ReadonlySet<string> = new Set(['back.weightToday', 'back.nextCheck', 'back.running']);
 
-/** After what leads: how much weight today and what the next check decides, which a patient asks before all else. */
+/** After what leads: how much weight today, what the next check decides and when running begins, which a patient asks before all else. */
 const todayFirst = (found: readonly Finding[]): readonly Finding[] => {
   const isToday = ({ id }: Finding): boolean => TODAY.has(id);
   const leads = found.filter(({ depth }) => depth === 'sentence');
@@ -162,8 +162,8 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
     ...reviewFindings(s, forecasts),
   );
   if (injury !== null && injuryRecord !== null) {
-    if (!found.some(({ message }) => message.id === 'backSooner')) found.push(...runningFindings(s, injuryRecord));
     found.push(...stageFindings(s, injuryRecord, bands));
+    if (!found.some(({ message }) => message.id === 'backSooner')) found.push(...runningFindings(s, injuryRecord));
     injuryRecord.notSeen.forEach(({ againWeeks, evidence }, index) => {
       found.push(
         ...textFinding(context, 'back', {
