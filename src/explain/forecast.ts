@@ -75,6 +75,8 @@ export const forecastsOf = (s: Situation): readonly CaseForecast[] => {
   const { context, injury, known } = s;
   // All whom the studies counted were grown.
   if (injury === null || known.option === null || isSecond(s) || mayGrow(s)) return [];
+  // Single studies stand side by side as they were counted: of first healing that went as hoped or not. Pooled odds know what happened.
+  const asHoped = known.brokenAgain === null && known.healsBadly === null;
   const base: Omit<ForecastInputs, 'endpoint' | 'events'> = {
     injury: injury.value,
     option: known.option.value,
@@ -86,7 +88,7 @@ export const forecastsOf = (s: Situation): readonly CaseForecast[] => {
       const inputs: ForecastInputs = { ...base, endpoint, events: eventsFor(s, endpoint) };
       return { inputs, explained: explainedForecast(context, inputs) };
     })
-    .filter(({ explained }) => explained.outcome.kind !== 'none');
+    .filter(({ explained: { outcome } }) => outcome.kind === 'pooled' || (outcome.kind === 'sideBySide' && asHoped));
 };
 
 /** The one people ask for first of those that can be forecast. */

@@ -39,7 +39,7 @@ export const nextCheck = compute('back.nextCheck', ({ content }, inputs: CheckIn
   const calendar = calendarOf(rows, start);
   // Where weight is allowed from the first day two stages begin together, and no check stands between them.
   const begun = calendar[at]?.fromWeek ?? null;
-  const together = begun !== null && calendar[at + 1]?.fromWeek === begun;
+  const together = hold && begun !== null && calendar[at + 1]?.fromWeek === begun;
   const until = together ? at + 1 : at;
   const usual = calendar[until];
   const week = ownWeek ?? (hold ? (usual?.toWeek ?? null) : null);

@@ -16,7 +16,9 @@ export const WeeksPart = () => {
   const reader = useSession((state) => state.reader);
   const stages = findingsOf(explanation, 'stageUsual');
   const rows = rangeRows(explanation, reader);
-  return stages.length === 0 && rows.length === 0 ? null : <WeeksRule stages={stages} rows={rows} />;
+  // Where the clinic sets the weeks there is nothing to draw.
+  const isTimed = stages.some(({ message }) => message.args.weeks !== null);
+  return !isTimed && rows.length === 0 ? null : <WeeksRule stages={stages} rows={rows} />;
 };
 
 const Row = ({ row }: { readonly row: RangeRow }) => {

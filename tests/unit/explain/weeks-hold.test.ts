@@ -101,3 +101,18 @@ describe('a treatment that the content does not list for the injury', () => {
     }
   });
 });
+
+it('single studies of first healing do not stand side by side once it went otherwise', () => {
+  const kinds = (...more: readonly Stated[]) =>
+    explained(caseOf(ZONE_2, treated('screw'), ...more)).forecasts.map(({ outcome }) => outcome.kind);
+  expect(kinds()).toContain('sideBySide');
+  for (const finding of ['nonunion', 'delayed union', 'broken again'] as const)
+    expect(kinds(found(finding)), finding).not.toContain('sideBySide');
+});
+
+it('steps without weeks of their own are not said to begin together', () => {
+  const check = (...more: readonly Stated[]): string =>
+    patientText(['injury', idOf<InjuryId>('mt5-tuberosity'), CONFIRMED], treated('boot'), ...more);
+  expect(check()).toContain('begin together');
+  expect(check(['ageBand', '12-17'])).not.toContain('begin together');
+});
