@@ -83,6 +83,9 @@ const REFERENCES: { readonly [K in Kind]?: (record: never) => readonly (Referenc
         rule.by === 'place' ? ref('regions', rule.region, 'classification', i, 'rules', j, 'region') : null,
       ),
     ),
+    ...r.classification.flatMap((c, i) =>
+      list('options', c.usual?.options ?? [], 'classification', i, 'usual', 'options'),
+    ),
     ...apartFrom(r.tellApart),
     ...r.stages.flatMap((s, i) => [
       ref('stages', s.stage, 'stages', i, 'stage'),

@@ -40,6 +40,16 @@ export const codeBreaches = ({ classification, codes, codesWhen }: Injury): Brea
     ),
   ]);
 
+/** What is usual for a class is usual for the injury. */
+export const usualBreaches = ({ classification, options }: Pick<Injury, 'classification' | 'options'>): Breach[] =>
+  classification.flatMap(({ usual }, i) =>
+    (usual?.options ?? []).flatMap((id, j) =>
+      options.includes(id)
+        ? []
+        : [{ path: ['classification', i, 'usual', 'options', j], expected: 'one of its options', got: id }],
+    ),
+  );
+
 export const classBreaches = ({ classification }: Pick<Injury, 'classification'>): Breach[] =>
   classification.flatMap((one, i) =>
     classification.slice(0, i).flatMap((other) =>

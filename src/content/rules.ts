@@ -1,7 +1,7 @@
 /** What a record must hold to beyond its form: figures that can be true, and a source wherever one is claimed. */
 import type { Kind } from './kinds';
 import { evidenceIn } from './references';
-import { classBreaches, codeBreaches } from './rules-classes';
+import { classBreaches, codeBreaches, usualBreaches } from './rules-classes';
 import { factorBreaches } from './rules-factor';
 import { patternBreaches, vesselBreaches } from './rules-vessels';
 import type { Caution, Factor, Figure, Injury, Stage, StageSheet, Study, Vessel, VesselPattern } from './schema';
@@ -48,6 +48,7 @@ const injury = (r: Injury): Breach[] => [
     return low === undefined || high === undefined ? [] : ordered(low, high, ['notSeen', i, 'againWeeks']);
   }),
   ...classBreaches(r),
+  ...usualBreaches(r),
   ...codeBreaches(r),
 ];
 

@@ -61,6 +61,8 @@ const classification = v.strictObject({
   criteria: tellings,
   /** Absent: geometry does not decide it. Several: all of them. */
   rules: v.optional(v.pipe(v.array(rule), v.minLength(1))),
+  /** The treatments usual for this class; absent: those of the injury. */
+  usual: v.optional(v.strictObject({ options: v.pipe(v.array(optionId), v.minLength(1)), evidence })),
   /** Edges of the graph of vessels that are torn in this class. */
   cuts: v.optional(v.array(vesselEdgeId)),
   evidence,

@@ -1,6 +1,6 @@
 /** Of which class, among those in which studies counted their people, the joint or bone of a case is. */
 import type { Content, Injury } from '../content/schema';
-import { gapAgainst, measuredIn, throughAgainst, toldClassesOf } from './classes';
+import { asConfirmed, gapAgainst, measuredIn, throughAgainst, toldClassesOf } from './classes';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import type { Situation } from './situation';
@@ -28,7 +28,7 @@ export interface CaseClasses extends ClassInputs {
 /** What decides the class of a joint or a break collides. */
 export const classesCollide = ({ facts, injuryRecord }: Situation): readonly ClaimTag[] | null => {
   if (injuryRecord === null) return null;
-  const measured = measuredIn(facts, null);
+  const measured = asConfirmed(injuryRecord, measuredIn(facts, null));
   const through = throughAgainst(injuryRecord, measured);
   if (through !== null) return [...through.through, ...through.notThrough].map(({ tag }) => tag);
   return gapAgainst(injuryRecord, measured)?.claims ?? null;

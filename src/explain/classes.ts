@@ -198,9 +198,37 @@ export const throughAgainst = (
   return through.length === 0 || notThrough.length === 0 ? null : { through, notThrough };
 };
 
-/** The classes that may be told of a case: none while two claims that decide them collide. */
+const without = (m: Measured, claims: readonly ClaimTag[]): Measured => {
+  const isOut = (tag: ClaimTag | null | undefined): boolean => tag != null && claims.includes(tag);
+  return {
+    ...m,
+    displaced: isOut(m.displaced?.tag) ? null : m.displaced,
+    incomplete: isOut(m.incomplete) ? null : m.incomplete,
+    measures: m.measures.filter(({ tag }) => !isOut(tag)),
+  };
+};
+
+/** The weaker of two sides that collide, where the other one alone has something confirmed: a report takes back nothing of that. */
+const weaker = (one: readonly ClaimTag[], other: readonly ClaimTag[]): readonly ClaimTag[] => {
+  const [a, b] = [one, other].map((side) => side.some(({ status }) => status === 'confirmed'));
+  return a === b ? [] : a === true ? other : one;
+};
+
+/** What decides the class once mere reports against what is confirmed are left out; they are told as a clash all the same. */
+export const asConfirmed = (injury: Pick<Injury, 'kind' | 'classification'>, m: Measured): Measured => {
+  const gap = gapAgainst(injury, m);
+  const [said = null, measured = null] = gap?.claims ?? [];
+  const byGap = said === null || measured === null ? m : without(m, weaker([said], [measured]));
+  const through = throughAgainst(injury, byGap);
+  const tags = (signs: readonly ThroughSign[]): readonly ClaimTag[] => signs.map(({ tag }) => tag);
+  return through === null ? byGap : without(byGap, weaker(tags(through.through), tags(through.notThrough)));
+};
+
+/** The classes that may be told of a case: none while two claims that decide them collide, and neither is surer than the other. */
 export const toldClassesOf = (
   injury: Pick<Injury, 'kind' | 'classification'>,
-  m: Measured,
-): readonly ComputedClass[] =>
-  gapAgainst(injury, m) === null && throughAgainst(injury, m) === null ? classesOf(injury, m) : [];
+  measured: Measured,
+): readonly ComputedClass[] => {
+  const m = asConfirmed(injury, measured);
+  return gapAgainst(injury, m) === null && throughAgainst(injury, m) === null ? classesOf(injury, m) : [];
+};

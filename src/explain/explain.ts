@@ -18,7 +18,7 @@ import { loadChecksOn } from './load-checks';
 import { bandsFor, contributorsFor, REFERENCE_ACTIVITY, rayOf, referenceRun, toldLoads } from './loads';
 import { optionsFindings } from './options';
 import { drawnSide } from './side';
-import { type Situation, situationOf } from './situation';
+import { type Situation, situationOf, youngestOf } from './situation';
 import { toldTo } from './told-to';
 import { troubleFindings } from './troubles';
 import {
@@ -92,7 +92,7 @@ export const explain = (
     breakAt: s.breakAt,
     injury: s.injury?.value ?? null,
     option: s.known.option?.value ?? null,
-    age: facts.ageBand.state === 'stated' ? facts.ageBand.value : null,
+    age: youngestOf(facts),
     start: s.known.start === null ? null : { date: s.known.start.value, from: s.known.start.from },
     given: s.given,
     zones: bone === null ? [] : zonesOn(s.context.footFor(s.parameters), bone),

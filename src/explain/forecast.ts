@@ -1,6 +1,6 @@
 /** The forecast of question 5: which points a forecast can be made for, what the follow-ups say of them, and the findings. */
 import type { Evidence } from '../content/schema';
-import type { Endpoint, OptionId } from '../ids';
+import type { Endpoint } from '../ids';
 import { weeksBetween } from '../recovery';
 import type { IsoDate } from '../units';
 import { find, givenOf } from './build';
@@ -19,6 +19,7 @@ import {
 import { type ExplainedForecast, explainedForecast, type ForecastEvent, type ForecastInputs } from './forecast-steps';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
+import { isSecond } from './second-treatment';
 import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
 
@@ -44,25 +45,6 @@ export const eventsFor = ({ facts, known }: Situation, endpoint: Endpoint): read
   const last = Math.max(...ended.flatMap(({ says, week }) => (says === 'there' && week !== null ? [week] : [])));
   const held = ended.filter(({ says, week }) => says === 'there' || week === null || week >= last);
   return [...seen, ...held].sort((a, b) => (a.week ?? 0) - (b.week ?? 0));
-};
-
-/** A boot or cast worn no longer than so before an operation was the wait for it (common practice), not a treatment that failed. */
-const WAIT_WEEKS = 3;
-
-/** The studies are of first treatments: after a break anew, or a treatment before the one in force, they do not speak. */
-export const isSecond = ({ context, facts, known }: Situation): boolean => {
-  const { start } = known;
-  if (start === null || start.from !== 'treatment') return false;
-  const operative = (option: OptionId): boolean =>
-    context.content.options.some(({ id, kind }) => id === option && kind === 'operative');
-  const operated = known.option !== null && operative(known.option.value);
-  const waited = (option: OptionId, on: IsoDate): boolean =>
-    operated && !operative(option) && weeksBetween(on, start.value) <= WAIT_WEEKS;
-  return (
-    facts.treatments.some(
-      ({ value }) => value.on !== undefined && value.on < start.value && !waited(value.option, value.on),
-    ) || facts.followUps.some(({ value }) => value.finding === 'broken again' && value.on <= start.value)
-  );
 };
 
 export interface CaseForecast {

@@ -158,7 +158,7 @@ export interface Messages
   brokenHere: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
   jointHurt: { readonly claim: ClaimTag; readonly bone: BoneId; readonly region: RegionId };
   boneHurt: { readonly claim: ClaimTag; readonly bone: BoneId };
-  nothingLocated: Record<string, never>;
+  nothingLocated: { readonly disputed: boolean };
   boneClash: { readonly stated: BoneId; readonly implied: BoneId };
   classFits: { readonly claim: ClaimTag; readonly injury: InjuryId; readonly region: RegionId };
   /** A class of a scheme, by its rules; `onBorder`: a measure lies exactly where the class begins; `assumed`: taken, not stated;

@@ -48,6 +48,13 @@ export interface Resolved {
   readonly healsBadly: ReturnType<typeof healsBadly>;
   /** Claims that name one bone and a part or class of another: no bone is known then. */
   readonly clash: { readonly stated: BoneId; readonly implied: BoneId; readonly claims: readonly ClaimTag[] } | null;
+  /** The same, where one of the two is only reported and the other confirmed: told, and the confirmed one holds. */
+  readonly overruled:
+    | (NonNullable<Resolved['clash']> & {
+        /** What is left out. */
+        readonly fact: 'bone' | 'place' | 'injury';
+      })
+    | null;
 }
 
 type Treatment = Extract<Claim, { subject: 'treatment' }>;
@@ -138,7 +145,30 @@ const placeFrom = (content: Content, facts: Facts, whatIf: WhatIf): Known<Place>
   return region === null ? null : { ...injury.known, value: { by: 'region', region } };
 };
 
+/** The fact that is left out where what is stated names two bones and one of the two is only reported: it takes back nothing confirmed. */
+const overruledIn = (facts: Facts, clash: Resolved['clash']): NonNullable<Resolved['overruled']>['fact'] | null => {
+  const [stated, implied] = clash?.claims ?? [];
+  if (stated === undefined || implied === undefined) return null;
+  const [sure, other] = [stated, implied].map(({ status }) => status === 'confirmed');
+  if (sure === other) return null;
+  if (other) return 'bone';
+  const place = knownOf(facts.place);
+  return place?.claims.some((id) => implied.claims.includes(id)) ? 'place' : 'injury';
+};
+
 export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolved => {
+  const all = resolveAll(content, facts, whatIf);
+  const fact = overruledIn(facts, all.clash);
+  if (all.clash === null || fact === null) return all;
+  const overruled = { ...all.clash, fact };
+  return { ...resolveAll(content, factsHeld(facts, overruled), whatIf), overruled };
+};
+
+/** The facts without what a confirmed one overrules. */
+export const factsHeld = (facts: Facts, overruled: Resolved['overruled']): Facts =>
+  overruled === null ? facts : { ...facts, [overruled.fact]: { state: 'notStated', ruledOut: [] } };
+
+const resolveAll = (content: Content, facts: Facts, whatIf: WhatIf): Resolved => {
   const place = placeFrom(content, facts, whatIf);
   const treatment = currentTreatment(facts);
   const treatmentStatus = treatment === null ? null : knownStatus(treatment);
@@ -154,6 +184,7 @@ export const resolve = (content: Content, facts: Facts, whatIf: WhatIf): Resolve
   const brokenAgain = brokenAgainIn(facts);
   return {
     clash,
+    overruled: null,
     brokenAgain,
     healsBadly: healsBadly(facts, currentTreatment(facts)?.value.on ?? null),
     place: clash === null ? place : null,

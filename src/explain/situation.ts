@@ -3,7 +3,7 @@ import type { Foot, FootParameters } from '../anatomy/types';
 import type { Facts } from '../cases/schema';
 import { homesOf } from '../content/look-up';
 import type { Content, Injury } from '../content/schema';
-import type { InjuryId, RegionId } from '../ids';
+import { AGE_BANDS, type AgeBand, type InjuryId, type RegionId } from '../ids';
 import { givenOf } from './build';
 import { type Context, contextOf } from './context';
 import type { ClaimTag, Given } from './messages';
@@ -11,6 +11,7 @@ import { parametersOf } from './parameters';
 import { locate } from './place';
 import {
   classesIn,
+  factsHeld,
   injuryFrom,
   type Known,
   knownOf,
@@ -59,7 +60,10 @@ export const situationOf = (content: Content, facts: Facts, whatIf: WhatIf, foot
   const claims = [...new Set([...(bone?.claims ?? []), ...(place?.claims ?? [])])];
   const whatIfPlace = place?.whatIf ?? false;
   const region: Known<RegionId> | null = at === null ? null : { value: at.region, status, claims, whatIf: whatIfPlace };
-  const injury = known.clash === null ? injuryFrom(content, facts, region, known.mechanism?.value ?? null) : null;
+  const injury =
+    known.clash === null
+      ? injuryFrom(content, factsHeld(facts, known.overruled), region, known.mechanism?.value ?? null)
+      : null;
   const injuryRecord = injury === null ? null : (content.injuries.find((i) => i.id === injury.value) ?? null);
   const placeAgainstClass = injuryRecord !== null && region !== null && !homesOf(injuryRecord).includes(region.value);
   const classesRuledOut = facts.injury.ruledOut.flatMap((c) => (c.subject === 'injury' ? [c.value] : []));
@@ -118,3 +122,9 @@ export const isUnder12 = ({ facts: { ageBand } }: Pick<Situation, 'facts'>): boo
 /** Bones of the foot may still have open growth plates: so young, by any of the ages that somebody stands by. */
 export const mayGrow = ({ facts: { ageBand } }: Pick<Situation, 'facts'>): boolean =>
   valuesOf<'ageBand'>(ageBand).some((age) => age === 'under 12' || age === '12-17');
+
+/** For what is said of an age alone; where ages differ the youngest, of whom more care is taken. */
+export const youngestOf = ({ ageBand }: Facts): AgeBand | null => {
+  const stated = valuesOf<'ageBand'>(ageBand);
+  return AGE_BANDS.find((age) => stated.includes(age)) ?? null;
+};

@@ -71,8 +71,9 @@ export const backSooner = compute('back.sooner', (context, inputs: RangeInputs) 
   return soonerMessage(inputs.endpoint, found);
 });
 
+/** Held against steps that are this person's own: another's say nothing of what is early here. */
 export const soonerFindings = (s: Situation, ranges: readonly RangeInputs[]): readonly Finding[] =>
-  ranges
+  (weeksElsewhere(s) === null ? ranges : [])
     .filter(({ endpoint }) => RUNNING.includes(endpoint))
     .flatMap((inputs) => {
       const found = weeksOf(s.context, inputs);
@@ -141,7 +142,7 @@ export const backClassSooner = compute('back.classSooner', (context, inputs: Cla
 
 /** Weeks told class by class stand beside the steps of the treatment: four weeks to sport are no leave to run before week twelve. */
 export const classSoonerFindings = (s: Situation, told: readonly Finding[], option: OptionId): readonly Finding[] =>
-  told.flatMap(({ message: { id, args }, basis, whatIf }) => {
+  (weeksElsewhere(s) === null ? told : []).flatMap(({ message: { id, args }, basis, whatIf }) => {
     if (id !== 'backClasses' || !RUNNING.includes(args.endpoint)) return [];
     const inputs: ClassSoonerInputs = { ...(basis.inputs as unknown as DependsInputs), option };
     const found = classWeeksOf(s.context, inputs);

@@ -13,7 +13,7 @@ export interface ShareRatio {
 
 /** Why usual weeks of the steps are not this person's. */
 export type WeeksElsewhere =
-  | { readonly why: 'broken again' | 'heals badly' | 'grows' }
+  | { readonly why: 'broken again' | 'heals badly' | 'second treatment' | 'grows' }
   /** `option`: the treatment whose weeks they are. */
   | { readonly why: 'not usual' | 'treatment not stated'; readonly option: OptionId };
 

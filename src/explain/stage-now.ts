@@ -1,6 +1,6 @@
 /** The stage that the person is in, by what the clinic said or ticked. */
 import type { Injury } from '../content/schema';
-import type { CriterionId, OptionId, StageId } from '../ids';
+import type { CriterionId, FollowUpFinding, OptionId, StageId } from '../ids';
 import { weeksBetween } from '../recovery';
 import { criteriaIn } from './in-question';
 import type { Situation } from './situation';
@@ -32,16 +32,22 @@ export const stageNow = (
   return stage === undefined ? null : { stage, stated: false };
 };
 
+/** What nobody finds in the first step any more. */
+const BEYOND: ReadonlySet<FollowUpFinding> = new Set<FollowUpFinding>(['walking without pain', 'training', 'united']);
+
 /**
- * Nobody said or ticked a stage, and a follow-up came after the weeks in which the first one usually ends: to go on as if the person
- * were still in it would forbid or allow what the clinic has long decided. So the stage is not known.
+ * Nobody said or ticked a stage, and a follow-up came after the weeks in which the first one usually ends, or found what belongs to a
+ * later one: to go on as if the person were still in it would forbid or allow what the clinic has long decided. So the stage is not known.
  */
 export const isStagePassed = (s: Situation, injury: Injury, option: OptionId | null): boolean => {
   const { facts, known } = s;
   const now = stageNow(s, injury, option);
-  if (now === null || now.stated || known.start === null || known.brokenAgain !== null) return false;
+  if (now === null || now.stated || known.brokenAgain !== null) return false;
   if (Object.values(facts.clinic.stages).some((notes) => (notes?.met.length ?? 0) > 0)) return false;
+  const { start } = known;
+  const since = facts.followUps.filter(({ value }) => start === null || weeksBetween(start.value, value.on) >= 0);
+  if (since.some(({ value }) => BEYOND.has(value.finding))) return true;
+  if (facts.outcomes.some(({ value }) => value.result === 'reached')) return true;
   const ends = stagesOf(injury, option).find(({ stage }) => stage === now.stage)?.weeksTo ?? null;
-  const { value: start } = known.start;
-  return ends !== null && facts.followUps.some(({ value }) => weeksBetween(start, value.on) > ends);
+  return start !== null && ends !== null && since.some(({ value }) => weeksBetween(start.value, value.on) > ends);
 };

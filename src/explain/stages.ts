@@ -21,6 +21,7 @@ import { stageLoadFindings } from './stage-load-findings';
 import { isStagePassed, stageNow } from './stage-now';
 import { type TextSpec, textFinding } from './texts';
 import type { Finding } from './types';
+import { usualOptions } from './usual-options';
 import { weeksElsewhere } from './weeks-hold';
 
 const PERCENT = 100;
@@ -45,7 +46,7 @@ const weighedOption = (s: Situation, record: Stage): OptionId | null => {
   // Where pain decides it can come to the whole weight.
   const most = (of: OptionId): number => weightOf(record, of)?.share?.high ?? 1;
   if (most(option.value) === 0) return option.value;
-  const usual = s.injuryRecord?.options.includes(option.value) ?? false;
+  const usual = usualOptions(s).options.includes(option.value);
   if (option.status !== 'confirmed' || brokenAgain !== null || healsBadly !== null || !usual || mayGrow(s)) return null;
   const inForce = currentTreatment(s.facts);
   const since = s.facts.treatments.slice(inForce === null ? 0 : s.facts.treatments.indexOf(inForce) + 1);

@@ -7,6 +7,7 @@
 import { type OptionId, READERS, type Reader } from '../ids';
 import type { ClaimValue, MessageId, MessageOf, TextAddress } from './messages';
 import { tagOf } from './resolve';
+import { isSecond } from './second-treatment';
 import { mayGrow, type Situation } from './situation';
 import { recordOf, troubleCounts } from './troubles';
 import type { Finding } from './types';
@@ -48,12 +49,16 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
   'troublesNotCounted',
   'studiesDisagree',
 ]);
-/** The same, of the time until a point is reached: none of it holds where the bone broke again or does not heal as hoped. */
+/** The same, of the time until a point is reached: none of it holds where the bone broke again, does not heal as hoped, or is treated for a second time. */
 const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
   'backRange',
+  'backDepends',
+  'backClasses',
+  'backClassNotStated',
   'backNotCounted',
   'backDates',
   'backSooner',
+  'backHarm',
   'forecastNot',
 ]);
 
@@ -153,7 +158,7 @@ const playsForOthers = ({ known: { level } }: Situation): boolean =>
 
 const isOfOthers = (s: Situation, id: MessageId): boolean =>
   (mayGrow(s) && OF_GROUPS.has(id)) ||
-  ((s.known.brokenAgain !== null || s.known.healsBadly !== null) && OF_FIRST_HEALING.has(id));
+  ((s.known.brokenAgain !== null || s.known.healsBadly !== null || isSecond(s)) && OF_FIRST_HEALING.has(id));
 
 const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
   if (isOfOthers(s, message.id)) return false;

@@ -40,7 +40,9 @@ export const boneClash = compute(
   'where.boneClash',
   (_, inputs: { readonly stated: BoneId; readonly implied: BoneId }) => message('boneClash', inputs),
 );
-export const nothingLocated = compute('where.nothing', () => message('nothingLocated', {}));
+export const nothingLocated = compute('where.nothing', (_, inputs: MessageOf<'nothingLocated'>['args']) =>
+  message('nothingLocated', inputs),
+);
 export const sideDefault = compute('where.sideDefault', () => message('sideDefault', {}));
 
 const ROWS: readonly Bone['group'][] = ['hindfoot', 'midfoot', 'forefoot', 'toes'];

@@ -60,7 +60,7 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         id: 'headline',
         depth: 'sentence',
         compute: nothingLocated,
-        inputs: {},
+        inputs: { disputed: disagree },
         unsure: because,
       }),
     );
@@ -128,6 +128,18 @@ export const whereFindings = (s: Situation): readonly Finding[] => {
         claims: [tagOf(region)],
         unsure: 'notStated',
         whatIf: region.whatIf,
+      }),
+    );
+  const { overruled } = s.known;
+  if (overruled !== null)
+    found.push(
+      find(context, 'where', {
+        id: 'overruled',
+        depth: 'claim',
+        compute: boneClash,
+        inputs: { stated: overruled.stated, implied: overruled.implied },
+        claims: overruled.claims,
+        unsure: 'contradiction',
       }),
     );
   if (s.placeAgainstClass && region !== null && s.injury !== null)

@@ -117,6 +117,7 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
         reader,
       );
     case 'nothingLocated':
+      return sentence(pen, message.args.disputed ? 'nothingLocated.disputed' : 'nothingLocated');
     case 'sideDefault':
     case 'howUnknown':
     case 'modelApplies':

@@ -48,6 +48,11 @@ export const WHERE_SENTENCES = {
     broadcast: 'Where it is has not been stated.',
     study: 'Bone and location have not been stated.',
   },
+  'nothingLocated.disputed': {
+    patient: 'Reports disagree on where it is.',
+    broadcast: 'Reports disagree on where it is.',
+    study: 'Claims disagree on bone or location.',
+  },
   boneClash: {
     patient: 'What is stated does not fit together. One says the {stated}, another the {implied}.',
     broadcast: 'What is stated does not fit together: one says the {stated}, another the {implied}.',

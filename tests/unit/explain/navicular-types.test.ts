@@ -1,6 +1,7 @@
 /** Types of the navicular's stress fracture by how deep its line goes: borders, what displacement says, and what cannot both hold. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { prepareAnatomy } from '../../../src/anatomy';
+import type { Said } from '../../../src/cases';
 import { type BoneId, type InjuryId, idOf, READERS } from '../../../src/ids';
 import { findingsFor, plainText, wordFinding } from '../../../src/wording';
 import {
@@ -173,4 +174,21 @@ test('stated of another bone, the depth is told to be of the navicular and left 
   const of = (bone: BoneId) => findingNamed(explained(caseOf(['bone', bone], depth(40))), 'where.measureOfOther.1');
   expect(of('metatarsal5')).toBeDefined();
   expect(of('navicular')).toBeUndefined();
+});
+
+test('a mere report that it moved apart takes back no depth that is confirmed, and is told as a clash', () => {
+  const typed = (depth: Said, displaced: Said): readonly string[] => {
+    const explanation = explained(
+      caseOf(
+        ['injury', idOf<InjuryId>('navicular-stress'), CONFIRMED],
+        ['measure', { what: 'line depth', value: 50 }, depth],
+        ['displacement', { displaced: true }, displaced],
+      ),
+    );
+    return findingsOf(explanation, 'where').map(({ message }) => message.id);
+  };
+  expect(typed(CONFIRMED, REPORTED)).toEqual(expect.arrayContaining(['computedClass', 'contradiction']));
+  expect(typed(REPORTED, CONFIRMED)).toContain('computedClass');
+  expect(typed(CONFIRMED, CONFIRMED)).not.toContain('computedClass');
+  expect(typed(REPORTED, REPORTED)).not.toContain('computedClass');
 });

@@ -116,3 +116,64 @@ it('steps without weeks of their own are not said to begin together', () => {
   expect(check()).toContain('begin together');
   expect(check(['ageBand', '12-17'])).not.toContain('begin together');
 });
+
+describe('a treatment that is usual for the injury and not for its class', () => {
+  const LISFRANC: Stated = ['injury', idOf<InjuryId>('lisfranc'), CONFIRMED];
+  const gap = (value: number): Stated => ['measure', { what: 'diastasis', value }, CONFIRMED];
+
+  it('has no weeks of its own and no weight as usual: stage II and III are set and held (Nunley and Vertullo 2002, abstract)', () => {
+    for (const value of [1, 3, 5, 6]) {
+      const told = steps(patientText(LISFRANC, gap(value), treated('cast-nwb')));
+      expect(told[0], `${value} mm`).toContain('your clinic sets the weeks of all steps');
+      const held = steps(patientText(LISFRANC, gap(value), treated('joint-fixation')));
+      expect(held[0], `${value} mm`).toMatch(/usually weeks 0 to/);
+    }
+    expect(steps(patientText(LISFRANC, gap(0), treated('cast-nwb')))[0]).toMatch(/usually weeks 0 to/);
+  });
+
+  it('is held against no steps: another’s week of running makes nobody’s weeks early', () => {
+    for (const option of ['boot', 'wrap', 'screw'])
+      expect(patientText(LISFRANC, treated(option))).not.toMatch(/In your plan|Your steps come first/);
+  });
+});
+
+describe('a second treatment', () => {
+  const after = (finding: FollowUpFinding): string =>
+    patientText(
+      ZONE_2,
+      ['treatment', { option: idOf<OptionId>('boot'), on: '2026-03-02' as IsoDate }, CONFIRMED],
+      found(finding),
+      ['treatment', { option: idOf<OptionId>('screw'), on: '2026-06-01' as IsoDate }, CONFIRMED],
+    );
+
+  it.each(['nonunion', 'delayed union', 'broken again'] as const)('after %s has no weeks of a first one', (finding) => {
+    const text = after(finding);
+    for (const step of steps(text)) expect(step).not.toMatch(WEEKS);
+    expect(about(text)).not.toMatch(/on average|half were there|Until work|In your plan/);
+    expect(text).not.toMatch(/usually about week/);
+  });
+});
+
+it('no weeks of a stage, a treatment or a level stand where the joint does not heal', () => {
+  const text = patientText(['injury', idOf<InjuryId>('lisfranc'), CONFIRMED], treated('cast-nwb'), found('nonunion'));
+  expect(about(text)).not.toMatch(/Stage I|weeks on average/);
+});
+
+describe('a follow-up that found what belongs to a later step', () => {
+  const early = (finding: FollowUpFinding): string =>
+    patientText(['injury', idOf<InjuryId>('mt5-proximal-shaft'), CONFIRMED], treated('cast-nwb'), [
+      'followUp',
+      { finding, on: '2026-03-30' as IsoDate },
+      CONFIRMED,
+    ]);
+
+  it('leaves the step open, and orders nothing of the first one', () => {
+    for (const finding of ['training', 'walking without pain', 'united'] as const) {
+      const text = early(finding);
+      expect(text, finding).toContain('Ask which step you are on, and when the next check is.');
+      expect(text, finding).not.toContain('Put no weight on the foot until your clinic says so.');
+    }
+    // Week 4 of 8, and nothing beyond the first step.
+    expect(early('tender')).toContain('Put no weight on the foot until your clinic says so.');
+  });
+});

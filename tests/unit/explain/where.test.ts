@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { boneAxis } from '../../../src/anatomy/bone-axis';
 import { type InjuryId, idOf, type OptionId, type RegionId } from '../../../src/ids';
 import { plainText, wordFinding } from '../../../src/wording';
-import { caseOf, content, explained, findingNamed, foot, REPORTED } from '../../tools/explained';
+import { CONFIRMED, caseOf, content, explained, findingNamed, foot, REPORTED } from '../../tools/explained';
 
 const zone = (n: 1 | 2 | 3) => ({ by: 'region', region: idOf<RegionId>(`mt5-zone-${n}`) }) as const;
 const injury = (id: string) => idOf<InjuryId>(id);
@@ -74,6 +74,38 @@ describe('where', () => {
       const finding = findingNamed(explanation, id);
       if (finding === undefined) throw new Error(`no ${id}`);
       expect(plainText(wordFinding(content, explanation, finding, 'patient')), id).toMatch(/^Reports disagree/);
+    }
+  });
+
+  it('says that reports disagree where they do, and not that nothing was stated', () => {
+    const disputed = explained(caseOf(['bone', 'metatarsal5'], ['bone', 'metatarsal2', REPORTED]));
+    const headline = findingNamed(disputed, 'where.headline');
+    expect(headline && plainText(wordFinding(content, disputed, headline, 'patient'))).toBe(
+      'Reports disagree on where it is.',
+    );
+  });
+
+  it('a mere report of another bone takes back nothing that is confirmed, and is told as a clash', () => {
+    const midfoot = caseOf(
+      ['bone', 'metatarsal2'],
+      ['injury', injury('lisfranc')],
+      ['place', zone(2), REPORTED],
+      ['treatment', { option: idOf<OptionId>('cast-nwb') }],
+    );
+    const explanation = explained(midfoot);
+    expect(explanation.injury).toBe('lisfranc');
+    expect(explanation.breakAt).toBeNull();
+    expect(findingNamed(explanation, 'where.overruled')?.message).toMatchObject({
+      id: 'boneClash',
+      args: { stated: 'metatarsal2', implied: 'metatarsal5' },
+    });
+    expect(findingNamed(explanation, 'back.weightToday')).toBeDefined();
+    // Both only reported, or both confirmed: nobody is believed.
+    for (const said of [REPORTED, CONFIRMED]) {
+      const open = explained(
+        caseOf(['bone', 'metatarsal2', said], ['injury', injury('lisfranc'), said], ['place', zone(2), said]),
+      );
+      expect(open.injury).toBeNull();
     }
   });
 
