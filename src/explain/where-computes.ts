@@ -4,7 +4,7 @@ import { homeOn } from '../content/look-up';
 import type { Bone } from '../content/schema';
 import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
-import { classesOf, gapAgainst, type Measured } from './classes';
+import { gapAgainst, type Measured, toldClassesOf } from './classes';
 import { zoneNamed } from './context';
 import { assembleCode, type CodeChoice, type CodeFacts } from './icd10cm';
 import type { ClaimTag, Given, MessageOf } from './messages';
@@ -117,7 +117,9 @@ export const computedClass = compute(
   'where.computedClass',
   ({ content }, inputs: { readonly injury: InjuryId; readonly index: number; readonly measured: Measured }) => {
     const record = content.injuries.find((i) => i.id === inputs.injury);
-    const found = classesOf(record ?? { classification: [] }, inputs.measured).find((c) => c.index === inputs.index);
+    const found = toldClassesOf(record ?? { kind: 'break', classification: [] }, inputs.measured).find(
+      (c) => c.index === inputs.index,
+    );
     if (found === undefined) throw new RangeError(`class ${inputs.index} of ${inputs.injury} does not hold`);
     return message('computedClass', { injury: inputs.injury, ...found });
   },
