@@ -122,13 +122,16 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'modelApplies':
     case 'whyUnknown':
     case 'optionsUnknown':
-    case 'optionNotUsual':
     case 'backGrowing':
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);
-    case 'backNoRange':
-      return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');
+    case 'optionNotUsual':
+      return conditional(clause(pen, 'optionNotUsual', {}), message.args.given, reader);
+    case 'backNoRange': {
+      const { given, byClass } = message.args;
+      return conditional(clause(pen, byClass ? 'backNoRange.byClass' : 'backNoRange', {}), given, reader);
+    }
     case 'boneClash':
       return sentence(pen, 'boneClash', {
         stated: names.bone(message.args.stated),

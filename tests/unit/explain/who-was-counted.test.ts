@@ -21,7 +21,9 @@ describe('the joints of the midfoot, counted stage by stage', () => {
     'are told stage by stage to %s where the stage is not known, and never treatment by treatment',
     (reader) => {
       const lead = leadOf(explained(caseOf(hurt('lisfranc'))), reader);
-      expect(lead).toMatch(/^(It depends on how wide the gap in the joint is|Depends on how far the joint has come apart)\./);
+      expect(lead).toMatch(
+        /^(It depends on how wide the gap in the joint is|Depends on how far the joint has come apart)\./,
+      );
       expect(lead).toContain(`Stage I, no gap: about 4 weeks ${reader === 'study' ? '(mean)' : 'on average'}.`);
       expect(lead).toContain(
         `Stage II, gap of 1 to 5 mm: about 9.1 weeks ${reader === 'study' ? '(mean)' : 'on average'}.`,
