@@ -42,10 +42,12 @@ export interface Candidates {
   /** Spoken before the first piece that is of others, and only with one. */
   readonly ofAge: readonly Piece[];
   readonly isOfOthers: (piece: Piece) => boolean;
+  /** Spoken before anything else that the shortest length has no time for. */
+  readonly isDue: (piece: Piece) => boolean;
 }
 
 export const chooseLines = (candidates: Candidates, seconds: ScriptSeconds, rate: number): readonly Piece[] => {
-  const { ofAge, isOfOthers } = candidates;
+  const { ofAge, isOfOthers, isDue } = candidates;
   const shortest = wordsIn(SCRIPT_SECONDS[0], rate);
   /** In words, with what has to be said before the first figure of others. */
   const cost = (pieces: readonly Piece[]): number => wordsOf(pieces) + (pieces.some(isOfOthers) ? wordsOf(ofAge) : 0);
@@ -58,7 +60,8 @@ export const chooseLines = (candidates: Candidates, seconds: ScriptSeconds, rate
     .sort((a, b) => a.rank - b.rank);
   for (const length of SCRIPT_SECONDS.filter((s) => s <= seconds)) {
     const budget = wordsIn(length, rate);
-    for (const piece of rest) if (cost([...chosen, piece]) <= budget) chosen.add(piece);
+    const first = length === SCRIPT_SECONDS[0] ? [] : rest.filter(isDue);
+    for (const piece of [...first, ...rest]) if (cost([...chosen, piece]) <= budget) chosen.add(piece);
   }
   const inOrder = (pieces: readonly Piece[]) => pieces.filter((piece) => chosen.has(piece));
   const spoken = [

@@ -10,7 +10,7 @@ import type { Sentence } from '../wording/types';
 import { TELLING_PHRASES as P } from './phrases';
 import { type Candidates, chooseLines, type Piece, RATE, type ScriptSeconds } from './script-fit';
 import { spokenWords } from './spoken';
-import { saysUnknown, tellsToo, type Worded } from './worded';
+import { isDispute, saysUnknown, tellsToo, type Worded } from './worded';
 
 export interface ScriptLine {
   readonly kind: Piece['kind'];
@@ -134,7 +134,10 @@ const candidatesOf = ({
       // A lead keeps its place; what was heard last is told first.
       return piece('finding', w.finding.id, w.text, isHeard(w) ? Math.min(rank, HEARD_RANK - place) : rank, w);
     });
-  const unknown = fresh.filter(({ finding }) => saysUnknown(finding));
+  const unknown = fresh
+    .filter(({ finding }) => saysUnknown(finding))
+    .toSorted((a, b) => Number(isDispute(b.finding)) - Number(isDispute(a.finding)));
+  const disputes = new Set(unknown.flatMap(({ finding }) => (isDispute(finding) ? finding.id : [])));
   return {
     toldToo: each.flatMap((w) => {
       const by = tellerOf(w);
@@ -143,6 +146,7 @@ const candidatesOf = ({
     openings: [...openings, P['script.opening']].map((text, i) => piece('opening', `opening ${i}`, text, i, null)),
     ofAge: ofAge.map(({ text }, i) => piece('unknown', `of age ${i}`, text, UNKNOWN_RANK, null)),
     isOfOthers: ({ finding }) => finding !== null && ofOthers.has(finding),
+    isDue: ({ finding }) => finding !== null && disputes.has(finding),
     whatIf: whatIf ? piece('whatIf', 'what-if', P['script.whatIf'], 0, null) : null,
     findings,
     unknowns: [
