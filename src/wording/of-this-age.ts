@@ -11,11 +11,7 @@ import { cautionsFor } from './cautions';
 import { textsIn } from './source-basis';
 
 /** Rest on weeks or odds of groups without naming them. */
-const FOLLOWS: ReadonlySet<MessageId> = new Set<MessageId>([
-  'backSooner',
-  'timetableJudged',
-  'timetableByStudy',
-]);
+const FOLLOWS: ReadonlySet<MessageId> = new Set<MessageId>(['backSooner', 'timetableJudged', 'timetableByStudy']);
 
 /** Whether it tells what groups of people counted: all of them were grown. */
 export const tellsOfGroups = (content: Pick<Content, 'studies' | 'rates'>, { message }: Finding): boolean => {
