@@ -63,7 +63,7 @@ export const rangeFindings = (
       id: behind ? 'headline' : 'noRange',
       depth: behind ? 'sentence' : 'claim',
       compute: backNoRange,
-      inputs: { injury, option, ...(behind && byClass ? { byClass } : {}) },
+      inputs: { given, injury, option, ...(behind && byClass ? { byClass } : {}) },
       claims: tags,
       unsure: 'notStated',
       whatIf,

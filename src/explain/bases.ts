@@ -17,6 +17,7 @@ import * as kept from './kept-forecasts';
 import type { Message } from './messages';
 import * as check from './next-check';
 import * as options from './options';
+import * as own from './own-counts';
 import * as repeated from './repeated';
 import * as review from './review-findings';
 import * as sooner from './sooner';
@@ -58,6 +59,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     claims,
     texts,
     troubles,
+    own,
     contradictions,
   ]
     .flatMap((module): unknown[] => Object.values(module))

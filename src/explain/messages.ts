@@ -239,7 +239,7 @@ export interface Messages
   optionsUsual: { readonly injury: InjuryId; readonly options: readonly OptionId[] };
   optionsUnknown: Record<string, never>;
   /** The treatment in force is none of those that the content lists for this class. */
-  optionNotUsual: { readonly injury: InjuryId; readonly option: OptionId };
+  optionNotUsual: { readonly given: Given; readonly injury: InjuryId; readonly option: OptionId };
   trialArms: {
     readonly trial: string;
     readonly design: Comparison['design'];
@@ -262,7 +262,12 @@ export interface Messages
     readonly classOpen: boolean;
   };
   /** `byClass`: weeks were counted class by class, and the class is not known. */
-  backNoRange: { readonly injury: InjuryId; readonly option: OptionId | null; readonly byClass?: boolean };
+  backNoRange: {
+    readonly given: Given;
+    readonly injury: InjuryId;
+    readonly option: OptionId | null;
+    readonly byClass?: boolean;
+  };
   backUnknown: Record<string, never>;
   /** What decides the class collides, and so no weeks of any class are given. */
   backClash: Record<string, never>;

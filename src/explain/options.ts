@@ -1,9 +1,10 @@
 /** Question 4: what can be done? Options side by side, what each does to the bone, and what was found, trial by trial. */
 import type { InjuryId, OptionId } from '../ids';
-import { compute, find, message } from './build';
+import { compute, find, givenOf, message } from './build';
 import { classInputs } from './case-classes';
 import { manyFindings, notTold } from './claims';
 import { comparisonsOf, evidenceOf, figuresOf, markOf, studiesOf, trialsOf } from './figures';
+import type { MessageOf } from './messages';
 import { currentTreatment, tagOf } from './resolve';
 import type { Situation } from './situation';
 import { supportsAndScrews } from './support-findings';
@@ -17,9 +18,8 @@ export const optionsUsual = compute('options.usual', ({ content }, inputs: { rea
   return message('optionsUsual', { injury: injury.id, options: injury.options });
 });
 
-export const optionNotUsual = compute(
-  'options.notUsual',
-  (_, inputs: { readonly injury: InjuryId; readonly option: OptionId }) => message('optionNotUsual', inputs),
+export const optionNotUsual = compute('options.notUsual', (_, inputs: MessageOf<'optionNotUsual'>['args']) =>
+  message('optionNotUsual', inputs),
 );
 
 export const trialArms = compute(
@@ -121,17 +121,20 @@ export const optionsFindings = (s: Situation, bands: boolean): readonly Finding[
     const whatIf = s.injury.whatIf;
     const { option: own } = s.known;
     // Said beside the treatment: what follows of weights, weeks and steps is of others.
-    if (own !== null && s.injuryRecord !== null && !options.includes(own.value))
+    if (own !== null && s.injuryRecord !== null && !options.includes(own.value)) {
+      const claims = [tagOf(s.injury), tagOf(own)];
+      const given = s.given === 'contradiction' ? 'contradiction' : givenOf(...claims);
       found.push(
         find(context, 'options', {
           id: 'notUsual',
           depth: 'claim',
           compute: optionNotUsual,
-          inputs: { injury, option: own.value },
-          claims: [tagOf(s.injury), tagOf(own)],
+          inputs: { given, injury, option: own.value },
+          claims,
           whatIf,
         }),
       );
+    }
     found.push(
       find(context, 'options', {
         id: 'usual',

@@ -4,12 +4,13 @@
  * parts of the drawing begin, single trials and clinics, sizes of factors, what is known already of the person who reads. Signs of
  * danger are cautions and never pass here.
  */
-import { type OptionId, READERS, type Reader } from '../ids';
+import { READERS, type Reader } from '../ids';
 import type { ClaimValue, MessageId, MessageOf, TextAddress } from './messages';
+import { confirmed, isApart, ownCounts } from './own-counts';
 import { tagOf } from './resolve';
 import { isSecond } from './second-treatment';
 import { mayGrow, type Situation } from './situation';
-import { recordOf, troubleCounts } from './troubles';
+import { recordOf, troubleCounts } from './trouble-counts';
 import type { Finding } from './types';
 
 const OTHERS: readonly Reader[] = READERS.filter((reader) => reader !== 'patient');
@@ -46,6 +47,7 @@ const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
   'backNoRange',
   'backNotCounted',
   'troubleCount',
+  'troubleRange',
   'troublesNotCounted',
   'studiesDisagree',
 ]);
@@ -73,9 +75,6 @@ const KNOWN_TO_PATIENTS: ReadonlySet<string> = new Set([
 ]);
 /** Not stated, it leaves no question that a patient has to ask. */
 const NOT_MISSED: ReadonlySet<string> = new Set(['direction', 'mechanism']);
-
-const confirmed = (known: { readonly status: string; readonly whatIf: boolean } | null): boolean =>
-  known !== null && !known.whatIf && known.status === 'confirmed';
 
 /** The space between the bones of a joint, once it is said how far they have moved apart. */
 const isSameShift = ({ facts: { displacement } }: Situation, { subject, value }: ClaimValue): boolean =>
@@ -118,27 +117,20 @@ const isOfText = (s: Situation, at: TextAddress): boolean => {
   }
 };
 
-/** Of a handful whose treatment is not even known, a share would only frighten. */
-const isMany = ({ of }: { readonly of: number | null }): boolean => of !== null && of >= MANY;
-const MANY = 20;
-
-/** One count of each trouble, of people treated alike as far as was counted, once the treatment is settled. */
+/** One count of each trouble, of people treated alike as far as was counted, once the treatment is settled; where they differ their range. */
 const isOwnCount = (s: Situation, { trouble, from, option, type }: MessageOf<'troubleCount'>['args']): boolean => {
   const { injury, known, context } = s;
   const record = context.content.troubles.find(({ id }) => id === trouble);
-  if (!confirmed(known.option) || injury === null || record === undefined) return true;
-  const kindOf = (id: OptionId | undefined) => context.content.options.find((each) => each.id === id)?.kind;
-  const counts = troubleCounts(context.content, record, { injury: injury.value });
-  // Of one's own treatment, else of people whose treatment has no name but its kind, else of a type of treatment.
-  const isUnnamed = ({ option: id }: (typeof counts)[number]): boolean =>
-    context.content.options.some((each) => each.id === id && !each.named && each.kind === kindOf(known.option?.value));
-  const own =
-    counts.find(
-      ({ option: of, options }) => of === known.option?.value || options?.some((id) => id === known.option?.value),
-    ) ??
-    counts.find((each) => isUnnamed(each) && isMany(each)) ??
-    counts.find((each) => each.option === null && each.options === null && isMany(each));
-  return own !== undefined && recordOf(own) === recordOf({ from }) && own.option === option && own.type === type;
+  if (known.option === null || !confirmed(known.option) || injury === null || record === undefined) return true;
+  const counts = ownCounts(context.content, record, injury.value, known.option.value);
+  const [own] = counts;
+  return (
+    !isApart(counts) &&
+    own !== undefined &&
+    recordOf(own) === recordOf({ from }) &&
+    own.option === option &&
+    own.type === type
+  );
 };
 
 /** None of the lesser trouble beside some of another in the same people: those it befell are counted there. */

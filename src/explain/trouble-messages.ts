@@ -28,6 +28,13 @@ export interface TroubleCount {
 
 export interface TroubleMessages {
   troubleCount: TroubleCount;
+  /** What several groups treated like this person counted, lowest first, where they differ. */
+  troubleRange: {
+    readonly injury: InjuryId;
+    readonly option: OptionId;
+    readonly trouble: TroubleId;
+    readonly counts: readonly TroubleCount[];
+  };
   /** Nobody counted these for this injury, as far as was read. */
   troublesNotCounted: { readonly injury: InjuryId; readonly troubles: readonly TroubleId[] };
   /** Sources that say different things, and what is done about it here. */

@@ -3,9 +3,19 @@ import type { Explanation } from '../explain/types';
 import { fill, statusWord } from '../wording';
 import { TELLING_PHRASES as P } from './phrases';
 
-export const sideLineOf = ({ side }: Pick<Explanation, 'side'>): string => {
+/** The foot is drawn on the side that alone is confirmed, also where another report names the other one. */
+const isSideDisputed = ({ questions }: Pick<Explanation, 'questions'>): boolean =>
+  questions.some(({ findings }) =>
+    findings.some(({ message: { id, args } }) => id === 'contradiction' && args.subject === 'side'),
+  );
+
+export const sideLineOf = (explanation: Pick<Explanation, 'side' | 'questions'>): string => {
+  const { side } = explanation;
   if (side.state !== 'stated') return P[`side.${side.state}`];
-  return fill(P['side.withStatus'], { side: P[`side.${side.side}`], status: statusWord(side.status) });
+  const status = statusWord(side.status);
+  return isSideDisputed(explanation)
+    ? fill(P[`side.disputed.${side.side}`], { status })
+    : fill(P['side.withStatus'], { side: P[`side.${side.side}`], status });
 };
 
 export const statusLineOf = ({ part }: Pick<Explanation, 'part'>): string =>

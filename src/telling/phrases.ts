@@ -8,6 +8,8 @@ export const TELLING_PHRASES = {
   'side.left': 'Left foot',
   'side.notStated': 'Side not stated: drawn as a right foot',
   'side.contradiction': 'Reports disagree on the side: drawn as a right foot',
+  'side.disputed.right': 'Reports disagree on the side: drawn as a right foot ({status})',
+  'side.disputed.left': 'Reports disagree on the side: drawn as a left foot ({status})',
   'side.withStatus': '{side} ({status})',
   'status.break': 'Place of the injury: {status}',
   'status.both': 'Place: {place}. Cause: {cause}',

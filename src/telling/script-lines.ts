@@ -10,7 +10,7 @@ import type { Sentence } from '../wording/types';
 import { TELLING_PHRASES as P } from './phrases';
 import { type Candidates, chooseLines, type Piece, RATE, type ScriptSeconds } from './script-fit';
 import { spokenWords } from './spoken';
-import { saysUnknown, tellsToo, type Worded } from './worded';
+import { isDispute, saysUnknown, tellsToo, type Worded } from './worded';
 
 export interface ScriptLine {
   readonly kind: Piece['kind'];
@@ -96,6 +96,10 @@ export interface ScriptMaterial {
   readonly openings: readonly string[];
   /** General limits: unknown in every case. */
   readonly limits: readonly { readonly text: string; readonly mark: Mark }[];
+  /** What figures of others cannot say of this person's age. */
+  readonly ofAge: readonly { readonly text: string; readonly mark: Mark }[];
+  /** The findings that tell such figures: it is spoken once, before the first of them, and only where one is spoken. */
+  readonly ofOthers: ReadonlySet<FindingId>;
   readonly whatIf: boolean;
 }
 
@@ -110,6 +114,8 @@ const candidatesOf = ({
   worded,
   openings,
   limits,
+  ofAge,
+  ofOthers,
   whatIf,
 }: ScriptMaterial): Candidates & { toldToo: readonly ToldToo[] } => {
   const seen = new Set<string>();
@@ -128,13 +134,19 @@ const candidatesOf = ({
       // A lead keeps its place; what was heard last is told first.
       return piece('finding', w.finding.id, w.text, isHeard(w) ? Math.min(rank, HEARD_RANK - place) : rank, w);
     });
-  const unknown = fresh.filter(({ finding }) => saysUnknown(finding));
+  const unknown = fresh
+    .filter(({ finding }) => saysUnknown(finding))
+    .toSorted((a, b) => Number(isDispute(b.finding)) - Number(isDispute(a.finding)));
+  const disputes = new Set(unknown.flatMap(({ finding }) => (isDispute(finding) ? finding.id : [])));
   return {
     toldToo: each.flatMap((w) => {
       const by = tellerOf(w);
       return by === undefined || !saysUnknown(w.finding) ? [] : [{ text: w.text, finding: w.finding.id, by }];
     }),
     openings: [...openings, P['script.opening']].map((text, i) => piece('opening', `opening ${i}`, text, i, null)),
+    ofAge: ofAge.map(({ text }, i) => piece('unknown', `of age ${i}`, text, UNKNOWN_RANK, null)),
+    isOfOthers: ({ finding }) => finding !== null && ofOthers.has(finding),
+    isDue: ({ finding }) => finding !== null && disputes.has(finding),
     whatIf: whatIf ? piece('whatIf', 'what-if', P['script.whatIf'], 0, null) : null,
     findings,
     unknowns: [
@@ -153,7 +165,7 @@ export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wor
   const spoken = chooseLines(candidates, seconds, wordsPerMinute);
   const byId = new Map(material.worded.map((w) => [w.finding.id, w]));
   let words = 0;
-  const limits = new Map(material.limits.map(({ text, mark }) => [text, mark]));
+  const limits = new Map([...material.limits, ...material.ofAge].map(({ text, mark }) => [text, mark]));
   /** How sure a line without a finding is: a limit by its own source; the one that always ends a script says so itself. */
   const levelOf = (p: Piece): Confidence | null => {
     if (p.kind !== 'unknown') return null;
@@ -186,6 +198,8 @@ export const timedLines = (material: ScriptMaterial, seconds: ScriptSeconds, wor
         finding,
         spoken: spoken.some((p) => p.finding === by),
       })),
+      // Nothing is missing where no figure is told.
+      ...candidates.ofAge.filter((p) => spoken.includes(p)).map(({ text }) => ({ text, finding: null, spoken: true })),
       ...candidates.unknowns.map((p) => ({ text: p.text, finding: p.finding, spoken: spoken.includes(p) })),
     ],
   };

@@ -4,13 +4,13 @@
  */
 import type { Caution, Content } from '../content/schema';
 import type { Explanation } from '../explain/types';
-import { cautionsFor } from '../wording';
+import { cautionsFor, tellsOfGroups, wordAlone } from '../wording';
 import { doNotSayOf } from './do-not-say';
 import { demoLineOf, isWhatIf, sideLineOf, statusLineOf, whatIfLineOf } from './frame-lines';
 import { TELLING_PHRASES as P } from './phrases';
 import { RATE, type ScriptSeconds } from './script-fit';
 import { type TimedLines, timedLines } from './script-lines';
-import { isForSpeech, saysUnknown } from './worded';
+import { isForSpeech } from './worded';
 import { wordedFindings } from './worded-findings';
 
 export interface ScriptOptions {
@@ -35,21 +35,19 @@ export const scriptOf = (content: Content, explanation: Explanation, options: Sc
   const { seconds, wordsPerMinute = RATE.usual } = options;
   const cautions = cautionsFor(content, explanation, 'broadcast');
   const texts = (of: readonly Caution[]) => of.map((caution) => caution.what.broadcast);
-  const worded = wordedFindings(content, explanation, 'broadcast').filter(({ finding }) => isForSpeech(finding));
-  /** A finding that is told opens with it already. */
-  const isTold = ({ what }: Caution): boolean =>
-    worded.some(({ finding, text }) => !saysUnknown(finding) && text.startsWith(what.broadcast));
+  const worded = wordedFindings(content, explanation, 'broadcast', wordAlone).filter(({ finding }) =>
+    isForSpeech(finding),
+  );
+  const limitOf = ({ what, evidence }: Caution) => ({ text: what.broadcast, mark: evidence.mark });
+  const limits = cautions.filter(({ kind }) => kind === 'limit');
   const timed = timedLines(
     {
       worded,
       // Written for broadcast alone: that nobody here has examined the person.
       openings: texts(cautions.filter((c) => c.kind === 'disclaimer' && c.readers.join() === 'broadcast')),
-      limits: cautions
-
-        .filter((c) => c.kind === 'limit' && !isTold(c))
-        // What is said of this person's age comes before what is said of everybody.
-        .toSorted((a, b) => b.ages.length - a.ages.length)
-        .map((c) => ({ text: c.what.broadcast, mark: c.evidence.mark })),
+      limits: limits.filter(({ ages }) => ages.length === 0).map(limitOf),
+      ofAge: limits.filter(({ ages }) => ages.length > 0).map(limitOf),
+      ofOthers: new Set(worded.flatMap(({ finding }) => (tellsOfGroups(content, finding) ? finding.id : []))),
       whatIf: isWhatIf(explanation),
     },
     seconds,

@@ -5,10 +5,16 @@ import type { Reader } from '../ids';
 import { findingsFor, plainText, wordFinding } from '../wording';
 import type { Worded } from './worded';
 
-export const wordedFindings = (content: Content, explanation: Explanation, reader: Reader): readonly Worded[] =>
+/** `word`: as it stands in its question, or by itself where a telling arranges anew. */
+export const wordedFindings = (
+  content: Content,
+  explanation: Explanation,
+  reader: Reader,
+  word: typeof wordFinding = wordFinding,
+): readonly Worded[] =>
   explanation.questions.flatMap((question) =>
     findingsFor(explanation, question.id, reader).map((finding) => {
-      const sentence = wordFinding(content, explanation, finding, reader);
+      const sentence = word(content, explanation, finding, reader);
       return { finding, question: question.id, sentence, text: plainText(sentence) };
     }),
   );

@@ -30,6 +30,17 @@ const NOT_KNOWN: ReadonlySet<string> = new Set<Finding['message']['id']>([
 export const saysUnknown = (finding: Finding): boolean =>
   NOT_KNOWN.has(finding.message.id) || finding.confidence.level === 'unknown';
 
+/** Which foot, which bone, which kind, and whether it moved apart. */
+const OF_THE_INJURY: ReadonlySet<string> = new Set(['side', 'bone', 'place', 'injury', 'displacement', 'measure']);
+const CLASHES: ReadonlySet<string> = new Set<Finding['message']['id']>([
+  'boneClash',
+  'placeAgainstClass',
+  'gapAgainstWord',
+]);
+/** Whether it tells that reports disagree on what the injury is: left out, one of them would pass for what is known. */
+export const isDispute = ({ message }: Finding): boolean =>
+  CLASHES.has(message.id) || (message.id === 'contradiction' && OF_THE_INJURY.has(message.args.subject));
+
 /** Whether one finding tells what another would say again: spoken one after the other, listeners hear it twice. */
 export const tellsToo = ({ message: by }: Finding, { message: of }: Finding): boolean => {
   switch (by.id) {

@@ -11,6 +11,7 @@ export { wordValue } from './claims';
 export { describePicture, type PictureWords } from './describe-picture';
 export { fill } from './fill';
 export { namesFor } from './names';
+export { tellsOfGroups } from './of-this-age';
 export { peopleOfStudy } from './people';
 export { capital, formatDate, formatNumber, formatQuantity, formatWeeks } from './quantities';
 export { sourceLine, sourceName } from './sources';
@@ -18,7 +19,7 @@ export { type Template, wordingTemplates } from './templates';
 export { contradictionSides, isTooFew, wordTroubleCount } from './trouble-runs';
 export { plainText, type Run, type Sentence } from './types';
 export { type BasisWords, wordBasis } from './word-basis';
-export { wordFinding } from './word-finding';
+export { wordAlone, wordFinding } from './word-finding';
 export { findingsFor, type QuestionWords, questionTitle, wordQuestion } from './word-question';
 
 export const confidenceWord = (level: Confidence): string => CONFIDENCE_WORDS[level];

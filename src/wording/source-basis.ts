@@ -17,7 +17,7 @@ export interface SourceBasis {
 }
 
 /** Every text in plain data. */
-const textsIn = (value: unknown): readonly string[] => {
+export const textsIn = (value: unknown): readonly string[] => {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
 };

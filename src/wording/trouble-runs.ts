@@ -12,7 +12,7 @@ import { formatNumber, hundredOfCount } from './quantities';
 import { sourceName } from './sources';
 import type { Run } from './types';
 
-const TROUBLE_MESSAGES = ['troubleCount', 'troublesNotCounted', 'sourcesDisagree'] as const;
+const TROUBLE_MESSAGES = ['troubleCount', 'troubleRange', 'troublesNotCounted', 'sourcesDisagree'] as const;
 export type TroubleMessage = MessageOf<(typeof TROUBLE_MESSAGES)[number]>;
 const IDS: ReadonlySet<string> = new Set(TROUBLE_MESSAGES);
 export const isTroubleMessage = (message: Message): message is TroubleMessage => IDS.has(message.id);
@@ -88,6 +88,45 @@ const countRuns = (pen: CountPen, args: Count): readonly Run[] => {
   });
 };
 
+/** How many groups, and how large they were as far as that was read. */
+const sizesOf = (counts: readonly Count[]): string => {
+  const sizes = counts.flatMap(({ of }) => of ?? []).sort((a, b) => a - b);
+  const [smallest, largest] = [sizes[0], sizes.at(-1)];
+  const groups = fill(P['range.groups'], { groups: counts.length });
+  if (smallest === undefined || largest === undefined) return `${groups}${P['number.unknown']}`;
+  const units = new Set(counts.filter(({ of }) => of !== null).map(({ unit }) => unit));
+  const unit = units.size > 1 ? 'both' : units.has('breaks') ? 'breaks' : 'people';
+  const size = smallest === largest ? String(smallest) : fill(P['range.fromTo'], { smallest, largest });
+  const key =
+    sizes.length === counts.length ? 'range.sizes' : sizes.length === 1 ? 'range.sizeOfOne' : 'range.sizesOfSome';
+  return `${groups}${fill(P[key], { size, unit: P[`range.${unit}`], others: P[counts.length === 2 ? 'range.other' : 'range.others'] })}`;
+};
+
+/** Several groups in one sentence, and who stands at either end: often they were looked at after another time. */
+const rangeRuns = (pen: Pen, { trouble: id, counts }: MessageOf<'troubleRange'>['args']): readonly Run[] => {
+  const [lowest, highest] = [counts[0], counts.at(-1)];
+  if (lowest === undefined || highest === undefined) return [];
+  const trouble = pen.content.troubles.find((each) => each.id === id);
+  const number = ({ percent, mark }: Count): Run => ({ text: hundredOfCount(percent), mark });
+  const end = (key: 'range.lowest' | 'range.highest', count: Count): string =>
+    fill(P[key], {
+      span: count.span === null ? '' : fill(P['range.span'], { span: count.span }),
+      group: groupOfCount(pen.content, count, pen.reader).group,
+    });
+  const breaks = counts.every(({ unit }) => unit === 'breaks');
+  return sentence(pen, breaks ? 'troubleRange.breaks' : 'troubleRange', {
+    low: number(lowest),
+    high: number(highest),
+    plain: trouble?.counted[breaks ? 'breaks' : 'plain'] ?? '',
+    study: trouble?.counted.study ?? '',
+    sizes: sizesOf(counts),
+    few: counts.some(({ of }) => of !== null && of < LEAST_FOR_HUNDRED) ? P['range.few'] : '',
+    beyond: P['range.beyond'],
+    lowest: end('range.lowest', lowest),
+    highest: end('range.highest', highest),
+  });
+};
+
 /** A count in one reader's words, for a list of them that belongs to no case. */
 export const wordTroubleCount = (content: Pen['content'], count: Count, reader: Pen['reader']): readonly Run[] =>
   countRuns({ content, reader }, count);
@@ -153,6 +192,8 @@ export const troubleRuns = (pen: Pen, message: TroubleMessage): readonly Run[] =
   switch (message.id) {
     case 'troubleCount':
       return countRuns(pen, message.args);
+    case 'troubleRange':
+      return rangeRuns(pen, message.args);
     case 'troublesNotCounted':
       return sentence(pen, 'troublesNotCounted', {
         troubles: list(

@@ -123,13 +123,16 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'modelApplies':
     case 'whyUnknown':
     case 'optionsUnknown':
-    case 'optionNotUsual':
     case 'backGrowing':
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);
-    case 'backNoRange':
-      return sentence(pen, message.args.byClass ? 'backNoRange.byClass' : 'backNoRange');
+    case 'optionNotUsual':
+      return conditional(clause(pen, 'optionNotUsual', {}), message.args.given, reader);
+    case 'backNoRange': {
+      const { given, byClass } = message.args;
+      return conditional(clause(pen, byClass ? 'backNoRange.byClass' : 'backNoRange', {}), given, reader);
+    }
     case 'boneClash':
       return sentence(pen, 'boneClash', {
         stated: names.bone(message.args.stated),
@@ -274,19 +277,22 @@ const stampOf = (message: Message): Sentence['stamp'] => {
   return 'claim' in message.args ? message.args.claim.status : null;
 };
 
-export const wordFinding = (content: Content, explanation: Explanation, finding: Finding, reader: Reader): Sentence => {
+/** As it stands by itself. */
+export const wordAlone = (content: Content, explanation: Explanation, finding: Finding, reader: Reader): Sentence => {
   const mark = weakestMark(finding);
   const number = (text: string): Run => (mark === null ? { text } : { text, mark });
   const message = finding.whatIf ? supposed(finding.message) : finding.message;
   const runs = runsFor({ content, explanation, reader, number, whatIf: finding.whatIf }, message);
   return {
     finding: finding.id,
-    runs: joined([
-      { text: ofThisAge(content, explanation, finding, reader) },
-      { text: finding.whatIf ? PIECES.whatIf : '' },
-      ...runs,
-    ]),
+    runs: joined([{ text: finding.whatIf ? PIECES.whatIf : '' }, ...runs]),
     stamp: finding.whatIf ? null : stampOf(finding.message),
     whatIf: finding.whatIf,
   };
+};
+
+/** As it stands among the others of its question: the first figure of others opens with what these cannot say of this age. */
+export const wordFinding = (content: Content, explanation: Explanation, finding: Finding, reader: Reader): Sentence => {
+  const alone = wordAlone(content, explanation, finding, reader);
+  return { ...alone, runs: joined([{ text: ofThisAge(content, explanation, finding, reader) }, ...alone.runs]) };
 };

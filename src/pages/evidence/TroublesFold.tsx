@@ -2,7 +2,7 @@
 import type { QuestionId } from '../../ids';
 import { wordFinding } from '../../wording';
 import { usePages, useSession } from '../context';
-import { findingsOf } from '../findings';
+import { findingsOf, isToldTo } from '../findings';
 import { Disclosure } from '../parts/Disclosure';
 import { Runs } from '../parts/Runs';
 import { TroubleCounts } from './TroubleCounts';
@@ -16,12 +16,16 @@ export const TroublesFold = ({ question }: { readonly question: QuestionId }) =>
   if (explanation === null) return null;
   const here = ({ id }: { readonly id: string }): boolean => id.startsWith(`${question}.`);
   const counts = findingsOf(explanation, 'troubleCount').filter(here);
+  // Before the groups one by one: none of them alone is what is known.
+  const ranges = findingsOf(explanation, 'troubleRange').filter(
+    (finding) => here(finding) && isToldTo(reader)(finding),
+  );
   const silent = findingsOf(explanation, 'troublesNotCounted').filter(here);
   const texts = findingsOf(explanation, 'contentText').filter(
     (finding) => here(finding) && finding.message.args.at.kind === 'trouble',
   );
   if (texts.length === 0) return null;
-  const runs = (finding: (typeof counts | typeof silent | typeof texts)[number]) =>
+  const runs = (finding: (typeof counts | typeof ranges | typeof silent | typeof texts)[number]) =>
     wordFinding(content, explanation, finding, reader).runs;
   return (
     <Disclosure title={say(question === 'why' ? 'troubles.why' : 'troubles.back')}>
@@ -34,6 +38,13 @@ export const TroublesFold = ({ question }: { readonly question: QuestionId }) =>
             <p>
               <Runs runs={runs(text)} />
             </p>
+            {ranges
+              .filter(({ message }) => message.args.trouble === trouble)
+              .map((finding) => (
+                <p key={finding.id}>
+                  <Runs runs={runs(finding)} />
+                </p>
+              ))}
             <TroubleCounts
               told={counts
                 .filter(({ message }) => message.args.trouble === trouble)

@@ -1,6 +1,6 @@
 /** Every trouble of healing with everything that was counted of it, whatever the injury. */
 import { useMemo } from 'react';
-import { recordOf, troubleCounts } from '../../explain/troubles';
+import { recordOf, troubleCounts } from '../../explain/trouble-counts';
 import { wordTroubleCount } from '../../wording';
 import { usePages, useSession } from '../context';
 import { TroubleCounts } from './TroubleCounts';

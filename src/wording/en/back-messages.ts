@@ -72,9 +72,9 @@ export const BACK_SENTENCES = {
     study: 'Stage not stated in what was read.',
   },
   'backNoRange.byClass': {
-    patient: 'It depends on how wide the gap in the joint is. Ask which stage yours is.',
-    broadcast: 'It depends on how wide the gap in the joint is.',
-    study: 'Depends on how far the joint has come apart; class not known, no range for this treatment.',
+    patient: 'it depends on how wide the gap in the joint is. Ask which stage yours is.',
+    broadcast: 'it depends on how wide the gap in the joint is.',
+    study: 'depends on how far the joint has come apart; class not known, no range for this treatment.',
   },
   backClassNotStated: {
     patient:

@@ -68,6 +68,8 @@ export const COMPUTE_WORDS: Readonly<Record<string, string>> = {
   'why.unknown': 'The case states no class and no place.',
   'trouble.count':
     'What one group counted, as printed. Where no interval was printed it is worked out from count and whole (Wilson, 95 %). It is of that group, never of one person.',
+  'trouble.range':
+    'The lowest and the highest of what was counted in groups with this treatment or, where none is, with its kind.',
   'trouble.notCounted': 'Looked up among the rates and the study arms of the content for this class.',
   'content.contradiction':
     'Sources of the content that say different things, each with its mark, and what is done about it here.',

@@ -76,9 +76,9 @@ export const SENTENCES = {
     study: 'Usual options for this class: {options}.',
   },
   optionNotUsual: {
-    patient: 'It is none of the treatments we know as usual for this injury. There can be good reasons. Ask for them.',
-    broadcast: 'It is none of the treatments usual for this injury, so no weeks told here are of it.',
-    study: 'Not among the options listed for this class: no weeks, weights or stages of it here.',
+    patient: 'it is none of the treatments we know as usual for this injury. There can be good reasons. Ask for them.',
+    broadcast: 'it is none of the treatments usual for this injury, so no weeks told here are of it.',
+    study: 'not among the options listed for this class: no weeks, weights or stages of it here.',
   },
   optionsUnknown: {
     patient: 'What can be done depends on the spot, and the spot is not known yet.',
@@ -188,9 +188,9 @@ export const SENTENCES = {
     study: 'Repeat after {weeks} if symptoms stay.',
   },
   backNoRange: {
-    patient: 'For your treatment no study we could use gives a time until sport or work. Ask the person treating you.',
-    broadcast: 'For this treatment no study we could use gives a time.',
-    study: 'No comparable arm with a stated endpoint: no range.',
+    patient: 'for your treatment no study we could use gives a time until sport or work. Ask the person treating you.',
+    broadcast: 'for this treatment no study we could use gives a time.',
+    study: 'no comparable arm with a stated endpoint: no range.',
   },
   backUnknown: {
     patient: 'When it is back depends on the spot and the treatment, and these are not known yet.',

@@ -144,7 +144,7 @@ test('what reckons knows of no card: forecasts, loads, blood, stages and the exp
   );
   // The search alone reads them, to name them. What groups counted may be of the people of a card: by its id, never by its record.
   const others = reads.filter(({ path }) => !path.startsWith('src/explain/find/'));
-  expect(others.map(({ path }) => path)).toEqual(['src/explain/troubles.ts']);
+  expect(others.map(({ path }) => path)).toEqual(['src/explain/trouble-counts.ts']);
   for (const { text } of others) expect(text).not.toMatch(/content\.cards|\bCard\b/);
   const importers = textFiles().filter(
     ({ path, text }) => /^src\/explain\/(?!find\/)/.test(path) && /from '\.\/find/.test(text),

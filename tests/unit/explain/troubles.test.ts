@@ -1,7 +1,7 @@
 /** Counts of troubles: of whom, how many, with which interval; never of one person. */
 import { describe, expect, it } from 'vitest';
 import { emptyCase } from '../../../src/cases';
-import { troubleCounts } from '../../../src/explain/troubles';
+import { troubleCounts } from '../../../src/explain/trouble-counts';
 import { type CaseId, type InjuryId, idOf, READERS } from '../../../src/ids';
 import { plainText, wordFinding } from '../../../src/wording';
 import { caseOf, content, explained, findingNamed } from '../../tools/explained';

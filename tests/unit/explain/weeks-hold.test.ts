@@ -1,6 +1,6 @@
 /** Usual weeks are told as this person's only where treatment, age and healing are those that they were written for. */
 import { describe, expect, it } from 'vitest';
-import { withStageNotes } from '../../../src/cases';
+import { type Said, withStageNotes } from '../../../src/cases';
 import { explanationText } from '../../../src/cli/explanation-text';
 import {
   type AgeBand,
@@ -12,8 +12,8 @@ import {
   type StageId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { wordFinding } from '../../../src/wording';
-import { CONFIRMED, caseOf, content, explained, findingNamed, type Stated } from '../../tools/explained';
+import { plainText, wordFinding } from '../../../src/wording';
+import { CONFIRMED, caseOf, content, explained, findingNamed, REPORTED, type Stated } from '../../tools/explained';
 
 const ZONE_2: Stated = ['injury', idOf<InjuryId>('mt5-metaphyseal'), CONFIRMED];
 const NAVICULAR: Stated = ['injury', idOf<InjuryId>('navicular-stress'), CONFIRMED];
@@ -99,6 +99,30 @@ describe('a treatment that the content does not list for the injury', () => {
       const usual = explained(caseOf(NAVICULAR, treated('cast-nwb')));
       expect(findingNamed(usual, 'options.notUsual')).toBeUndefined();
     }
+  });
+});
+
+describe.each(READERS)('what follows of a treatment or an injury that is only reported, for %s', (reader) => {
+  const said = (injury: InjuryId, option: string, status: Said): readonly string[] => {
+    const of = explained(
+      caseOf(['injury', injury, status], ['treatment', { option: idOf<OptionId>(option) }, CONFIRMED]),
+    );
+    return of.questions
+      .flatMap(({ findings }) => findings)
+      .filter(({ message: { id } }) => id === 'optionNotUsual' || id === 'backNoRange')
+      .map((finding) => plainText(wordFinding(content, of, finding, reader)));
+  };
+
+  it.each([
+    ['navicular-stress', 'boot'],
+    ['navicular-stress', 'cast-nwb'],
+    ['lisfranc', 'cast-nwb'],
+  ])('%s with %s: it is told with an if, and without one once both are confirmed', (injury, option) => {
+    const reported = said(idOf<InjuryId>(injury), option, REPORTED);
+    expect(reported.length).toBeGreaterThan(0);
+    for (const text of reported)
+      expect(text).toMatch(/^(If the reports? (is|are) right|Given the reported facts): [a-z]/);
+    for (const text of said(idOf<InjuryId>(injury), option, CONFIRMED)) expect(text).not.toMatch(/^(If|Given) /);
   });
 });
 

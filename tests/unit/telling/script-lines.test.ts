@@ -61,25 +61,32 @@ const specs = fc.array(
   }) as fc.Arbitrary<Spec>,
   { maxLength: 60 },
 );
-const materials: fc.Arbitrary<ScriptMaterial> = fc.record({
-  worded: specs.map((list) => list.map((spec, i) => known(wordedOf(spec, i), spec.unknown))),
-  openings: fc.array(
-    fc.integer({ min: 1, max: 60 }).map((n) => Array.from({ length: n }, () => 'open').join(' ')),
-    {
-      maxLength: 2,
-    },
-  ),
-  limits: fc.array(
-    fc.integer({ min: 1, max: 60 }).map((n) => ({
-      text: Array.from({ length: n }, () => 'limit').join(' '),
-      mark: 'weak' as const,
-    })),
-    {
-      maxLength: 3,
-    },
-  ),
-  whatIf: fc.boolean(),
-});
+const worded = specs.map((list) => list.map((spec, i) => known(wordedOf(spec, i), spec.unknown)));
+const materials: fc.Arbitrary<ScriptMaterial> = worded.chain(materialOf);
+
+function materialOf(list: readonly Worded[]): fc.Arbitrary<ScriptMaterial> {
+  return fc.record({
+    worded: fc.constant(list),
+    ofAge: fc.constantFrom([], [{ text: 'of age these figures are of others', mark: 'weak' as const }]),
+    ofOthers: fc.subarray(list.map(({ finding }) => finding.id)).map((ids) => new Set(ids)),
+    openings: fc.array(
+      fc.integer({ min: 1, max: 60 }).map((n) => Array.from({ length: n }, () => 'open').join(' ')),
+      {
+        maxLength: 2,
+      },
+    ),
+    limits: fc.array(
+      fc.integer({ min: 1, max: 60 }).map((n) => ({
+        text: Array.from({ length: n }, () => 'limit').join(' '),
+        mark: 'weak' as const,
+      })),
+      {
+        maxLength: 3,
+      },
+    ),
+    whatIf: fc.boolean(),
+  });
+}
 const rates = fc.integer({ min: RATE.slowest, max: RATE.fastest });
 const lengths = fc.constantFrom(...SCRIPT_SECONDS);
 
@@ -111,8 +118,12 @@ describe('timed lines', () => {
         const used = lines.reduce((sum, line) => sum + spokenWords(line.text).length, 0);
         const room = Math.floor((seconds * rate) / 60) - used;
         const spoken = new Set(lines.map((line) => line.text));
-        for (const { text } of material.worded)
-          if (!spoken.has(text)) expect(spokenWords(text).length, text).toBeGreaterThan(room);
+        const ofAge = material.ofAge.filter(({ text }) => !spoken.has(text));
+        for (const { text, finding } of material.worded) {
+          const before = material.ofOthers.has(finding.id) ? ofAge : [];
+          const needs = [text, ...before.map((each) => each.text)].flatMap(spokenWords).length;
+          if (!spoken.has(text)) expect(needs, text).toBeGreaterThan(room);
+        }
       }),
     );
   });
@@ -173,14 +184,37 @@ describe('timed lines', () => {
       QUESTION_IDS.map((question) => ({ question, depth, words: 15, unknown: false, stamp: null })),
     );
     const worded = list.map((spec, i) => known(wordedOf(spec, i), false));
-    const { lines } = timedLines({ worded, openings: [], limits: [], whatIf: false }, 90, 150);
+    const { lines } = timedLines(
+      { worded, openings: [], limits: [], ofAge: [], ofOthers: new Set(), whatIf: false },
+      90,
+      150,
+    );
     const depths = lines.flatMap((line) => worded.find((w) => w.finding.id === line.finding)?.finding.depth ?? []);
     expect(depths.filter((depth) => depth === 'sentence')).toHaveLength(5);
     expect(depths.filter((depth) => depth === 'claim').length).toBeGreaterThanOrEqual(5);
   });
 
+  it('say what figures of others cannot say of an age once, right before the first of them, and only with one', () => {
+    fc.assert(
+      fc.property(materials, lengths, rates, (material, seconds, rate) => {
+        const { lines } = timedLines(material, seconds, rate);
+        const isOfOthers = ({ finding }: (typeof lines)[number]) => finding !== null && material.ofOthers.has(finding);
+        const at = lines.flatMap(({ text }, i) => (material.ofAge.some((each) => each.text === text) ? [i] : []));
+        const first = lines.findIndex(isOfOthers);
+        expect(at).toEqual(first < 0 || material.ofAge.length === 0 ? [] : [first - 1]);
+      }),
+    );
+  });
+
   it('refuse a rate nobody speaks at', () => {
-    const none: ScriptMaterial = { worded: [], openings: [], limits: [], whatIf: false };
+    const none: ScriptMaterial = {
+      worded: [],
+      openings: [],
+      limits: [],
+      ofAge: [],
+      ofOthers: new Set(),
+      whatIf: false,
+    };
     for (const rate of [99, 221, Number.NaN]) expect(() => timedLines(none, 30, rate)).toThrow(RangeError);
   });
 });

@@ -1,7 +1,7 @@
 /** Figures of adults are never told of somebody who still grows without saying so: on the note, the handout and in the script. */
 import { describe, expect, it, test } from 'vitest';
 import { AGE_BANDS, type AgeBand, type InjuryId, idOf, type OptionId, READERS, type RegionId } from '../../../src/ids';
-import { handoutOf, scriptOf } from '../../../src/telling';
+import { handoutOf } from '../../../src/telling';
 import { cautionsFor, plainText, wordQuestion } from '../../../src/wording';
 import { caseOf, content, explained, type Stated } from '../../tools/explained';
 
@@ -27,16 +27,10 @@ test('with no age stated no limit of an age is told, and the red flags of every 
   expect(told('18-34')).toEqual([]);
 });
 
-test('a child’s handout says it first of all that limits it, and so does the script of 180 seconds', () => {
+test('a child’s handout says it first of all that limits it', () => {
   const [child, adult] = [explanationAt('under 12'), explanationAt('18-34')];
   expect(handoutOf(content, child).disclaimers[0]).toMatch(/adults.*still growing/);
   expect(handoutOf(content, adult).disclaimers.join(' ')).not.toMatch(/still growing/);
-  const spoken = (of: typeof child) =>
-    scriptOf(content, of, { seconds: 180 })
-      .lines.map(({ text }) => text)
-      .join(' ');
-  expect(spoken(child)).toMatch(/adults.*still growing/);
-  expect(spoken(adult)).not.toMatch(/still growing/);
 });
 
 describe('what is of adults only', () => {
@@ -73,10 +67,5 @@ describe('weeks of adults', () => {
       for (const stated of [[], [BOOT]])
         expect(lead(zone2(['ageBand', age], ...stated), reader)).toMatch(/^[^.]*adults/);
     expect(lead(zone2(['ageBand', '18-34'], BOOT), reader)).not.toMatch(/growing|growth/);
-  });
-
-  it('say it once in a script, and not again at its end', () => {
-    const { lines } = scriptOf(content, zone2(['ageBand', 'under 12'], BOOT), { seconds: 180 });
-    expect(lines.filter(({ text }) => /still growing/.test(text))).toHaveLength(1);
   });
 });
