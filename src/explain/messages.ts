@@ -239,7 +239,13 @@ export interface Messages
   optionsUsual: { readonly injury: InjuryId; readonly options: readonly OptionId[] };
   optionsUnknown: Record<string, never>;
   /** The treatment in force is none of those that the content lists for this class. */
-  optionNotUsual: { readonly given: Given; readonly injury: InjuryId; readonly option: OptionId };
+  optionNotUsual: {
+    readonly given: Given;
+    readonly injury: InjuryId;
+    readonly option: OptionId;
+    /** What is usual for the class, where the content names that; none: it is not usual for the injury at all. */
+    readonly instead: readonly OptionId[];
+  };
   trialArms: {
     readonly trial: string;
     readonly design: Comparison['design'];

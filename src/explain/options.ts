@@ -10,6 +10,7 @@ import type { Situation } from './situation';
 import { supportsAndScrews } from './support-findings';
 import { textFinding } from './texts';
 import type { Finding, Shown } from './types';
+import { usualOptions } from './usual-options';
 
 export const optionsUnknown = compute('options.unknown', () => message('optionsUnknown', {}));
 export const optionsUsual = compute('options.usual', ({ content }, inputs: { readonly injury: InjuryId }) => {
@@ -121,7 +122,9 @@ export const optionsFindings = (s: Situation, bands: boolean): readonly Finding[
     const whatIf = s.injury.whatIf;
     const { option: own } = s.known;
     // Said beside the treatment: what follows of weights, weeks and steps is of others.
-    if (own !== null && s.injuryRecord !== null && !options.includes(own.value)) {
+    const { options: usual, ofClass } = usualOptions(s);
+    if (own !== null && s.injuryRecord !== null && !usual.includes(own.value)) {
+      const evidence = ofClass === null ? undefined : s.injuryRecord.classification[ofClass]?.usual?.evidence;
       const claims = [tagOf(s.injury), tagOf(own)];
       const given = s.given === 'contradiction' ? 'contradiction' : givenOf(...claims);
       found.push(
@@ -129,7 +132,8 @@ export const optionsFindings = (s: Situation, bands: boolean): readonly Finding[
           id: 'notUsual',
           depth: 'claim',
           compute: optionNotUsual,
-          inputs: { given, injury, option: own.value },
+          inputs: { given, injury, option: own.value, instead: ofClass === null ? [] : usual },
+          evidence: evidence === undefined ? [] : [evidence],
           claims,
           whatIf,
         }),

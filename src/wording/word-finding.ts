@@ -127,8 +127,12 @@ const runsFor = (pen: Pen, message: Message): readonly Run[] => {
     case 'backUnknown':
     case 'backClash':
       return sentence(pen, message.id);
-    case 'optionNotUsual':
-      return conditional(clause(pen, 'optionNotUsual', {}), message.args.given, reader);
+    case 'optionNotUsual': {
+      const { given, instead } = message.args;
+      const told = instead.map((id) => names.option(id)).join(PARTS.or);
+      const key = instead.length === 0 ? 'optionNotUsual' : 'optionNotUsual.class';
+      return conditional(clause(pen, key, { options: told }), given, reader);
+    }
     case 'backNoRange': {
       const { given, byClass } = message.args;
       return conditional(clause(pen, byClass ? 'backNoRange.byClass' : 'backNoRange', {}), given, reader);

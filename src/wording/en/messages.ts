@@ -80,6 +80,12 @@ export const SENTENCES = {
     broadcast: 'it is none of the treatments usual for this injury, so no weeks told here are of it.',
     study: 'not among the options listed for this class: no weeks, weights or stages of it here.',
   },
+  'optionNotUsual.class': {
+    patient:
+      'for this kind something else is usual: {options}. There can be good reasons for another way. Ask for them.',
+    broadcast: 'for this kind something else is usual: {options}. No weeks told here are of the treatment given.',
+    study: 'usual for this class: {options}. No weeks, weights or stages of the treatment given.',
+  },
   optionsUnknown: {
     patient: 'What can be done depends on the spot, and the spot is not known yet.',
     broadcast: 'What can be done depends on the spot, and that is not known.',

@@ -153,6 +153,10 @@ describe('a treatment that is usual for the injury and not for its class', () =>
       expect(held[0], `${value} mm`).toMatch(/usually weeks 0 to/);
     }
     expect(steps(patientText(LISFRANC, gap(0), treated('cast-nwb')))[0]).toMatch(/usually weeks 0 to/);
+    expect(patientText(LISFRANC, gap(3), treated('cast-nwb'))).toMatch(
+      /For this kind something else is usual: an operation that sets the joint and holds it or an operation/,
+    );
+    expect(patientText(LISFRANC, gap(3), treated('joint-fixation'))).not.toMatch(/something else is usual/);
   });
 
   it('is held against no steps: another’s week of running makes nobody’s weeks early', () => {
