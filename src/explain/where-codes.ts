@@ -3,11 +3,11 @@ import type { Facts } from '../cases/schema';
 import type { Injury } from '../content/schema';
 import type { CodeId, InjuryId } from '../ids';
 import { find } from './build';
-import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
+import { asConfirmed, type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
 import { type ChosenBy, codeRestsOn } from './code-bases';
 import { surelySaid } from './healing-said';
 import type { CodeChoice, CodeFacts } from './icd10cm';
-import { type Known, knownOf } from './resolve';
+import { type Known, knownOf, tagOf } from './resolve';
 import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
 import { alsoNumbered, code, codeAnew, codeOfGrowing, codesBeside } from './where-computes';
@@ -44,7 +44,7 @@ interface Chosen extends Pick<ChosenBy, 'byClass' | 'byDisplacement'> {
 /** "Displaced" decides; else the class does, for a gap is measured; else "not displaced". Where nothing does, all are given. */
 const chosenCodes = (
   injury: Injury,
-  { displaced }: CodeFacts,
+  displaced: CodeFacts['displaced'],
   classes: readonly ComputedClass[],
   gap: boolean,
 ): Chosen => {
@@ -91,8 +91,11 @@ const assembled = (s: Situation, injury: Injury, stated: Known<InjuryId>): reado
   if (sure !== undefined) return [codedAnew(sure)];
   const measured = measuredIn(facts, s.region === null ? null : { value: s.region.value, tag: s.breakTag });
   const codeFacts = codeFactsOf(facts);
-  const gap = gapAgainst(injury, measured) !== null;
-  const chosen = chosenCodes(injury, codeFacts, classesOf(injury, measured), gap);
+  const held = asConfirmed(injury, measured);
+  const gap = gapAgainst(injury, held) !== null;
+  const isOverruled = measured.displaced !== null && held.displaced === null;
+  const displaced = isOverruled ? null : codeFacts.displaced;
+  const chosen = chosenCodes(injury, displaced, classesOf(injury, held), gap);
   const { codes, choice } = chosen;
   const fitting = context.content.codes.filter(({ id }) => codes.includes(id));
   const ofThisBone = codes.flatMap((id) =>
@@ -117,6 +120,7 @@ const assembled = (s: Situation, injury: Injury, stated: Known<InjuryId>): reado
 
 export const codeFindings = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
   const { whatIf } = injury;
+  const age = knownOf<'ageBand'>(s.facts.ageBand);
   const { context, injuryRecord: record } = s;
   if (record === null) return [];
   const found = [...assembled(s, record, injury)];
@@ -128,6 +132,7 @@ export const codeFindings = (s: Situation, injury: Known<InjuryId>): readonly Fi
         depth: 'more',
         compute: codesBeside,
         inputs: { injury: record.id },
+        claims: [tagOf(injury)],
         evidence: context.content.codes.filter((c) => beside.includes(c.id)).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
@@ -140,6 +145,7 @@ export const codeFindings = (s: Situation, injury: Known<InjuryId>): readonly Fi
         depth: 'claim',
         compute: codeOfGrowing,
         inputs: { injury: record.id },
+        claims: [tagOf(injury), ...(age === null ? [] : [tagOf(age)])],
         evidence: context.content.codes.filter(({ id }) => id === record.codeOfGrowing).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
@@ -152,6 +158,7 @@ export const codeFindings = (s: Situation, injury: Known<InjuryId>): readonly Fi
         depth: 'more',
         compute: alsoNumbered,
         inputs: { injury: record.id },
+        claims: [tagOf(injury)],
         evidence: [record.alsoNumbered.evidence, record.alsoNumbered.edition],
         whatIf,
         readers: ['study'],

@@ -401,6 +401,27 @@ describe('a code is as sure as the least sure of what it rests on', () => {
     expect(plainText(sentence)).not.toMatch(/reports are right|inferred here|nobody confirms/);
   });
 
+  test.each(['alsoNumbered', 'codeOfGrowing'])('what else follows of a class rests on its claim: %s', (id) => {
+    const file = caseOf(told(SHAFT), ['ageBand', '12-17']);
+    const finding = findingNamed(explained(file), `where.${id}`);
+    const claim = file.claims.find(({ subject }) => subject === 'injury');
+    expect(finding?.basis.claims).toContain(claim?.id);
+    expect(['reported', 'uncertain']).toContain(finding?.confidence.level);
+  });
+
+  test('a report takes back nothing that is confirmed, neither a gap nor the word that the joint is in line', () => {
+    const codesOf = (...stated: readonly Stated[]) =>
+      coded(LISFRANC, ...stated, arch(0)).map(({ text, assumed }) => ({
+        text,
+        gapFirst: assumed.includes('gapFirst'),
+      }));
+    expect(codesOf(displaced(false), told(gap(3)))).toEqual([{ text: 'S93.621A', gapFirst: false }]);
+    expect(codesOf(told(displaced(true)), gap(0.5))).toEqual([{ text: 'S93.621A', gapFirst: false }]);
+    expect(codesOf(told(displaced(false)), gap(3)).map(({ text }) => text)).toEqual(['S93.321A', 'S93.324A']);
+    const { stamp, args } = codeOf(LISFRANC, ['side', 'right'], displaced(false), told(gap(3)), arch(0));
+    expect({ stamp, notConfirmed: args.notConfirmed }).toEqual({ stamp: 'confirmed', notConfirmed: [] });
+  });
+
   test('a malunion that is only reported has its letter told with the others', () => {
     const malunion: Stated = ['followUp', { finding: 'malunion', on: '2026-05-02' as IsoDate }, REPORTED];
     expect(codeOf(...ALL, malunion).said).toMatch(
