@@ -284,9 +284,10 @@ export const findWord = v.pipe(
     behind: v.optional(v.boolean(), false),
     /**
      * Of the same: it takes but the next word; is part of a verb, of which some words are denied alone; stands behind what it is about
-     * or, where nothing stands there, before it (one that stands before it the other way round); or counts only alone behind a colon.
+     * or, where nothing stands there, before it (one that stands before it the other way round); is an adjective, which
+     * stands before what it is about as well, where that is a place; or counts only alone behind a colon.
      */
-    binds: v.optional(v.picklist(['next word', 'verb', 'either side', 'colon'])),
+    binds: v.optional(v.picklist(['next word', 'verb', 'either side', 'noun', 'colon'])),
   }),
   v.check(
     ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,

@@ -150,8 +150,12 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
     words.slice(first, end).some(({ filler, text }) => !filler || marks.finding.has(text));
 
   const names = (first: number, end: number): boolean => words.slice(first, end).some(({ filler }) => !filler);
-  /** "Normal film": of the foot nothing is named, unless "of the navicular" follows. */
-  const isPicture = (i: number): boolean => marks.imaging.has(textAt(i)) && !BEFORE_PLACE.has(textAt(i + 1));
+  /** The first that is named is a place: none is in a normal shoe, and of a film only "of the navicular" is one. */
+  const isPlaceFirst = (from: number, end: number): boolean => {
+    if (marks.imaging.has(textAt(from)) && !BEFORE_PLACE.has(textAt(from + 1))) return false;
+    const named = words.slice(from, end).find(({ filler }) => !filler);
+    return named !== undefined && marks.places.has(named.text);
+  };
   /** An adjective before its noun: "with a normal calcaneus". */
   const isBeforeNoun = (i: number): boolean =>
     goesOn(gaps[i - 1]) && (marks.goesWith.has(textAt(i - 1)) || BEFORE_NOUN.has(textAt(i - 1)));
@@ -171,9 +175,14 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
         return goesOn(gaps[end - 1]) ? [to, end] : [toBack(each), from];
       }
       const first = toBack(each);
-      // "MRI ruled out a Jones fracture": what stands before it is the picture. "With a normal calcaneus": its noun stands behind it.
-      const isAhead = cue.binds === 'either side' && goesOn(gaps[to - 1]) && !isPicture(to);
-      if (isAhead && (!tells(first, from) || isBeforeNoun(from))) return [to, toAhead(each)];
+      const [stands, goes] = [tells(first, from), goesOn(gaps[to - 1])];
+      // "MRI ruled out a Jones fracture": what stands before it is the picture.
+      if (cue.binds === 'either side' && !stands && goes) return [to, toAhead(each)];
+      if (cue.binds === 'noun' && goes && (!stands || isBeforeNoun(from))) {
+        const end = toAhead(each);
+        // Normal shoes, or a normal film, say nothing of a place of the foot.
+        return isPlaceFirst(to, end) ? [to, end] : [to, to];
+      }
       return [first, from];
     },
     names,

@@ -137,6 +137,7 @@ describe('in doubt, or of an earlier time: listed as such, and not as found', ()
     ['old calcaneus fracture', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
     ['previous Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
     ['prior Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
+    ['my Jones fracture healed well', 'earlier', 'Jones', 'mt5-metaphyseal'],
     ['healed Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
     ['Calcaneus: old fracture', 'earlier', 'Calcaneus', 'calcaneus-intra-articular'],
     ['calcaneus previously fractured', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
@@ -157,12 +158,18 @@ describe('in doubt, or of an earlier time: listed as such, and not as found', ()
     'history of twisting, outer edge',
     '10 year old boy with heel pain',
     '3 week old Jones fracture',
+    '19 yr old with heel pain',
+    'winger with a Jones fracture unlikely to return this season',
     'the navicular has not healed',
     'pain prior to the fall, heel',
     'he can no longer play with a Jones fracture',
     'the fifth metatarsal, hurt in the previous match',
     'doubtful for Saturday, Jones fracture',
     'heel pain, normal X-ray',
+    'normal X-ray heel pain',
+    'sore in normal shoes under the big toe',
+    'intact skin over a calcaneus fracture',
+    '23-year-old midfielder with a Lisfranc injury',
   ])('but is present: %s', (words) => {
     const { denied, asked, earlier, candidates } = search(words);
     expect({ denied, asked, earlier }).toEqual({ denied: [], asked: [], earlier: [] });
