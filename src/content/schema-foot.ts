@@ -243,18 +243,22 @@ export const walkStop = v.strictObject({
 });
 export type WalkStop = v.InferOutput<typeof walkStop>;
 
-const NEGATING = ['not', 'asked', 'no negation', 'clause end', 'degree'] as const;
+const NEGATING = ['not', 'asked', 'earlier', 'no negation', 'clause end', 'degree'] as const;
+/** What says of the words beside it that they are no present finding. */
+const CUES: readonly string[] = ['not', 'asked', 'earlier'];
 /** What a negation takes with it and what not. */
-const AROUND = ['alone', 'hurting', 'goes with', 'finding', 'imaging', 'shows'] as const;
+const AROUND = ['alone', 'hurting', 'goes with', 'finding', 'healed', 'imaging', 'shows'] as const;
 const findWordId = v.pipe(v.string(), v.regex(/^[a-z][a-z-]{1,40}$/));
 
 /**
  * Words by which people speak of a foot, and what is meant: a place by the bones and parts there; an event, by the ways of breaking
  * that it can mean; who it happened to. `same`: one word and its others. `filler`: words that tell nothing apart.
- * `not` and `asked`: what stands beside them is not so, or was only asked. `no negation`: it looks like one of these and is none.
+ * `not`, `asked` and `earlier`: what stands beside them is not so, was only asked, or was so at an earlier time. `no negation`: it looks
+ * like one of these and is none.
  * `clause end`: a negation goes no further. `degree`: how far apart or moved; said not to be so, it takes no place with it.
  * `alone`: after a verb that is denied it is the only thing denied. `hurting`: a negation ends there, and what hurts is not denied by
  * what stood before. `goes with`: ends what is denied ahead. `finding`: denied of one place it is denied of a list of them.
+ * `healed`: what a bone had and heals from; a fall that is told as of earlier times without it is how the present injury came.
  * `imaging` and `shows`: "but MRI did" takes back what a film did not show.
  */
 export const findWord = v.pipe(
@@ -276,13 +280,14 @@ export const findWord = v.pipe(
     opposite: v.optional(findWordId),
     /** Of `not`: the event that these words by themselves say was not. */
     says: v.optional(findWordId),
-    /** Of `not` and `asked`: it stands behind what it is about, as in "was ruled out". */
+    /** Of `not`, `asked` and `earlier`: it stands behind what it is about, as in "was ruled out". */
     behind: v.optional(v.boolean(), false),
     /**
-     * Of `not`: it denies but the next word; is part of a verb, of which some words are denied alone; stands behind what it is about
-     * or, where nothing stands there, before it; or denies only where it stands alone behind a colon.
+     * Of the same: it takes but the next word; is part of a verb, of which some words are denied alone; stands behind what it is about
+     * or, where nothing stands there, before it (one that stands before it the other way round); is an adjective, which
+     * stands before what it is about as well, where that is a place; or counts only alone behind a colon.
      */
-    binds: v.optional(v.picklist(['next word', 'verb', 'either side', 'colon'])),
+    binds: v.optional(v.picklist(['next word', 'verb', 'either side', 'noun', 'colon'])),
   }),
   v.check(
     ({ is, groups, bones, regions }) => (is === 'place') === groups.length + bones.length + regions.length > 0,
@@ -295,7 +300,10 @@ export const findWord = v.pipe(
     'only an event covers others, or says something when it is not so',
   ),
   v.check(({ is, says }) => is === 'not' || says === undefined, 'only what negates says that an event was not'),
-  v.check(({ is, binds }) => is === 'not' || binds === undefined, 'only what negates binds a word'),
-  v.check(({ is, behind }) => is === 'not' || is === 'asked' || !behind, 'only what negates or asks stands behind'),
+  v.check(
+    ({ is, binds }) => CUES.includes(is) || binds === undefined,
+    'only what negates, asks or is of old binds a word',
+  ),
+  v.check(({ is, behind }) => CUES.includes(is) || !behind, 'only what negates, asks or is of old stands behind'),
 );
 export type FindWord = v.InferOutput<typeof findWord>;

@@ -1,12 +1,23 @@
 /** The messages of codes, and of what was measured of a joint against what is said of it. */
 import type { CodeId, FilmMeasure, InjuryId } from '../ids';
 import type { IsoDate, Quantity } from '../units';
-import type { AssembledCode, Visit } from './icd10cm';
+import type { AssembledCode, CodePart, Visit } from './icd10cm';
+import type { ClaimTag } from './messages';
 
 export interface CodeMessages {
   /** Its number in another list. */
   alsoNumbered: { readonly injury: InjuryId };
-  code: { readonly injury: InjuryId; readonly code: CodeId; readonly visit: Visit | 'again' } & AssembledCode;
+  code: {
+    readonly injury: InjuryId;
+    readonly code: CodeId;
+    readonly visit: Visit | 'again';
+    /** All that it rests on: as sure as the least sure of it. */
+    readonly claim: ClaimTag;
+    /** What of it nobody confirmed. */
+    readonly notConfirmed: readonly CodePart[];
+    /** What the list gives as long as nobody confirms that it is not displaced; null where no report chose that character. */
+    readonly unlessConfirmed: readonly string[] | null;
+  } & AssembledCode;
   /** Coded on top where a bone broke too. */
   codesBeside: { readonly injury: InjuryId; readonly codes: readonly CodeId[] };
   /** The person still grows: the list has other codes for a break through a growth plate. */

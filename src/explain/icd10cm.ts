@@ -37,6 +37,10 @@ export type CodeChoice =
   /** The class rests on a measure that nobody stated. */
   | 'classAssumed';
 
+/** What of a case a code rests on. */
+export const CODE_PARTS = ['class', 'bone', 'measures', 'displacement', 'side', 'followUps'] as const;
+export type CodePart = (typeof CODE_PARTS)[number];
+
 export interface AssembledCode {
   /** One, or one for each way in which it may heal, in the order of the list. */
   readonly texts: readonly string[];
@@ -75,6 +79,9 @@ const HEALING_TOLD = {
   disputed: 'healingDisputed',
 } as const;
 
+/** Whether what is said of displacement is a character of this code. */
+export const tellsDisplacement = ({ next }: Pick<Code, 'next'>): boolean => next.by === 'displacement and side';
+
 const nextOf = ({ next }: Code, { side, displaced }: CodeFacts): string => {
   const set = next.by === 'side' ? next : displaced === false ? next.notDisplaced : next.displaced;
   return side === null || side === 'disputed' ? set.notStated : set[side];
@@ -84,7 +91,7 @@ export const assembleCode = (code: Code, facts: CodeFacts): AssembledCode => {
   const assumed: AssembledCode['assumed'][number][] = [];
   if (facts.side === null) assumed.push('side');
   if (facts.side === 'disputed') assumed.push('sideDisputed');
-  if (code.next.by === 'displacement and side') {
+  if (tellsDisplacement(code)) {
     if (facts.displaced === null) assumed.push('displacement');
     if (facts.displaced === 'disputed') assumed.push('displacementDisputed');
   }

@@ -3,10 +3,11 @@ import type { Facts } from '../cases/schema';
 import type { Injury } from '../content/schema';
 import type { CodeId, InjuryId } from '../ids';
 import { find } from './build';
-import { type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
+import { asConfirmed, type ComputedClass, classesOf, gapAgainst, measuredIn } from './classes';
+import { type ChosenBy, codeRestsOn } from './code-bases';
 import { surelySaid } from './healing-said';
 import type { CodeChoice, CodeFacts } from './icd10cm';
-import { type Known, knownOf } from './resolve';
+import { type Known, knownOf, tagOf } from './resolve';
 import { mayGrow, type Situation } from './situation';
 import type { Finding } from './types';
 import { alsoNumbered, code, codeAnew, codeOfGrowing, codesBeside } from './where-computes';
@@ -35,7 +36,7 @@ const codeFactsOf = (facts: Facts): CodeFacts => ({
   ...visitOf(facts),
 });
 
-interface Chosen {
+interface Chosen extends Pick<ChosenBy, 'byClass' | 'byDisplacement'> {
   readonly codes: readonly CodeId[];
   readonly choice: readonly CodeChoice[];
 }
@@ -43,32 +44,36 @@ interface Chosen {
 /** "Displaced" decides; else the class does, for a gap is measured; else "not displaced". Where nothing does, all are given. */
 const chosenCodes = (
   injury: Injury,
-  { displaced }: CodeFacts,
+  displaced: CodeFacts['displaced'],
   classes: readonly ComputedClass[],
   gap: boolean,
 ): Chosen => {
   const { codes, codesWhen, classification } = injury;
-  if (codesWhen.length === 0) return { codes, choice: codes.length > 1 ? ['severalFit'] : [] };
+  const none = { byClass: null, byDisplacement: false } as const;
+  if (codesWhen.length === 0) return { ...none, codes, choice: codes.length > 1 ? ['severalFit'] : [] };
   const ofClass = classes.flatMap((c) => {
     const when = codesWhen.find((w) => w.classes.includes(classification[c.index]?.id ?? ''));
-    return when === undefined ? [] : [{ when, assumed: c.assumed.length > 0 }];
+    return when === undefined ? [] : [{ when, computed: c }];
   })[0];
   const stated = codesWhen.find((w) => w.displaced === displaced);
   const byClass = displaced !== true && ofClass !== undefined;
   const when = byClass ? ofClass.when : stated;
   // A gap that fits no class still is no joint in line.
-  if (when === undefined || (gap && !byClass)) return { codes, choice: ['open'] };
+  if (when === undefined || (gap && !byClass)) return { ...none, codes, choice: ['open'] };
   return {
+    byClass: byClass ? ofClass.computed : null,
+    byDisplacement: !byClass,
     codes: when.codes,
     choice: [
       ...(when.codes.length > 1 ? (['ofTwo'] as const) : []),
       ...(gap ? (['gapFirst'] as const) : []),
-      ...(byClass && ofClass.assumed ? (['classAssumed'] as const) : []),
+      ...(byClass && ofClass.computed.assumed.length > 0 ? (['classAssumed'] as const) : []),
     ],
   };
 };
 
-const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Finding[] => {
+const assembled = (s: Situation, injury: Injury, stated: Known<InjuryId>): readonly Finding[] => {
+  const { whatIf } = stated;
   const { context, facts, known } = s;
   const bone = known.bone?.value;
   const anew = facts.followUps.filter(({ value }) => value.finding === 'broken again');
@@ -86,31 +91,39 @@ const assembled = (s: Situation, injury: Injury, whatIf: boolean): readonly Find
   if (sure !== undefined) return [codedAnew(sure)];
   const measured = measuredIn(facts, s.region === null ? null : { value: s.region.value, tag: s.breakTag });
   const codeFacts = codeFactsOf(facts);
-  const gap = gapAgainst(injury, measured) !== null;
-  const { codes, choice } = chosenCodes(injury, codeFacts, classesOf(injury, measured), gap);
-  const ofThisBone = codes.filter((id) => {
-    const own = context.content.codes.find((c) => c.id === id)?.bone;
-    return own === undefined || bone === undefined || own === bone;
-  });
-  const assembledCodes = ofThisBone.map((id, i) =>
-    find(context, 'where', {
+  const held = asConfirmed(injury, measured);
+  const gap = gapAgainst(injury, held) !== null;
+  const isOverruled = measured.displaced !== null && held.displaced === null;
+  const displaced = isOverruled ? null : codeFacts.displaced;
+  const chosen = chosenCodes(injury, displaced, classesOf(injury, held), gap);
+  const { codes, choice } = chosen;
+  const fitting = context.content.codes.filter(({ id }) => codes.includes(id));
+  const ofThisBone = codes.flatMap((id) =>
+    fitting.filter((each) => each.id === id && (bone === undefined || (each.bone ?? bone) === bone)),
+  );
+  const assembledCodes = ofThisBone.map((record, i) => {
+    const rests = codeRestsOn(s, stated, record, { ...chosen, byBone: ofThisBone.length < codes.length });
+    return find(context, 'where', {
       id: i === 0 ? 'code' : `code.${i + 1}`,
       depth: 'more',
       compute: code,
-      inputs: { injury: injury.id, code: id, choice, ...codeFacts },
-      evidence: context.content.codes.filter((c) => c.id === id).map((c) => c.evidence),
+      inputs: { injury: injury.id, code: record.id, choice, ...rests, ...codeFacts },
+      evidence: [record.evidence],
+      claims: [rests.claim],
       whatIf,
       readers: ['study'],
-    }),
-  );
+    });
+  });
   // A report switches off no code of what is confirmed: it stands beside it.
   return [...assembledCodes, ...anew.slice(-1).map(codedAnew)];
 };
 
-export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonly Finding[] => {
+export const codeFindings = (s: Situation, injury: Known<InjuryId>): readonly Finding[] => {
+  const { whatIf } = injury;
+  const age = knownOf<'ageBand'>(s.facts.ageBand);
   const { context, injuryRecord: record } = s;
   if (record === null) return [];
-  const found = [...assembled(s, record, whatIf)];
+  const found = [...assembled(s, record, injury)];
   const beside = record.codesBeside;
   if (beside.length > 0)
     found.push(
@@ -119,6 +132,7 @@ export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonl
         depth: 'more',
         compute: codesBeside,
         inputs: { injury: record.id },
+        claims: [tagOf(injury)],
         evidence: context.content.codes.filter((c) => beside.includes(c.id)).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
@@ -131,6 +145,7 @@ export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonl
         depth: 'claim',
         compute: codeOfGrowing,
         inputs: { injury: record.id },
+        claims: [tagOf(injury), ...(age === null ? [] : [tagOf(age)])],
         evidence: context.content.codes.filter(({ id }) => id === record.codeOfGrowing).map((c) => c.evidence),
         whatIf,
         readers: ['study'],
@@ -143,6 +158,7 @@ export const codeFindings = (s: Situation, { whatIf }: Known<InjuryId>): readonl
         depth: 'more',
         compute: alsoNumbered,
         inputs: { injury: record.id },
+        claims: [tagOf(injury)],
         evidence: [record.alsoNumbered.evidence, record.alsoNumbered.edition],
         whatIf,
         readers: ['study'],

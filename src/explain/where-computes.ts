@@ -6,7 +6,7 @@ import type { BoneId, CodeId, InjuryId, RegionId } from '../ids';
 import { compute, message } from './build';
 import { gapAgainst, type Measured, toldClassesOf } from './classes';
 import { zoneNamed } from './context';
-import { assembleCode, type CodeChoice, type CodeFacts } from './icd10cm';
+import { assembleCode, type CodeChoice, type CodeFacts, tellsDisplacement } from './icd10cm';
 import type { ClaimTag, Given, MessageOf } from './messages';
 import { locate, type OnFoot, tenth } from './place';
 import { classesIn } from './resolve';
@@ -152,14 +152,33 @@ export const code = compute(
   'where.code',
   (
     { content },
-    inputs: CodeFacts & { readonly injury: InjuryId; readonly code: CodeId; readonly choice: readonly CodeChoice[] },
+    inputs: CodeFacts &
+      Pick<MessageOf<'code'>['args'], 'claim' | 'notConfirmed'> & {
+        readonly injury: InjuryId;
+        readonly code: CodeId;
+        readonly choice: readonly CodeChoice[];
+      },
   ) => {
-    const { code: id, injury, choice, ...facts } = inputs;
+    const { code: id, injury, choice, claim, notConfirmed, ...facts } = inputs;
     const record = content.codes.find((c) => c.id === id);
     if (record === undefined) throw new RangeError(`no code ${id}`);
     const { texts, ifReported, assumed } = assembleCode(record, facts);
     const visit = record.visit === 'injury' && facts.visit !== 'first' ? 'again' : facts.visit;
-    return message('code', { injury, code: id, visit, texts, ifReported, assumed: [...choice, ...assumed] });
+    const byReport =
+      facts.displaced === false && tellsDisplacement(record) && notConfirmed.includes('displacement')
+        ? assembleCode(record, { ...facts, displaced: null }).texts
+        : null;
+    return message('code', {
+      injury,
+      code: id,
+      visit,
+      claim,
+      notConfirmed,
+      unlessConfirmed: byReport,
+      texts,
+      ifReported,
+      assumed: [...choice, ...assumed],
+    });
   },
 );
 export const codesBeside = compute('where.codesBeside', ({ content }, inputs: { readonly injury: InjuryId }) =>

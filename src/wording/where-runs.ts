@@ -118,14 +118,24 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
       });
     }
     case 'code': {
-      const { code: id, texts, visit, ifReported, assumed } = message.args;
+      const { code: id, texts, visit, claim, notConfirmed, unlessConfirmed, ifReported, assumed } = message.args;
       const record = content.codes.find((c) => c.id === id);
       const source = content.sources.find((s) => s.id === record?.evidence.source);
       const byRule = assumed.filter((what): what is Exclude<Assumed, OfHealing> => !isOfHealing(what));
+      const also = (key: Parameters<typeof clause>[1], values: Parameters<typeof clause>[2] = {}): readonly Run[] => [
+        { text: ' ' },
+        ...clause(pen, key, values),
+      ];
+      const malunion = visit === 'malunion' ? clause(pen, 'code.letters.malunion', {}) : '';
       const healing = assumed
         .filter(isOfHealing)
-        .flatMap((what) => [{ text: ' ' }, ...clause(pen, `code.${what}`, {})]);
+        .flatMap((what) => [...also(`code.${what}`), ...also('code.letters', { malunion })]);
+      // A what-if supposes: it rests on no report.
+      const { status } = claim;
+      const isOpen = !pen.whatIf && (status === 'reported' || status === 'inferred');
+      const parts = notConfirmed.map((part) => clause(pen, `code.part.${part}`, {}));
       return sentence(pen, byRule.length === 0 ? 'code' : 'code.assumed', {
+        if: isOpen ? clause(pen, `code.if.${status}`, {}) : '',
         code: listRuns(texts, PARTS.or, ''),
         title: record?.title ?? id,
         visit: clause(pen, `code.visit.${visit}`, {}),
@@ -135,13 +145,20 @@ export const whereDetailRuns = (pen: Pen, message: WhereDetail): readonly Run[] 
           ...(ifReported === null
             ? []
             : [
-                { text: ' ' },
-                ...clause(pen, 'code.ifReported', {
+                ...also('code.ifReported', {
                   code: ifReported.text,
                   visit: clause(pen, `code.visit.${ifReported.healing}`, {}),
                 }),
               ]),
         ],
+        rests: isOpen
+          ? [
+              ...also('code.notConfirmed', { parts: list(parts) }),
+              ...(unlessConfirmed === null
+                ? []
+                : also('code.unlessConfirmed', { code: listRuns(unlessConfirmed, PARTS.or, '') })),
+            ]
+          : '',
         edition: String(source?.issued?.['date-parts'][0]?.[0] ?? ''),
       });
     }

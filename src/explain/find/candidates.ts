@@ -16,6 +16,8 @@ import type { Candidate, Found, Matched, Sought } from './types';
 const SAID_BEFORE = 0.2;
 /** What was only asked speaks less plainly than what was said. */
 const ASKED = 0.5;
+/** What was so at an earlier time is no present finding: it is listed, and goes behind what was only asked. */
+const EARLIER = 0.3;
 /** Of what speaks against by what did not happen. */
 const MILD = 0.5;
 /** Of the best score: what less speaks for is left out. */
@@ -50,7 +52,9 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
   const lexicon = lexiconOf(content.findWords);
   const subjects = subjectsOf(content);
   // A code that belongs to no subject leads nowhere, and is told as unknown.
-  const codesInUse = content.codes.filter(({ id }) => subjects.some(({ codes }) => codes.includes(id)));
+  const codesInUse = content.codes
+    .map((code) => ({ ...code, ofGrowing: subjects.some(({ codeOfGrowing }) => codeOfGrowing === code.id) }))
+    .filter(({ id, ofGrowing }) => ofGrowing || subjects.some(({ codes }) => codes.includes(id)));
   const hitsOf = hitsIn(phrasesOf(content, subjects, lexicon), lexicon);
   const stancesOf = negationIn(content, lexicon);
   const meaning = meaningsOf(content, subjects, lexicon);
@@ -65,7 +69,7 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
       .filter(({ filler }) => !filler)
       .map((term, place) => ({ ...term, place }));
     const inStance = (wanted: Stance) => hitsOf(terms.filter(({ stance }) => stance === wanted));
-    const [said, asked, not] = [inStance('said'), inStance('asked'), inStance('not')];
+    const [said, asked, earlier, not] = [inStance('said'), inStance('asked'), inStance('earlier'), inStance('not')];
     // No Jones fracture says nothing against a pseudo-Jones.
     const notHits = not.hits.filter(({ phrase, whole }) => whole || phrase.of.by !== 'name');
     const denied = deniedIn(not.hits, stances.denied);
@@ -75,17 +79,20 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
         const byNot = notReasons(content.findWords, denied, index, meaning);
         const reasons = [...codeReasons(subject, codesInUse, codes), ...tapReasons(subject, sought), ...met(said.hits)];
         const [forIt, onlyAsked] = [summed([...reasons, ...byNot.matched]), summed(met(asked.hits))];
+        const ofOld = summed(met(earlier.hits));
+        const lessPlain = ASKED * onlyAsked.score + EARLIER * ofOld.score;
         const against = [...met(notHits), ...byNot.against];
         const named = summed(against.filter((each) => !isMild(each))).score;
         const mild = summed(against.filter(isMild)).score;
         const candidate: Candidate = {
           ref: subject.ref,
-          score: Math.max(LEAST_SCORE, forIt.score + ASKED * onlyAsked.score - named - MILD * mild),
+          score: Math.max(LEAST_SCORE, forIt.score + lessPlain - named - MILD * mild),
           matched: forIt.matched,
           asked: onlyAsked.matched,
+          earlier: ofOld.matched,
           against: summed(against).matched,
         };
-        return { candidate, fits: summed(reasons).score + ASKED * onlyAsked.score - named };
+        return { candidate, fits: summed(reasons).score + lessPlain - named };
       })
       // Sorting keeps the order of content among equals.
       .sort((a, b) => b.candidate.score - a.candidate.score);
@@ -100,10 +107,11 @@ export const finderOf = (content: FindContent): ((sought: Sought) => Found) => {
     return {
       candidates,
       apart: apartOf(subjects, first),
-      unknown: [...said.unknown, ...asked.unknown, ...not.unknown],
+      unknown: [...said.unknown, ...asked.unknown, ...earlier.unknown, ...not.unknown],
       unknownCodes,
       denied: spansOf('not'),
       asked: spansOf('asked'),
+      earlier: spansOf('earlier'),
     };
   };
 };

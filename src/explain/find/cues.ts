@@ -1,8 +1,8 @@
-/** The words of a text that say that something is not so, or only ask, and where its clauses end. */
+/** The words of a text that say that something is not so or was so of old, or only ask, and where its clauses end. */
 import type { FindWord } from '../../content/schema';
 import type { Lexicon, Word } from './terms';
 
-type CueKind = 'not' | 'asked' | 'no negation';
+type CueKind = 'not' | 'asked' | 'earlier' | 'no negation';
 export interface Cue {
   readonly is: CueKind;
   readonly texts: readonly string[];
@@ -44,7 +44,8 @@ export const cutOf = (text: string, words: readonly Word[]): Cut => ({
   textAt: (i) => words[i]?.text ?? '',
 });
 
-const isCue = (is: FindWord['is']): is is CueKind => is === 'not' || is === 'asked' || is === 'no negation';
+const isCue = (is: FindWord['is']): is is CueKind =>
+  is === 'not' || is === 'asked' || is === 'earlier' || is === 'no negation';
 
 /** `ends`: words at which a clause ends; a cue that says something by itself has to stand before one, or at the end. */
 export const cuesIn = (

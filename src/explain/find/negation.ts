@@ -1,15 +1,15 @@
 /**
- * What of a text is said to be so, what not to be so, and what was only asked. Words that say so stand in content/find-words.yaml; how
+ * What of a text is said to be so, what not to be so, what was only asked, and what was so at an earlier time. Words that say so stand in content/find-words.yaml; how
  * far each reaches is decided in reach.ts, after the rule of Chapman 2001 (J Biomed Inform 34:301, from memory): on to the end of the
  * clause or the next word of that kind. Anything it takes wrongly is shown to who typed it.
  */
 import type { FindWord } from '../../content/schema';
-import { cuesIn, cutOf } from './cues';
+import { cuesIn, cutOf, type Met } from './cues';
 import type { FindContent } from './phrases';
 import { type Marks, reachIn } from './reach';
 import type { Lexicon, Word } from './terms';
 
-export type Stance = 'said' | 'not' | 'asked';
+export type Stance = 'said' | 'not' | 'asked' | 'earlier';
 
 /** Words that stand together in one stance, as typed. */
 export interface Span {
@@ -18,7 +18,7 @@ export interface Span {
 }
 
 export interface Stances {
-  /** Of each word; null for a word that only negates or asks. */
+  /** Of each word; null for a word that only negates, asks or tells of old. */
   readonly of: readonly (Stance | null)[];
   readonly spans: readonly Span[];
   /** Events that are said not to have been by words that hold nothing else: "no injury". */
@@ -44,12 +44,16 @@ const marksOf = ({ findWords, bones, regions }: FindContent, { wordsOf, termsOf 
     hurting: all('hurting'),
     goesWith: all('goes with'),
     finding: all('finding'),
+    healed: all('healed'),
     imaging: all('imaging'),
     shows: all('shows'),
     places: new Set(named.flatMap((text) => termsOf(text).map((term) => term.text))),
     events: all('event'),
   };
 };
+
+const isWithin = (i: number, [first, end]: readonly [number, number]): boolean => i >= first && i < end;
+const denies = ({ cue }: Met): boolean => (cue.is === 'not' && cue.says === null) || cue.is === 'asked';
 
 export const negationIn = (
   content: FindContent,
@@ -64,10 +68,14 @@ export const negationIn = (
     const of: (Stance | null)[] = words.map(() => 'said');
     const spans: Span[] = [];
     const denied: Stances['denied'][number][] = [];
+    const reached = (by: Met): readonly number[] => words.flatMap((_, i) => (isWithin(i, reach.of(by)) ? [i] : []));
+    // "No previous fracture" denies what would be of old.
+    const taken = new Set(met.flatMap((each) => (denies(each) ? reached(each) : [])));
     for (const each of met) {
       const { cue, from, to } = each;
       if (cue.is === 'no negation') continue;
       of.fill(null, from, to);
+      if (cue.is === 'earlier' && taken.has(from)) continue;
       if (cue.says !== null) {
         const said = words[to - 1]?.said ?? '';
         denied.push({ word: cue.says, said });
@@ -76,6 +84,7 @@ export const negationIn = (
       }
       const [first, end] = reach.of(each);
       if (cue.is === 'not' && reach.takenBack(first, Math.max(end, to))) continue;
+      if (cue.is === 'earlier' && (!reach.names(first, end) || reach.isHowItCame(first, end))) continue;
       of.fill(cue.is, first, end);
       const own = words.slice(first, end);
       const telling = own.filter((word) => !word.filler || marks.degree.has(word.text) || marks.alone.has(word.text));

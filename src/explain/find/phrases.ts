@@ -17,6 +17,8 @@ export interface Subject {
   /** The first is the one it is told of; none: all of its bones. */
   readonly regions: readonly RegionId[];
   readonly codes: readonly CodeId[];
+  /** The code that a break through a growth plate of its bone has. */
+  readonly codeOfGrowing: CodeId | null;
   readonly tellApart: Card['tellApart'];
   readonly mechanisms: readonly string[];
 }
@@ -38,6 +40,7 @@ const ofInjury = (injury: Injury): Subject => ({
   bones: [injury.bone, ...injury.alsoBones],
   regions: [injury.region, ...injury.alsoRegions],
   codes: injury.codes,
+  codeOfGrowing: injury.codeOfGrowing ?? null,
   tellApart: injury.tellApart,
   mechanisms: injury.mechanisms,
 });
@@ -48,6 +51,7 @@ const ofCard = (card: Card): Subject => ({
   bones: card.bones,
   regions: regionsOfCard(card),
   codes: card.codes,
+  codeOfGrowing: null,
   tellApart: card.tellApart,
   mechanisms: [],
 });

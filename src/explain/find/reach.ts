@@ -9,6 +9,7 @@ export interface Marks {
   readonly hurting: ReadonlySet<string>;
   readonly goesWith: ReadonlySet<string>;
   readonly finding: ReadonlySet<string>;
+  readonly healed: ReadonlySet<string>;
   readonly imaging: ReadonlySet<string>;
   readonly shows: ReadonlySet<string>;
   readonly places: ReadonlySet<string>;
@@ -23,16 +24,25 @@ const DEGREE_WITHIN = 3;
 const MOST_TAKING_BACK = 6;
 const JOINS: ReadonlySet<string> = new Set(['or', 'nor']);
 const BEFORE_PLACE: ReadonlySet<string> = new Set(['of', 'in', 'at', 'to']);
+const BEFORE_NOUN: ReadonlySet<string> = new Set(['a', 'an', 'the']);
 
 export interface Reach {
   /** From the first word that a cue reaches to past the last one, whichever side of it they stand on. */
   readonly of: (met: Met) => readonly [first: number, end: number];
   /** Whether what follows says that a picture showed it all the same. */
   readonly takenBack: (first: number, end: number) => boolean;
+  /** Whether what is told of old is a fall or a twist and nothing that heals: then it is how the present injury came. */
+  readonly isHowItCame: (first: number, end: number) => boolean;
+  /** Whether any of these words tells something apart. */
+  readonly names: (first: number, end: number) => boolean;
 }
 
 export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[], marks: Marks): Reach => {
-  const starts = new Set(met.filter(({ cue }) => cue.is !== 'no negation').map(({ from }) => from));
+  const firstsOf = (counts: (each: Met) => boolean): ReadonlySet<number> =>
+    new Set(met.filter(counts).map(({ from }) => from));
+  /** A denial goes on over what is of old, "no previous fracture", and what is of old ends at a denial. */
+  const starts = firstsOf(({ cue }) => cue.is === 'not' || cue.is === 'asked');
+  const startsOld = firstsOf(({ cue }) => cue.is !== 'no negation');
   const ahead = (i: number): boolean => marks.ends.has(textAt(i)) || marks.goesWith.has(textAt(i));
   const isFinding = (i: number): boolean => marks.finding.has(textAt(i));
   const isOfPlace = (i: number): boolean =>
@@ -77,6 +87,7 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
 
   /** Past the last word that a cue reaches. */
   const toAhead = ({ cue, to: from }: Met): number => {
+    const isStart = (i: number): boolean => (cue.is === 'earlier' ? startsOld : starts).has(i);
     if (!goesOn(gaps[from - 1])) return from;
     const verb = textAt(from).endsWith('ly') ? from + 1 : from;
     if (cue.binds === 'next word' || (cue.binds === 'verb' && marks.alone.has(textAt(verb)))) {
@@ -86,7 +97,7 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
     }
     for (let i = from; i < words.length; i++) {
       const listed = i > from && textAt(i) === 'and' && placesGoOn(from, i);
-      if (starts.has(i)) return i;
+      if (isStart(i)) return i;
       if (i > from && ahead(i) && !listed) return marks.hurting.has(textAt(i)) ? beforeHurting(from, i) : i;
       // "Without displacement of the fifth": the bone is meant all the same.
       if (marks.degree.has(textAt(i)) && i - from < DEGREE_WITHIN && !JOINS.has(textAt(i + 1))) return i + 1;
@@ -96,7 +107,10 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
     return words.length;
   };
   /** The first word that a cue behind them reaches. */
-  const toBack = ({ from: to }: Met): number => {
+  const toBack = ({ cue, from: to, to: past }: Met): number => {
+    /** "Fracture of the calcaneus, healed": what is of old or in doubt may stand alone behind a comma. */
+    const isAlone = cue.is !== 'not' && gaps[to - 1] === 'comma' && !goesOn(gaps[past - 1]);
+    const isNear = (i: number): boolean => goesOn(gaps[i - 1]) || (isAlone && i === to);
     const taken = new Set(met.flatMap((each) => (each.to <= to ? [each.to - 1] : [])));
     const isFree = (i: number): boolean => i > 0 && gaps[i - 1] !== 'end' && !taken.has(i - 1);
     /** Where the list of places begins of which the last "and" stands here; null where it is no such list. */
@@ -109,7 +123,7 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
       return first;
     };
     let from = to;
-    while (isFree(from) && goesOn(gaps[from - 1])) {
+    while (isFree(from) && isNear(from)) {
       // "Talus, navicular and cuboid are normal": it is said of each.
       const listed = listFrom(from - 1);
       if (listed !== null) return listed;
@@ -135,6 +149,17 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
   const tells = (first: number, end: number): boolean =>
     words.slice(first, end).some(({ filler, text }) => !filler || marks.finding.has(text));
 
+  const names = (first: number, end: number): boolean => words.slice(first, end).some(({ filler }) => !filler);
+  /** The first that is named is a place: none is in a normal shoe, and of a film only "of the navicular" is one. */
+  const isPlaceFirst = (from: number, end: number): boolean => {
+    if (marks.imaging.has(textAt(from)) && !BEFORE_PLACE.has(textAt(from + 1))) return false;
+    const named = words.slice(from, end).find(({ filler }) => !filler);
+    return named !== undefined && marks.places.has(named.text);
+  };
+  /** An adjective before its noun: "with a normal calcaneus". */
+  const isBeforeNoun = (i: number): boolean =>
+    goesOn(gaps[i - 1]) && (marks.goesWith.has(textAt(i - 1)) || BEFORE_NOUN.has(textAt(i - 1)));
+
   return {
     of: (each) => {
       const { cue, from, to } = each;
@@ -142,11 +167,28 @@ export const reachIn = ({ words, gaps, colons, textAt }: Cut, met: readonly Met[
       // "Lisfranc: negative": alone behind a colon.
       if (cue.is === 'not' && endsClause && colons.has(from - 1)) return [clauseFrom(from), from];
       if (colons.has(to - 1) && (cue.behind ? begins : cue.is === 'asked')) return [to, underHeading(to)];
-      if (!cue.behind) return [to, toAhead(each)];
+      if (!cue.behind) {
+        const end = toAhead(each);
+        if (cue.binds !== 'either side' || names(to, end)) return [to, end];
+        // "Calcaneus: old fracture"; "Jones fracture, old".
+        if (colons.has(from - 1)) return [clauseFrom(from), from];
+        return goesOn(gaps[end - 1]) ? [to, end] : [toBack(each), from];
+      }
       const first = toBack(each);
+      const [stands, goes] = [tells(first, from), goesOn(gaps[to - 1])];
       // "MRI ruled out a Jones fracture": what stands before it is the picture.
-      if (cue.binds === 'either side' && !tells(first, from) && goesOn(gaps[to - 1])) return [to, toAhead(each)];
+      if (cue.binds === 'either side' && !stands && goes) return [to, toAhead(each)];
+      if (cue.binds === 'noun' && goes && (!stands || isBeforeNoun(from))) {
+        const end = toAhead(each);
+        // Normal shoes, or a normal film, say nothing of a place of the foot.
+        return isPlaceFirst(to, end) ? [to, end] : [to, to];
+      }
       return [first, from];
+    },
+    names,
+    isHowItCame: (first, end) => {
+      const told = words.slice(first, end).map(({ text }) => text);
+      return told.some((text) => marks.events.has(text)) && !told.some((text) => marks.healed.has(text));
     },
     takenBack: (first, end) => {
       // What was looked for is something that a picture shows.

@@ -3,12 +3,21 @@ import type { Code } from '../../content/schema';
 import type { CodeId, Side } from '../../ids';
 import { type CodedVisit, visitOf } from './coded-visit';
 
+/** What a code of a break through a growth plate says of its type, after Salter and Harris. */
+export const GROWTH_PLATE_TYPES = ['notStated', 'I', 'II', 'III', 'IV', 'other'] as const;
+export type GrowthPlateType = (typeof GROWTH_PLATE_TYPES)[number];
+
+/** `ofGrowing`: some injury names it for those who still grow; then the last character of its root is the type. */
+export type CodeInUse = Code & { readonly ofGrowing: boolean };
+
 export interface CodeRead {
   readonly code: CodeId;
   readonly said: string;
   readonly side: Side | null;
   readonly displaced: boolean | null;
   readonly visit: CodedVisit | null;
+  /** Null: no code of a growth plate. */
+  readonly growing: GrowthPlateType | null;
   /** The typed code names this root or more; false while it is only the beginning of it. */
   readonly whole: boolean;
 }
@@ -36,10 +45,27 @@ const nextRead = ({ next }: Code, letter: string): Pick<CodeRead, 'side' | 'disp
   return null;
 };
 
+const TYPE_DIGITS: Readonly<Record<string, GrowthPlateType>> = {
+  '0': 'notStated',
+  '1': 'I',
+  '2': 'II',
+  '3': 'III',
+  '4': 'IV',
+  '9': 'other',
+};
+/** Null where it ends before its type, has one that the list has not, or is another code. */
+const typeIn = (said: string, root: string): GrowthPlateType | null => {
+  const digit = said.charAt(root.length - 1);
+  return said.startsWith(root.slice(0, -1)) && Object.hasOwn(TYPE_DIGITS, digit) ? (TYPE_DIGITS[digit] ?? null) : null;
+};
+
 /** Null where the typed code is another one. The visit tells no injury apart, but a letter that the list has not is no code of it. */
-export const readCode = (code: Code, typed: string): CodeRead | null => {
-  const [said, root] = [bare(typed), bare(code.root)];
-  const open = { code: code.id, said: typed, side: null, displaced: null, visit: null };
+export const readCode = (code: CodeInUse, typed: string): CodeRead | null => {
+  const root = bare(code.root);
+  const type = code.ofGrowing ? typeIn(bare(typed), root) : null;
+  const said = type === null ? bare(typed) : root + bare(typed).slice(root.length);
+  const growing = code.ofGrowing ? (type ?? 'notStated') : null;
+  const open = { code: code.id, said: typed, side: null, displaced: null, visit: null, growing };
   if (root.startsWith(said)) return { ...open, whole: root === said };
   if (!said.startsWith(root)) return null;
   const read = nextRead(code, said.charAt(root.length));
@@ -56,7 +82,7 @@ const SPLIT =
   /(?<![0-9a-z])([a-z]\d[0-9a-z])(?: (?=\d{3})|[,.])(\d{1,3})(?: (\d{1,2}[a-z]|[a-z](?=\s*(?:$|[,.;:)])))|([a-z]))?(?![0-9a-z])/gi;
 
 /** A code that was written in pieces, in one, where that is one of these: "S92 354 A", "S92,354A". */
-export const codesJoined = (words: string, codes: readonly Code[]): string =>
+export const codesJoined = (words: string, codes: readonly CodeInUse[]): string =>
   words.replace(SPLIT, (typed: string, category: string, more: string, behindSpace = '', visit = '') => {
     const whole = `${category}.${more}${behindSpace}${visit}`;
     return codes.some((code) => readCode(code, whole)?.whole === true) ? whole : typed;
@@ -69,7 +95,7 @@ export interface CodesTyped {
   readonly rest: string;
 }
 
-export const codesTyped = (words: string, codes: readonly Code[]): CodesTyped => {
+export const codesTyped = (words: string, codes: readonly CodeInUse[]): CodesTyped => {
   const typed = [...new Set(words.match(TYPED) ?? [])];
   const known = typed.filter((each) => codes.some((code) => readCode(code, each) !== null));
   const unknown = typed.filter((each) => !known.includes(each) && SURELY_A_CODE.test(each));

@@ -2,11 +2,11 @@
  * Why an injury is a candidate, and how much each reason weighs. Rules of ranking, not of medicine: the weights say which kind of word
  * speaks more plainly for one injury.
  */
-import type { Code, FindWord } from '../../content/schema';
+import type { FindWord } from '../../content/schema';
 import type { Hit } from './hits';
 import type { Meaning } from './meanings';
 import type { Subject } from './phrases';
-import { readCode } from './read-code';
+import { type CodeInUse, readCode } from './read-code';
 import type { Matched, Sought } from './types';
 
 export interface Reason {
@@ -62,10 +62,14 @@ export const wordReasons = (
 
 const NO_WORDS: ReadonlySet<number> = new Set();
 
-export const codeReasons = (subject: Subject, codes: readonly Code[], typed: readonly string[]): readonly Reason[] =>
+export const codeReasons = (
+  subject: Subject,
+  codes: readonly CodeInUse[],
+  typed: readonly string[],
+): readonly Reason[] =>
   typed.flatMap((each): readonly Reason[] => {
     const read = codes
-      .filter(({ id }) => subject.codes.includes(id))
+      .filter(({ id }) => subject.codes.includes(id) || subject.codeOfGrowing === id)
       .flatMap((code) => readCode(code, each) ?? [])
       .sort((a, b) => Number(b.whole) - Number(a.whole))[0];
     if (read === undefined) return [];

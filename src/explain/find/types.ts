@@ -2,6 +2,7 @@
 import type { Evidence, Other, Tellings } from '../../content/schema';
 import type { BoneId, CardId, CodeId, InjuryId, RegionId, Side } from '../../ids';
 import type { CodedVisit } from './coded-visit';
+import type { GrowthPlateType } from './read-code';
 
 export interface Sought {
   /** Free words, a sentence of a report, a code; as typed. */
@@ -39,6 +40,8 @@ export type Matched =
       readonly side: Side | null;
       readonly displaced: boolean | null;
       readonly visit: CodedVisit | null;
+      /** A break through a growth plate of its bone, which has codes of its own, and of which type; null: no such code. */
+      readonly growing: GrowthPlateType | null;
     }
   /** What is said not to be so speaks for what a line of content/find-words.yaml means. */
   | { readonly by: 'not'; readonly said: string; readonly word: string }
@@ -52,6 +55,8 @@ export interface Candidate {
   readonly matched: readonly Matched[];
   /** Met by words that only ask. */
   readonly asked: readonly Matched[];
+  /** Met by words that tell of an earlier time. */
+  readonly earlier: readonly Matched[];
   /** Met by words that are said not to be so. */
   readonly against: readonly Matched[];
 }
@@ -73,7 +78,8 @@ export interface Found {
   readonly unknown: readonly string[];
   /** What looks like a code and is none of those told here. */
   readonly unknownCodes: readonly string[];
-  /** What was understood as not so, and as only asked; as typed. */
+  /** What was understood as not so, as only asked, and as of an earlier time; as typed. */
   readonly denied: readonly string[];
   readonly asked: readonly string[];
+  readonly earlier: readonly string[];
 }

@@ -33,6 +33,11 @@ const Why = ({ candidate }: { readonly candidate: Candidate }) => {
           <small>{say('seek.askedOnly')}</small> {textOf(matched)}
         </li>
       ))}
+      {candidate.earlier.map((matched) => (
+        <li key={`earlier ${matched.by} ${textOf(matched)}`}>
+          <small>{say('seek.earlierOnly')}</small> {textOf(matched)}
+        </li>
+      ))}
       {oncePerWord(candidate.against).map((matched) => (
         <li key={`against ${matched.by} ${textOf(matched)}`}>
           <small>{say('seek.against')}</small> {textOf(matched)}

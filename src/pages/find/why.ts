@@ -33,14 +33,19 @@ const boneWords = ({ content, reader }: Tongue, id: BoneId): string => {
 /** Not displaced is said outright; displaced is also what the list codes where nothing was stated. */
 const codeWords = (
   { content, say }: Tongue,
-  { code, side, displaced, visit }: Extract<Matched, { by: 'code' }>,
-): string =>
-  say('seek.codeSays', {
-    title: content.codes.find(({ id }) => id === code)?.title ?? code,
+  { code, side, displaced, visit, growing }: Extract<Matched, { by: 'code' }>,
+): string => {
+  const record = content.codes.find(({ id }) => id === code);
+  const title = record?.title ?? code;
+  const type = growing === null || growing === 'notStated' ? null : say(`seek.growthPlate.${growing}`);
+  const ofGrowing = { title, root: record?.root ?? code, type: type ?? '' };
+  return say('seek.codeSays', {
+    title: growing === null ? title : say('seek.codeOfGrowing', ofGrowing),
     side: side === null ? '' : say(side === 'right' ? 'seek.codeRight' : 'seek.codeLeft'),
     displaced: displaced === null ? '' : say(displaced ? 'seek.codeDisplaced' : 'seek.codeNotDisplaced'),
     visit: visit === null ? '' : say('seek.codeVisit', { visit: say(`seek.visit.${visit}`) }),
   });
+};
 
 const partWords = ({ content, reader }: Tongue, id: RegionId): string => {
   const region = content.regions.find((each) => each.id === id);

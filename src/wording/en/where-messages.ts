@@ -152,13 +152,13 @@ export const WHERE_SENTENCES = {
   code: {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
-    study: 'ICD-10-CM {code} ({title}; {visit}), edition {edition}.{healing} Check the current edition.',
+    study: '{if}ICD-10-CM {code} ({title}; {visit}), edition {edition}.{rests}{healing} Check the current edition.',
   },
   'code.assumed': {
     patient: 'Code: {code}',
     broadcast: 'Code: {code}',
     study:
-      'ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}.{healing} Check the current edition.',
+      '{if}ICD-10-CM {code} ({title}; {visit}), edition {edition}; by the rules of the list, {assumed}.{rests}{healing} Check the current edition.',
   },
   codesBeside: {
     patient: 'Codes: {codes}',
@@ -257,20 +257,83 @@ export const WHERE_SENTENCES = {
   'code.healingNotStated': {
     patient: 'Of how the bone heals nothing is stated.',
     broadcast: 'Of how the bone heals nothing is stated.',
-    study:
-      'Of how the bone heals nothing is stated. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+    study: 'Of how the bone heals nothing is stated.',
   },
   'code.healingDisputed': {
     patient: 'Follow-ups differ on how the bone heals.',
     broadcast: 'Follow-ups differ on how the bone heals.',
-    study:
-      'Follow-ups differ on how the bone heals. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+    study: 'Follow-ups differ on how the bone heals.',
   },
   'code.healingReported': {
     patient: 'How the bone heals is only reported.',
     broadcast: 'How the bone heals is only reported.',
+    study: 'How the bone heals is only reported.',
+  },
+  'code.if.reported': {
+    patient: 'If the reports are right: ',
+    broadcast: 'If the reports are right: ',
+    study: 'If the reports are right: ',
+  },
+  'code.if.inferred': {
+    patient: 'If what is inferred here is right: ',
+    broadcast: 'If what is inferred here is right: ',
+    study: 'If what is inferred here is right: ',
+  },
+  'code.notConfirmed': {
+    patient: 'Not confirmed: {parts}.',
+    broadcast: 'Not confirmed: {parts}.',
+    study: 'Not confirmed: {parts}.',
+  },
+  'code.unlessConfirmed': {
+    patient:
+      'As long as nobody confirms that it is not displaced, the rule of the list for displacement not stated gives {code}.',
+    broadcast:
+      'As long as nobody confirms that it is not displaced, the rule of the list for displacement not stated gives {code}.',
     study:
-      'How the bone heals is only reported. D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+      'As long as nobody confirms that it is not displaced, the rule of the list for displacement not stated gives {code}.',
+  },
+  'code.part.class': {
+    patient: 'the class',
+    broadcast: 'the class',
+    study: 'the class',
+  },
+  'code.part.bone': {
+    patient: 'the bone',
+    broadcast: 'the bone',
+    study: 'the bone',
+  },
+  'code.part.measures': {
+    patient: 'what was measured',
+    broadcast: 'what was measured',
+    study: 'what was measured',
+  },
+  'code.part.displacement': {
+    patient: 'displacement',
+    broadcast: 'displacement',
+    study: 'displacement',
+  },
+  'code.part.side': {
+    patient: 'the side',
+    broadcast: 'the side',
+    study: 'the side',
+  },
+  'code.part.followUps': {
+    patient: 'the follow-ups',
+    broadcast: 'the follow-ups',
+    study: 'the follow-ups',
+  },
+  'code.letters': {
+    patient:
+      'D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). {malunion}No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+    broadcast:
+      'D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). {malunion}No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+    study:
+      'D: the bone heals as usual. G: it heals late (delayed union). K: it does not unite (nonunion). {malunion}No number of weeks parts them for all; whoever codes decides, by what the record says of the bone.',
+  },
+  'code.letters.malunion': {
+    patient: 'P: it has united out of place (malunion). ',
+    broadcast: 'P: it has united out of place (malunion). ',
+    study: 'P: it has united out of place (malunion). ',
   },
   'code.ifReported': {
     patient: 'If the report is right: {code}.',

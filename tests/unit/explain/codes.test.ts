@@ -319,3 +319,114 @@ describe('what a class rests on', () => {
     expect(told.some((text) => text.includes('4.96 mm'))).toBe(true);
   });
 });
+
+describe('a code is as sure as the least sure of what it rests on', () => {
+  const FOUND: Stated = ['followUp', { finding: 'united', on: '2026-05-02' as IsoDate }, REPORTED];
+  const codeOf = (...stated: readonly Stated[]) => {
+    const explanation = explained(caseOf(...stated));
+    const finding = findingNamed(explanation, 'where.code');
+    if (finding?.message.id !== 'code') throw new Error('no code');
+    const sentence = wordFinding(content, explanation, finding, 'study');
+    return { finding, args: finding.message.args, said: plainText(sentence), stamp: sentence.stamp };
+  };
+  const told = ([subject, value]: Stated): Stated => [subject, value, REPORTED] as unknown as Stated;
+  const ALL: readonly Stated[] = [SHAFT, ['side', 'right'], displaced(false)];
+
+  test('all of it only reported: hedge, stamp, confidence and all claims behind it', () => {
+    const { finding, said, stamp } = codeOf(...ALL.map((each) => told(each)), FOUND);
+    expect(said).toMatch(/^If the reports are right: ICD-10-CM S92\.354D, S92\.354G or S92\.354K /);
+    expect(said).toContain('Not confirmed: the class, displacement, the side and the follow-ups.');
+    expect(stamp).toBe('reported');
+    expect(finding.confidence).toEqual({ level: 'reported', reason: { by: 'claim', status: 'reported' } });
+    expect(finding.basis.claims).toHaveLength(4);
+  });
+
+  test('all of it confirmed: neither', () => {
+    const { said, stamp, args } = codeOf(...ALL);
+    expect(said).toMatch(/^ICD-10-CM S92\.354A /);
+    expect(said).not.toContain('onfirm');
+    expect(stamp).toBe('confirmed');
+    expect(args).toMatchObject({ notConfirmed: [], unlessConfirmed: null });
+  });
+
+  test.each([
+    [0, 'class', 'the class'],
+    [1, 'side', 'the side'],
+    [2, 'displacement', 'displacement'],
+  ] as const)('one claim that is only reported is enough, and which it is is said: %s', (at, part, words) => {
+    const { said, stamp, args } = codeOf(...ALL.map((each, i) => (i === at ? told(each) : each)));
+    expect(args.notConfirmed).toEqual([part]);
+    expect(stamp).toBe('reported');
+    expect(said).toMatch(/^If the reports are right: /);
+    expect(said).toContain(`Not confirmed: ${words}.`);
+  });
+
+  test('not displaced that is only reported turns no character silently: what the list gives without it stands beside', () => {
+    const { said } = codeOf(SHAFT, ['side', 'right'], told(displaced(false)));
+    expect(said).toMatch(/^If the reports are right: ICD-10-CM S92\.354A .*nobody confirms .*gives S92\.351A\./);
+    expect(codeOf(SHAFT, ['side', 'right'], told(displaced(true))).args.unlessConfirmed).toBeNull();
+  });
+
+  test('a class that follows from the place is inferred, and its code no surer', () => {
+    const zone: Stated = ['place', { by: 'region', region: 'mt5-zone-1' as never }];
+    const { said, stamp } = codeOf(['bone', 'metatarsal5' as never], zone, ['side', 'right'], displaced(false));
+    expect(stamp).toBe('inferred');
+    expect(said).toMatch(/^If what is inferred here is right: /);
+  });
+
+  test('displacement does not count where the code says nothing of it', () => {
+    const stress: Stated = ['injury', idOf<InjuryId>('mt2-base-stress')];
+    expect(codeOf(stress, ['side', 'right'], told(displaced(false))).stamp).toBe('confirmed');
+  });
+
+  test('what was measured counts where the class decides', () => {
+    const { args } = codeOf(LISFRANC, ['side', 'right'], told(gap(3)), arch(0));
+    expect(args.notConfirmed).toEqual(['measures']);
+    expect(args.claim.status).toBe('reported');
+  });
+
+  test('a later visit is as sure as the surest follow-up that tells of one', () => {
+    const tender: Stated = ['followUp', { finding: 'tender', on: '2026-05-02' as IsoDate }];
+    expect(codeOf(...ALL, tender).stamp).toBe('confirmed');
+    expect(codeOf(...ALL, told(tender)).args.notConfirmed).toEqual(['followUps']);
+  });
+
+  test('a what-if rests on no report, and has no stamp', () => {
+    const place = { by: 'region', region: 'mt5-zone-1' as never } as const;
+    const explanation = explained(caseOf(told(displaced(false))), { place });
+    const finding = findingNamed(explanation, 'where.code');
+    if (finding === undefined) throw new Error('no code');
+    const sentence = wordFinding(content, explanation, finding, 'study');
+    expect(sentence).toMatchObject({ whatIf: true, stamp: null });
+    expect(plainText(sentence)).not.toMatch(/reports are right|inferred here|nobody confirms/);
+  });
+
+  test.each(['alsoNumbered', 'codeOfGrowing'])('what else follows of a class rests on its claim: %s', (id) => {
+    const file = caseOf(told(SHAFT), ['ageBand', '12-17']);
+    const finding = findingNamed(explained(file), `where.${id}`);
+    const claim = file.claims.find(({ subject }) => subject === 'injury');
+    expect(finding?.basis.claims).toContain(claim?.id);
+    expect(['reported', 'uncertain']).toContain(finding?.confidence.level);
+  });
+
+  test('a report takes back nothing that is confirmed, neither a gap nor the word that the joint is in line', () => {
+    const codesOf = (...stated: readonly Stated[]) =>
+      coded(LISFRANC, ...stated, arch(0)).map(({ text, assumed }) => ({
+        text,
+        gapFirst: assumed.includes('gapFirst'),
+      }));
+    expect(codesOf(displaced(false), told(gap(3)))).toEqual([{ text: 'S93.621A', gapFirst: false }]);
+    expect(codesOf(told(displaced(true)), gap(0.5))).toEqual([{ text: 'S93.621A', gapFirst: false }]);
+    expect(codesOf(told(displaced(false)), gap(3)).map(({ text }) => text)).toEqual(['S93.321A', 'S93.324A']);
+    const { stamp, args } = codeOf(LISFRANC, ['side', 'right'], displaced(false), told(gap(3)), arch(0));
+    expect({ stamp, notConfirmed: args.notConfirmed }).toEqual({ stamp: 'confirmed', notConfirmed: [] });
+  });
+
+  test('a malunion that is only reported has its letter told with the others', () => {
+    const malunion: Stated = ['followUp', { finding: 'malunion', on: '2026-05-02' as IsoDate }, REPORTED];
+    expect(codeOf(...ALL, malunion).said).toMatch(
+      /S92\.354P .*only reported\. D: .*G: .*K: .*P: it has united out of place/,
+    );
+    expect(codeOf(...ALL, FOUND).said).not.toContain('P:');
+  });
+});

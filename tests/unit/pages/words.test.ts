@@ -18,7 +18,7 @@ import { readContent } from '../../../src/cli/read-content';
 import { URGENCIES } from '../../../src/content';
 import { strand } from '../../../src/content/schema';
 import { TOPICS } from '../../../src/content/source-uses';
-import { CODED_VISITS } from '../../../src/explain/find';
+import { CODED_VISITS, GROWTH_PLATE_TYPES } from '../../../src/explain/find';
 import { AGE_BANDS, ENDPOINTS, FILM_MEASURES, LEVELS, QUESTION_IDS, READERS } from '../../../src/ids';
 import { HEARD } from '../../../src/pages/case/way-in';
 import { MARK_NAMES } from '../../../src/pages/evidence/mark-names';
@@ -113,6 +113,10 @@ const made = new Set([
   ...each('heard', HEARD),
   ...each('seek.by', MATCHED_BY),
   ...each('seek.visit', CODED_VISITS),
+  ...each(
+    'seek.growthPlate',
+    GROWTH_PLATE_TYPES.filter((type) => type !== 'notStated'),
+  ),
   ...each('centre', ['mean', 'median']),
   ...each('centre.plain', ['mean', 'median']),
   ...each('event', ['failure', 'nonunion', 'delayedUnion', 'union', 'refracture', 'returned', 'notReturned']),

@@ -25,6 +25,34 @@ test.each([
   expect(search(typed)).toMatchObject({ unknown: [], unknownCodes: [] });
 });
 
+describe('codes of a growth plate lead to the injuries whose record names them', () => {
+  const naming = (code: string) => content.injuries.filter((each) => each.codeOfGrowing === code).map(({ id }) => id);
+
+  test.each([
+    ['S99.101A', 's99-10', { side: 'right', visit: 'firstClosed', growing: 'notStated' }],
+    ['S99.10', 's99-10', { side: null, visit: null, growing: 'notStated' }],
+    ['s99.1', 's99-10', { side: null, visit: null, growing: 'notStated' }],
+    ['S99.122K', 's99-10', { side: 'left', visit: 'nonunion', growing: 'II' }],
+    ['S99.199', 's99-10', { side: null, visit: null, growing: 'other' }],
+    ['S99.002A', 's99-00', { side: 'left', visit: 'firstClosed', growing: 'notStated' }],
+    ['S99.04', 's99-00', { side: null, visit: null, growing: 'IV' }],
+  ])('%s', (typed, code, says) => {
+    expect(naming(code).length).toBeGreaterThan(0);
+    expect(idsFor(typed).sort()).toEqual(naming(code).sort());
+    expect(search(typed)).toMatchObject({ unknown: [], unknownCodes: [] });
+    for (const { matched } of search(typed).candidates)
+      expect(matched).toEqual([{ by: 'code', said: typed, code, displaced: null, ...says }]);
+  });
+
+  test.each(['S99.151A', 'S99.103A', 'S99.201A', 'S99.101Z'])('%s is none of them', (typed) => {
+    expect(search(typed)).toMatchObject({ candidates: [], unknownCodes: [typed] });
+  });
+
+  test('another code says nothing of a growth plate', () => {
+    expect(search('S92.351A').candidates[0]?.matched).toMatchObject([{ by: 'code', growing: null }]);
+  });
+});
+
 test('the beginning of a code finds all that it may become', () => {
   const talus = idsFor('S92.1');
   expect(talus).toEqual(expect.arrayContaining(withCode('s92-11')));

@@ -58,6 +58,13 @@ const REPORT: readonly Line[] = [
   ['Comminuted fracture of the distal phalanx of the great toe.', ['hallux']],
   ['Oblique fracture of the proximal phalanx of the fifth toe.', ['lesser-toes']],
   ['Plantar plate tear of the first MTP joint.', ['first-mtp-plantar-plate']],
+  ['Midfoot swelling, unlikely to be a Lisfranc injury. Fracture of the cuboid.', ['cuboid']],
+  ['Low suspicion for Lisfranc injury. Stress fracture of the navicular.', ['navicular-stress']],
+  ['Fracture of the talar neck with an unremarkable calcaneus.', ['talar-neck']],
+  ['Normal alignment of the Lisfranc joint. Cuboid fracture.', ['cuboid']],
+  ['History of calcaneus fracture. Acute fracture of the cuboid.', ['cuboid']],
+  ['Old healed Jones fracture, acute fracture of the cuboid.', ['cuboid']],
+  ['Calcaneus fracture, healed. Navicular stress fracture.', ['navicular-stress']],
   ['Apophysis of the fifth metatarsal base, normal variant in a child; no fracture', ['mt5-apophysis']],
 ];
 
@@ -105,8 +112,68 @@ describe('nothing is found', () => {
     'No acute fracture or dislocation. Lisfranc alignment maintained.',
     'Talus, navicular and cuboid are normal',
     'Calcaneus and talus intact.',
+    'unlikely to be a Lisfranc injury',
+    'unlikely Lisfranc',
+    'no longer Lisfranc',
+    'improbable Jones fracture',
+    'Jones fracture is not likely',
+    'unremarkable calcaneus',
+    'normal calcaneus',
+    'intact calcaneus',
+    'no previous Jones fracture',
   ])('%s', (words) => {
     expect(idsFor(words)).toEqual([]);
+  });
+});
+
+describe('in doubt, or of an earlier time: listed as such, and not as found', () => {
+  test.each<[words: string, as: 'asked' | 'earlier', what: string, id: string]>([
+    ['low suspicion for Lisfranc', 'asked', 'Lisfranc', 'lisfranc'],
+    ['Jones fracture, low suspicion', 'asked', 'Jones', 'mt5-metaphyseal'],
+    ['doubtful Lisfranc', 'asked', 'Lisfranc', 'lisfranc'],
+    ['Lisfranc injury is doubtful', 'asked', 'Lisfranc', 'lisfranc'],
+    ['less likely Jones fracture', 'asked', 'Jones', 'mt5-metaphyseal'],
+    ['history of calcaneus fracture', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
+    ['old calcaneus fracture', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
+    ['previous Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
+    ['prior Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
+    ['my Jones fracture healed well', 'earlier', 'Jones', 'mt5-metaphyseal'],
+    ['healed Jones fracture', 'earlier', 'Jones', 'mt5-metaphyseal'],
+    ['Calcaneus: old fracture', 'earlier', 'Calcaneus', 'calcaneus-intra-articular'],
+    ['calcaneus previously fractured', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
+    ['the fracture of the calcaneus has healed', 'earlier', 'calcaneus', 'calcaneus-intra-articular'],
+    ['I had a Jones fracture two years ago', 'earlier', 'Jones', 'mt5-metaphyseal'],
+  ])('%s', (words, as, what, id) => {
+    const found = search(words);
+    expect({ denied: found.denied, [as]: found[as] }).toEqual({ denied: [], [as]: [what] });
+    const candidate = found.candidates.find(({ ref }) => (ref.id as string) === id);
+    expect(candidate?.matched).toEqual([]);
+    expect(candidate?.[as].length).toBeGreaterThan(0);
+    const plain = search(what).candidates.find(({ ref }) => (ref.id as string) === id);
+    expect(candidate?.score ?? 0).toBeLessThan(plain?.score ?? 0);
+  });
+
+  test.each([
+    'history of a fall on the heel',
+    'history of twisting, outer edge',
+    '10 year old boy with heel pain',
+    '3 week old Jones fracture',
+    '19 yr old with heel pain',
+    'winger with a Jones fracture unlikely to return this season',
+    'the navicular has not healed',
+    'pain prior to the fall, heel',
+    'he can no longer play with a Jones fracture',
+    'the fifth metatarsal, hurt in the previous match',
+    'doubtful for Saturday, Jones fracture',
+    'heel pain, normal X-ray',
+    'normal X-ray heel pain',
+    'sore in normal shoes under the big toe',
+    'intact skin over a calcaneus fracture',
+    '23-year-old midfielder with a Lisfranc injury',
+  ])('but is present: %s', (words) => {
+    const { denied, asked, earlier, candidates } = search(words);
+    expect({ denied, asked, earlier }).toEqual({ denied: [], asked: [], earlier: [] });
+    expect(candidates[0]?.matched.length).toBeGreaterThan(0);
   });
 });
 
