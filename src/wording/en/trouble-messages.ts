@@ -63,7 +63,7 @@ export const TROUBLE_PARTS = {
   fewBreaks: ' That is too few breaks to be sure.',
   'range.groups': ' It differs by study, {groups} groups were counted.',
   'range.sizes': ' In each were {size} {unit}.',
-  'range.sizeOfOne': ' In one were {size} {unit}. How many were in {others} we did not read.',
+  'range.sizeOfOne': ' In one were {size} {unit}. What we read does not say how many were in {others}.',
   'range.sizesOfSome': ' As far as we read, in each were {size} {unit}.',
   'range.fromTo': '{smallest} to {largest}',
   'range.people': 'people',

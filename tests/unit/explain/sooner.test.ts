@@ -22,14 +22,14 @@ it('zone 3 after a screw: match play after 3.6 weeks in college athletes, runnin
   // 3.6 weeks: Watson 2020, as content/studies.yaml has it; week 12: the stages of the injury after a screw.
   expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'screw')).toContainEqual(
     expect.stringMatching(
-      /^These people were back at 3\.6 to [\d.]+ weeks\. In your plan running usually starts in week \d+\./,
+      /^Their usual time was 3\.6 to [\d.]+ weeks\. In your plan running usually starts in week \d+, and sport/,
     ),
   );
 });
 
 it('zone 3 in a cast: 12 weeks to sport end with the step before whole weight, and running has no week', () => {
   expect(told('mt5-zone-3', 'mt5-proximal-shaft', 'cast-nwb')).toEqual([
-    'These people were back at about 12 weeks. In your plan “put more weight on it” usually lasts until week 12. Your steps come first.',
+    'Their usual time was about 12 weeks. In your plan “put more weight on it” usually lasts until week 12. Sport comes after that.',
   ]);
 });
 

@@ -143,7 +143,7 @@ test('weeks told class by class that are sooner than running usually begins are 
   );
   const finding = findingNamed(explanation, 'back.classSooner');
   expect(finding === undefined ? '' : plainText(wordFinding(content, explanation, finding, 'patient'))).toMatch(
-    /^These people were back at 4 to 9\.1 weeks\. In your plan running usually starts in week 12\./,
+    /^Their usual time was 4 to 9\.1 weeks\. In your plan running usually starts in week 12, and sport/,
   );
 });
 
