@@ -117,15 +117,13 @@ export const STAGE_SENTENCES = {
     study: 'Weight by the stage, which is not stated: as last ordered by the treating clinician.',
   },
   'backSooner.begins': {
-    patient:
-      'Their usual time was {weeks}. In your plan running usually starts in {from}, and sport comes after that.',
+    patient: 'Their usual time was {weeks}. In your plan running usually starts in {from}, and sport comes after that.',
     broadcast: 'Back at {weeks} is early: running usually starts in {from}, and not everybody waited.',
     study:
       'Centres of {weeks} {until} are not later than the usual start of running ({from}): those people did not go by these stages.',
   },
   'backSooner.goesOn': {
-    patient:
-      'Their usual time was {weeks}. In your plan “{stage}” usually lasts until {from}. Sport comes after that.',
+    patient: 'Their usual time was {weeks}. In your plan “{stage}” usually lasts until {from}. Sport comes after that.',
     broadcast: 'Back at {weeks} is early: “{stage}” usually lasts until {from}, and not everybody waited.',
     study:
       'Centres of {weeks} {until} are not later than the usual end of “{stage}” ({from}), which comes before running: those people did not go by these stages.',
