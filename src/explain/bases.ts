@@ -8,6 +8,7 @@ import type { Compute } from './build';
 import * as claims from './claims';
 import { type Context, contextOf } from './context';
 import * as contradictions from './contradictions';
+import * as disputed from './disputed-class';
 import * as factors from './factor-findings';
 import * as films from './film-scores';
 import * as forecast from './forecast-computes';
@@ -22,11 +23,14 @@ import * as repeated from './repeated';
 import * as review from './review-findings';
 import * as sooner from './sooner';
 import * as stages from './stage-computes';
+import * as apart from './stands-apart';
+import * as stations from './station-computes';
 import * as supports from './support-computes';
 import * as texts from './texts';
 import * as timetable from './timetable';
 import * as troubles from './troubles';
 import type { Basis } from './types';
+import * as unfit from './unfit-measures';
 import * as where from './where-computes';
 import * as why from './why';
 
@@ -47,6 +51,7 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     repeated,
     back,
     depends,
+    disputed,
     factors,
     films,
     review,
@@ -56,6 +61,9 @@ const registry: ReadonlyMap<string, AnyCompute> = new Map(
     timetable,
     sooner,
     stages,
+    apart,
+    stations,
+    unfit,
     claims,
     texts,
     troubles,

@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { prepareAnatomy } from '../../../src/anatomy';
 import { factsOf } from '../../../src/cases';
@@ -26,6 +28,16 @@ describe.each(DEMOS)('demo %s', (name) => {
 describe('registry', () => {
   it('refuses a computation that nobody registered', () => {
     expect(() => rerun({ compute: 'made.up', inputs: {} }, content, foot)).toThrow(RangeError);
+  });
+
+  it('holds every computation that the folder defines, so that each basis can run again', () => {
+    const folder = fileURLToPath(new URL('../../../src/explain', import.meta.url));
+    const defined = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .flatMap((name) => [...readFileSync(`${folder}/${name}`, 'utf8').matchAll(/\bcompute\(\s*'([^']+)'/g)])
+      .map(([, id]) => id);
+    expect(defined.length).toBeGreaterThan(100);
+    expect(defined.filter((id) => id === undefined || !COMPUTE_IDS.includes(id))).toEqual([]);
   });
 
   it('holds each id once', () => {
