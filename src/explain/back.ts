@@ -19,11 +19,12 @@ import { factorFindings } from './factor-findings';
 import { markOf, studiesOf } from './figures';
 import { scoreFindings } from './film-scores';
 import type { CaseForecast } from './forecast';
+import { forecastSecond } from './forecast-computes';
 import { scoredFindings } from './kept-forecasts';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
 import { reviewFindings } from './review-findings';
-import { isSecond } from './second-treatment';
+import { isAnew, isSecond } from './second-treatment';
 import { mayGrow, type Situation } from './situation';
 import { runningFindings } from './sooner';
 import { stageFindings } from './stages';
@@ -31,15 +32,14 @@ import { textFinding } from './texts';
 import { timetableFindings } from './timetable';
 import type { Finding } from './types';
 
-const behind = (f: Finding): Finding =>
-  f.depth === 'sentence' && f.message.id !== 'forecastSecond' ? { ...f, depth: 'more' } : f;
+const behind = (f: Finding): Finding => (f.depth === 'sentence' ? { ...f, depth: 'more' } : f);
 
 /** Behind slow healing: no day is counted from weeks that do not hold, and odds that know of it stay near. */
 const behindSlow = (f: Finding): readonly Finding[] =>
   f.message.id === 'backDates'
     ? []
     : f.depth === 'sentence'
-      ? [{ ...f, depth: f.message.id === 'forecastProblem' || f.message.id === 'forecastSecond' ? 'claim' : 'more' }]
+      ? [{ ...f, depth: f.message.id === 'forecastProblem' ? 'claim' : 'more' }]
       : [f];
 
 const followUpFindings = (s: Situation): readonly Finding[] => {
@@ -134,6 +134,16 @@ export const backFindings = (s: Situation, forecasts: readonly CaseForecast[], b
           compute: healsSlowly,
           inputs: { claim: slow.tag, healing: slow.healing, on: slow.on },
           claims: [slow.tag],
+        }),
+      );
+    if (isSecond(s) && again === null)
+      found.push(
+        find(context, 'back', {
+          id: 'forecastSecond',
+          depth: slow === null ? 'sentence' : 'claim',
+          compute: forecastSecond,
+          inputs: { anew: isAnew(s) },
+          claims: known.start === null ? [] : [tagOf(known.start)],
         }),
       );
     const usual =

@@ -41,6 +41,8 @@ export const disputedClassFindings = (s: Situation): readonly Finding[] => {
       index: made.find(({ index }) => counted.some((one) => one === record.classification[index]))?.index ?? null,
     };
   });
+  // Values that all make one class dispute none.
+  if (new Set(values.map(({ index }) => index)).size === 1 && values[0]?.index !== null) return [];
   return [
     find(context, 'back', {
       id: 'classDisputed',

@@ -6,7 +6,7 @@ import { compute, message } from './build';
 import type { Context } from './context';
 import type { BackWeeks, ForecastOdds } from './forecast-messages';
 import { type ExplainedForecast, explainedForecast, type ForecastInputs, type ForecastStep } from './forecast-steps';
-import type { ClaimTag, Given } from './messages';
+import type { ClaimTag, Given, MessageOf } from './messages';
 
 export type Pooled = Extract<ForecastOutcome, { readonly kind: 'pooled' }>;
 
@@ -83,7 +83,9 @@ export const forecastOdds = compute(
   },
 );
 
-export const forecastSecond = compute('back.forecastSecond', () => message('forecastSecond', {}));
+export const forecastSecond = compute('back.forecastSecond', (_, inputs: MessageOf<'forecastSecond'>['args']) =>
+  message('forecastSecond', inputs),
+);
 
 export const forecastNot = compute('back.forecastNot', (context, inputs: ForecastInputs) => {
   const { outcome } = explainedForecast(context, inputs);

@@ -51,7 +51,8 @@ export interface ForecastMessages {
     readonly studies: readonly SourceId[];
   };
   /** An earlier treatment, or a break anew: the studies are of first treatments. */
-  forecastSecond: Record<string, never>;
+  /** `anew`: a treatment of its own; else the one before was changed. */
+  forecastSecond: { readonly anew: boolean };
   forecastMoved: {
     /** The follow-up. That the point is not reached is read from it, not claimed by it: so it lends no stamp. */
     readonly from: ClaimTag;

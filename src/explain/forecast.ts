@@ -8,14 +8,7 @@ import { classInputs } from './case-classes';
 import { ENDPOINT_ORDER } from './endpoint-order';
 import { markOf } from './figures';
 import { followUpSays } from './follow-up-says';
-import {
-  forecastMoved,
-  forecastNot,
-  forecastOdds,
-  forecastProblem,
-  forecastReached,
-  forecastSecond,
-} from './forecast-computes';
+import { forecastMoved, forecastNot, forecastOdds, forecastProblem, forecastReached } from './forecast-computes';
 import { type ExplainedForecast, explainedForecast, type ForecastEvent, type ForecastInputs } from './forecast-steps';
 import type { ClaimTag } from './messages';
 import { tagOf } from './resolve';
@@ -156,16 +149,6 @@ export const forecastFindings = (
   depth: Finding['depth'],
 ): readonly Finding[] => {
   const { context, known } = s;
-  if (isSecond(s) && s.injury !== null && known.option !== null)
-    return [
-      find(context, 'back', {
-        id: 'forecastSecond',
-        depth: 'sentence',
-        compute: forecastSecond,
-        inputs: {},
-        claims: known.start === null ? [] : [tagOf(known.start)],
-      }),
-    ];
   const first = firstForecast(forecasts);
   const tags = [s.injury, known.option].flatMap((k) => (k === null ? [] : [tagOf(k)]));
   const given = s.given === 'contradiction' ? ('contradiction' as const) : givenOf(...tags);

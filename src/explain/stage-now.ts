@@ -1,8 +1,10 @@
 /** The stage that the person is in, by what the clinic said or ticked. */
+import type { Facts } from '../cases/schema';
 import type { Injury } from '../content/schema';
 import type { CriterionId, FollowUpFinding, OptionId, StageId } from '../ids';
 import { weeksBetween } from '../recovery';
 import { criteriaIn } from './in-question';
+import { isAnew, isSecond } from './second-treatment';
 import type { Situation } from './situation';
 import { stagesOf } from './stage-computes';
 
@@ -32,6 +34,10 @@ export const stageNow = (
   return stage === undefined ? null : { stage, stated: false };
 };
 
+/** The clinic ticked what was met: it keeps the steps itself. */
+const isTicked = ({ clinic }: Facts): boolean =>
+  Object.values(clinic.stages).some((notes) => (notes?.met.length ?? 0) > 0);
+
 /** What nobody finds in the first step any more. */
 const BEYOND: ReadonlySet<FollowUpFinding> = new Set<FollowUpFinding>(['walking without pain', 'training', 'united']);
 
@@ -43,7 +49,9 @@ export const isStagePassed = (s: Situation, injury: Injury, option: OptionId | n
   const { facts, known } = s;
   const now = stageNow(s, injury, option);
   if (now === null || now.stated || known.brokenAgain !== null) return false;
-  if (Object.values(facts.clinic.stages).some((notes) => (notes?.met.length ?? 0) > 0)) return false;
+  if (isTicked(facts)) return false;
+  // Changed on the way: the first step of the new one is not where the person begins.
+  if (isSecond(s) && !isAnew(s)) return true;
   const { start } = known;
   const since = facts.followUps.filter(({ value }) => start === null || weeksBetween(start.value, value.on) >= 0);
   if (since.some(({ value }) => BEYOND.has(value.finding))) return true;
@@ -51,3 +59,15 @@ export const isStagePassed = (s: Situation, injury: Injury, option: OptionId | n
   const ends = stagesOf(injury, option).find(({ stage }) => stage === now.stage)?.weeksTo ?? null;
   return start !== null && ends !== null && since.some(({ value }) => weeksBetween(start.value, value.on) > ends);
 };
+
+/** A confirmed follow-up found what belongs to a later step, and nothing since speaks against the bone: no order of the first step holds. */
+export const isFoundBeyond = ({ facts, known }: Situation): boolean =>
+  !isTicked(facts) &&
+  known.brokenAgain === null &&
+  known.healsBadly === null &&
+  facts.followUps.some(
+    ({ status, value }) =>
+      status === 'confirmed' &&
+      BEYOND.has(value.finding) &&
+      (known.start === null || weeksBetween(known.start.value, value.on) >= 0),
+  );

@@ -18,7 +18,7 @@ import {
   weightOf,
 } from './stage-computes';
 import { stageLoadFindings } from './stage-load-findings';
-import { isStagePassed, stageNow } from './stage-now';
+import { isFoundBeyond, isStagePassed, stageNow } from './stage-now';
 import { type TextSpec, textFinding } from './texts';
 import type { Finding } from './types';
 import { usualOptions } from './usual-options';
@@ -208,7 +208,7 @@ const weightToday = (s: Situation, injury: Injury): readonly Finding[] => {
   const shared = { id: 'weightToday', depth: 'claim', readers: ['patient'] } as const;
   // Where less is certain the stricter word stands: none until the clinic has said how much.
   const settled = option !== null && s.known.option?.status === 'confirmed';
-  if (settled && own === null && isStagePassed(s, injury, option))
+  if (own === null && now?.stated !== true && (isFoundBeyond(s) || (settled && isStagePassed(s, injury, option))))
     return [find(s.context, 'back', { ...shared, compute: weightNotKnown, inputs: {}, unsure: 'notStated' })];
   return [
     find(s.context, 'back', {

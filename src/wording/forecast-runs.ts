@@ -187,7 +187,7 @@ export const forecastRuns = (given: Pen, message: ForecastMessage): readonly Run
       });
     }
     case 'forecastSecond':
-      return sentence(pen, 'forecastSecond');
+      return sentence(pen, message.args.anew ? 'forecastSecond' : 'forecastSecond.changed');
     case 'forecastMoved': {
       const { week, before, after, endpoint, finding } = message.args;
       const { half } = after.weeks;

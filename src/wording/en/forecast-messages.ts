@@ -44,6 +44,13 @@ export const FORECAST_SENTENCES = {
     broadcast: 'The studies are of first treatments. For a second one there are no odds to give.',
     study: 'An earlier treatment or a refracture is on record: arms are of first treatments, no forecast.',
   },
+  'forecastSecond.changed': {
+    patient:
+      'The studies are of people with one treatment from start to end. Yours was changed, so their weeks are not told here.',
+    broadcast:
+      'The studies are of one treatment from start to end. This one was changed, so there are no odds to give.',
+    study: 'The treatment was changed: arms are of one treatment, no forecast, no weeks from the change on.',
+  },
   forecastProblem: {
     patient:
       '{found}, and the quick way is closed. Of 100 such people about {back} still get there, most of them later',

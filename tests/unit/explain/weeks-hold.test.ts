@@ -8,11 +8,12 @@ import {
   type InjuryId,
   idOf,
   type OptionId,
+  QUESTION_IDS,
   READERS,
   type StageId,
 } from '../../../src/ids';
 import type { IsoDate } from '../../../src/units';
-import { plainText, wordFinding } from '../../../src/wording';
+import { plainText, wordFinding, wordQuestion } from '../../../src/wording';
 import { CONFIRMED, caseOf, content, explained, findingNamed, REPORTED, type Stated } from '../../tools/explained';
 
 const ZONE_2: Stated = ['injury', idOf<InjuryId>('mt5-metaphyseal'), CONFIRMED];
@@ -204,4 +205,59 @@ describe('a follow-up that found what belongs to a later step', () => {
     // Week 4 of 8, and nothing beyond the first step.
     expect(early('tender')).toContain('Put no weight on the foot until your clinic says so.');
   });
+});
+
+describe('two treatments, one after the other', () => {
+  const on = (option: string, date: string): Stated => [
+    'treatment',
+    { option: idOf<OptionId>(option), on: date as IsoDate },
+    CONFIRMED,
+  ];
+  const pairs = content.injuries.flatMap(({ id, options }) =>
+    options.flatMap((first) => options.map((then) => [id, first, then] as const)),
+  );
+
+  it.each(pairs)(
+    '%s, %s and then %s: every question has a first sentence for every reader, and no week is told as own',
+    (id, first, then) => {
+      for (const date of ['2026-03-09', '2026-04-20']) {
+        const explanation = explained(caseOf(['injury', id, CONFIRMED], on(first, '2026-03-02'), on(then, date)));
+        for (const reader of READERS)
+          for (const question of QUESTION_IDS)
+            expect(
+              plainText(wordQuestion(content, explanation, question, reader).sentence),
+              `${question}, ${reader}`,
+            ).not.toBe('');
+        const lead = plainText(wordQuestion(content, explanation, 'back', 'patient').sentence);
+        if (/one treatment from start to end|treated for the first time/.test(lead))
+          for (const step of steps(explanationText(content, explanation, 'patient'))) expect(step).not.toMatch(WEEKS);
+      }
+    },
+  );
+
+  it('a planned change is no second treatment, and no first step begins with it', () => {
+    const changed = patientText(ZONE_2, on('cast-nwb', '2026-03-02'), on('boot', '2026-04-13'));
+    expect(about(changed)).not.toMatch(/first is “let it settle”|treated for the first time/);
+    expect(changed).toContain('Yours was changed, so their weeks are not told here.');
+    const anew = patientText(ZONE_2, on('boot', '2026-03-02'), found('nonunion'), on('screw', '2026-06-01'));
+    expect(anew).toContain('treated for the first time');
+  });
+});
+
+it('no order of the first step stands against a confirmed follow-up, whatever is known of the treatment', () => {
+  for (const stated of [[], [treated('boot')], [['treatment', { option: idOf<OptionId>('boot') }, REPORTED] as Stated]])
+    for (const finding of ['united', 'walking without pain', 'training'] as const)
+      expect(patientText(NAVICULAR, ...stated, found(finding)), finding).not.toMatch(/Put no weight on the foot/);
+});
+
+it('values of a measure that all make one stage dispute none', () => {
+  const gaps = (...mm: readonly number[]): readonly string[] =>
+    explained(
+      caseOf(
+        ['injury', idOf<InjuryId>('lisfranc'), CONFIRMED],
+        ...mm.map((value): Stated => ['measure', { what: 'diastasis', value }, REPORTED]),
+      ),
+    ).questions.flatMap(({ findings }) => findings.map(({ message }) => message.id));
+  expect(gaps(1, 3)).not.toContain('classDisputed');
+  expect(gaps(0, 3)).toContain('classDisputed');
 });
