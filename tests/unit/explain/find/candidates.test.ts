@@ -200,7 +200,9 @@ describe('of every search', () => {
         const scores = found.candidates.map(({ score }) => score);
         expect(scores.every((score) => Number.isFinite(score) && score > 0)).toBe(true);
         expect([...scores].sort((a, b) => b - a)).toEqual(scores);
-        expect(found.candidates.every((each) => each.matched.length + each.asked.length > 0)).toBe(true);
+        expect(
+          found.candidates.every((each) => each.matched.length + each.asked.length + each.earlier.length > 0),
+        ).toBe(true);
         const ids = found.candidates.map(({ ref }) => ref.id);
         expect(new Set(ids).size).toBe(ids.length);
         expect(again({ words: typed, bone: tapped, parts: [], lying: [] })).toEqual(found);
