@@ -35,24 +35,8 @@ const TEXTS_FOR_OTHERS: ReadonlySet<TextAddress['kind']> = new Set<TextAddress['
   'factorAgainst',
 ]);
 
-/** Weeks and counts of groups of people, all of them grown and treated for the first time. */
-const OF_GROUPS: ReadonlySet<MessageId> = new Set<MessageId>([
-  'backRange',
-  'backDepends',
-  'backClasses',
-  'backClassNotStated',
-  'backDates',
-  'backSooner',
-  'backHarm',
-  'backNoRange',
-  'backNotCounted',
-  'troubleCount',
-  'troubleRange',
-  'troublesNotCounted',
-  'studiesDisagree',
-]);
-/** The same, of the time until a point is reached: none of it holds where the bone broke again, does not heal as hoped, or is treated for a second time. */
-const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
+/** Weeks of groups until a point is reached: none hold where the bone broke again, does not heal as hoped, or is not treated as it began. */
+const OF_FIRST_HEALING: readonly MessageId[] = [
   'backRange',
   'backDepends',
   'backClasses',
@@ -62,7 +46,16 @@ const OF_FIRST_HEALING: ReadonlySet<MessageId> = new Set<MessageId>([
   'backSooner',
   'backHarm',
   'forecastNot',
-]);
+];
+/** All figures of groups of people: they were grown. */
+const OF_GROWN: readonly MessageId[] = [
+  ...OF_FIRST_HEALING,
+  'backNoRange',
+  'troubleCount',
+  'troubleRange',
+  'troublesNotCounted',
+  'studiesDisagree',
+];
 
 /** The person who reads knows it, or it only sets up a drawing. */
 const KNOWN_TO_PATIENTS: ReadonlySet<string> = new Set([
@@ -149,8 +142,8 @@ const playsForOthers = ({ known: { level } }: Situation): boolean =>
   level === null || level.value === 'professional' || level.value === 'competitive';
 
 const isOfOthers = (s: Situation, id: MessageId): boolean =>
-  (mayGrow(s) && OF_GROUPS.has(id)) ||
-  ((s.known.brokenAgain !== null || s.known.healsBadly !== null || isSecond(s)) && OF_FIRST_HEALING.has(id));
+  (mayGrow(s) && OF_GROWN.includes(id)) ||
+  ((s.known.brokenAgain !== null || s.known.healsBadly !== null || isSecond(s)) && OF_FIRST_HEALING.includes(id));
 
 const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
   if (isOfOthers(s, message.id)) return false;

@@ -2,6 +2,7 @@
 
 import type { Tellings } from '../../content/schema';
 import { BACK_SENTENCES } from './back-messages';
+import { CODE_SENTENCES } from './code-messages';
 import { CONTRIBUTOR_SENTENCES } from './contributor-messages';
 import { FORECAST_SENTENCES } from './forecast-messages';
 import { LOAD_SENTENCES } from './load-messages';
@@ -25,6 +26,7 @@ export const SENTENCES = {
 
   // Where is it?
   ...WHERE_SENTENCES,
+  ...CODE_SENTENCES,
 
   // How did it happen?
   mechanismUsual: {

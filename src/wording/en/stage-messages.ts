@@ -185,7 +185,7 @@ export const STAGE_PARTS = {
   clinicAndUsual: '{clinic} ({whose} {weeks})',
   'whose.broken again': 'after a first break',
   'whose.heals badly': 'where bone heals as hoped',
-  'whose.second treatment': 'after a first treatment',
+  'whose.second treatment': 'with one treatment from the start',
   'whose.grows': 'in adults',
   'whose.option': 'with {option}',
   range: '{low} to {high}',
