@@ -141,12 +141,12 @@ const isNoneBesideSome = (s: Situation, { percent, from }: MessageOf<'troubleCou
 const playsForOthers = ({ known: { level } }: Situation): boolean =>
   level === null || level.value === 'professional' || level.value === 'competitive';
 
-const isOfOthers = (s: Situation, id: MessageId): boolean =>
-  (mayGrow(s) && OF_GROWN.includes(id)) ||
-  ((s.known.brokenAgain !== null || s.known.healsBadly !== null || isSecond(s)) && OF_FIRST_HEALING.includes(id));
+/** Weeks that do not hold are told to nobody who would pass them on as this person's: they stay for study. */
+const isNotHeld = (s: Situation, id: MessageId): boolean =>
+  (s.known.brokenAgain !== null || s.known.healsBadly !== null || isSecond(s)) && OF_FIRST_HEALING.includes(id);
 
 const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
-  if (isOfOthers(s, message.id)) return false;
+  if (mayGrow(s) && OF_GROWN.includes(message.id)) return false;
   if (depth === 'sentence') return true;
   if (FOR_OTHERS.has(message.id)) return false;
   switch (message.id) {
@@ -197,6 +197,7 @@ const isForPatients = (s: Situation, { message, depth }: Finding): boolean => {
 /** The finding as it is, or kept from patients. A count of one's own treatment is told even where the first few are of others. */
 export const toldTo = (s: Situation, finding: Finding): Finding => {
   const { message, readers = READERS } = finding;
+  if (isNotHeld(s, message.id)) return { ...finding, readers: readers.filter((reader) => reader === 'study') };
   if (!isForPatients(s, finding)) return { ...finding, readers: readers.filter((reader) => OTHERS.includes(reader)) };
   const isOwn = message.id === 'troubleCount' && confirmed(s.known.option) && !readers.includes('patient');
   return isOwn ? { ...finding, readers: ['patient', ...readers] } : finding;

@@ -12,6 +12,7 @@ import {
   READERS,
   type StageId,
 } from '../../../src/ids';
+import { scriptOf } from '../../../src/telling';
 import type { IsoDate } from '../../../src/units';
 import { plainText, wordFinding, wordQuestion } from '../../../src/wording';
 import { CONFIRMED, caseOf, content, explained, findingNamed, REPORTED, type Stated } from '../../tools/explained';
@@ -260,4 +261,14 @@ it('values of a measure that all make one stage dispute none', () => {
     ).questions.flatMap(({ findings }) => findings.map(({ message }) => message.id));
   expect(gaps(1, 3)).not.toContain('classDisputed');
   expect(gaps(0, 3)).toContain('classDisputed');
+});
+
+it('a script tells no weeks of first healing after it said that they do not hold', () => {
+  for (const finding of ['nonunion', 'broken again'] as const)
+    for (const option of ['screw', 'cast-nwb', 'boot']) {
+      const { lines } = scriptOf(content, explained(caseOf(ZONE_2, treated(option), found(finding))), { seconds: 180 });
+      const said = lines.map(({ text }) => text).join(' ');
+      expect(said).toMatch(/no longer hold|do not hold/);
+      expect(said, `${option}, ${finding}`).not.toMatch(/until sport began again|until the first match/);
+    }
 });
